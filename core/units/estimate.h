@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// An estimate: a value with the error it carries, split by where the error
+// comes from. Two estimates that share a source (the same dial's bias, the same
+// keg's tare) stay correlated: their errors cancel in a difference and add in a
+// sum, as they do in life.
+//
+// Each contribution is a signed 95 % half-width: how far the value moves when
+// its source moves up by its own 95 % half-width. Sources are independent of
+// one another and taken as normal; the total half-width is the root of the sum
+// of squares. `propagate` carries estimates through a smooth function by a
+// central difference over each source. Where the function bends within the
+// error (a time to reach a level, a ratio with a wide divisor) use
+// `propagate_quantiles` (quantiles.h), which is deterministic too.
+//
+// See docs/physics.md, "Uncertainty".
+#pragma once
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <expected>
+#include <string>
+#include <tuple>
+#include <utility>
+#include <vector>
+
+#include "core/units/magnitude.h"
+
+namespace ullage::units {
+
+// Names one independent cause of error, e.g. "dial R1: bias". Equal names are
+// the same cause.
+struct ErrorSource {
+  std::string name;
+  friend auto operator<=>(const ErrorSource&, const ErrorSource&) = default;
+};
+
+struct Contribution {
+  ErrorSource source;
+  double half_width = 0;  // signed, 95 %, in the magnitude of the estimate's quantity
+};
+
+template <Quantity Q>
+class Estimate {
+ public:
+  Estimate() = default;
+  explicit Estimate(Q value) : value_(value) {}
+  Estimate(Q value, std::vector<Contribution> contributions)
+      : value_(value), contributions_(std::move(contributions)) {}
+
+  [[nodiscard]] static Estimate exact(Q value) { return Estimate(value); }
+
+  // The same estimate with one more cause of error. `half_width` is the 95 %
+  // half-width in the magnitude of Q (pascals for a pressure, litres·1e-3 for a
+  // volume): make it with with_error(value, difference) where a difference type
+  // exists.
+  [[nodiscard]] Estimate with(ErrorSource source, double half_width) const {
+    Estimate e = *this;
+    auto at = std::find_if(e.contributions_.begin(), e.contributions_.end(),
+                           [&](const Contribution& c) { return c.source == source; });
+    if (at != e.contributions_.end()) {
+      at->half_width += half_width;
+    } else {
+      e.contributions_.push_back({std::move(source), half_width});
+    }
+    return e;
+  }
+
+  [[nodiscard]] Q value() const { return value_; }
+  [[nodiscard]] const std::vector<Contribution>& contributions() const { return contributions_; }
+
+  // 95 % half-width, in the magnitude of Q.
+  [[nodiscard]] double half_width() const {
+    double sum = 0;
+    for (const Contribution& c : contributions_) sum += c.half_width * c.half_width;
+    return std::sqrt(sum);
+  }
+  [[nodiscard]] Q low() const { return from_magnitude<Q>(to_magnitude(value_) - half_width()); }
+  [[nodiscard]] Q high() const { return from_magnitude<Q>(to_magnitude(value_) + half_width()); }
+
+  // The contribution that widens this estimate the most: what would narrow it.
+  [[nodiscard]] const Contribution* largest() const {
+    auto at = std::max_element(contributions_.begin(), contributions_.end(),
+                               [](const Contribution& a, const Contribution& b) {
+                                 return std::abs(a.half_width) < std::abs(b.half_width);
+                               });
+    return at == contributions_.end() ? nullptr : &*at;
+  }
+
+  // The value as it would read if `source` stood `sigmas95` half-widths off.
+  [[nodiscard]] Q shifted(const ErrorSource& source, double half_widths) const {
+    double v = to_magnitude(value_);
+    for (const Contribution& c : contributions_) {
+      if (c.source == source) v += c.half_width * half_widths;
+    }
+    return from_magnitude<Q>(v);
+  }
+
+ private:
+  Q value_{};
+  std::vector<Contribution> contributions_;
+};
+
+// Every source named by any of the estimates, once, in order of name.
+template <class... Qs>
+[[nodiscard]] std::vector<ErrorSource> sources_of(const Estimate<Qs>&... estimates) {
+  std::vector<ErrorSource> all;
+  (
+      [&] {
+        for (const Contribution& c : estimates.contributions()) all.push_back(c.source);
+      }(),
+      ...);
+  std::sort(all.begin(), all.end());
+  all.erase(std::unique(all.begin(), all.end()), all.end());
+  return all;
+}
+
+// f(values...) with the inputs' errors carried through. f takes the plain
+// quantities and returns a quantity.
+template <class F, class... Qs>
+[[nodiscard]] auto propagate(F&& f, const Estimate<Qs>&... inputs) {
+  using R = std::decay_t<decltype(f(inputs.value()...))>;
+  Estimate<R> result(f(inputs.value()...));
+  std::vector<Contribution> out;
+  for (const ErrorSource& s : sources_of(inputs...)) {
+    const double up = to_magnitude(f(inputs.shifted(s, 1.0)...));
+    const double down = to_magnitude(f(inputs.shifted(s, -1.0)...));
+    out.push_back({s, (up - down) / 2.0});
+  }
+  return Estimate<R>(result.value(), std::move(out));
+}
+
+// The same for an f that can refuse: f returns std::expected<Q, E>. The value
+// itself must be in range; a shifted point that is refused makes the whole
+// refused, since half of the error would be made up otherwise.
+template <class F, class... Qs>
+[[nodiscard]] auto try_propagate(F&& f, const Estimate<Qs>&... inputs)
+    -> std::expected<Estimate<typename std::decay_t<decltype(f(inputs.value()...))>::value_type>,
+                     typename std::decay_t<decltype(f(inputs.value()...))>::error_type> {
+  using X = std::decay_t<decltype(f(inputs.value()...))>;
+  using R = typename X::value_type;
+  const X centre = f(inputs.value()...);
+  if (!centre) return std::unexpected(centre.error());
+  std::vector<Contribution> out;
+  for (const ErrorSource& s : sources_of(inputs...)) {
+    const X up = f(inputs.shifted(s, 1.0)...);
+    if (!up) return std::unexpected(up.error());
+    const X down = f(inputs.shifted(s, -1.0)...);
+    if (!down) return std::unexpected(down.error());
+    out.push_back({s, (to_magnitude(*up) - to_magnitude(*down)) / 2.0});
+  }
+  return Estimate<R>(*centre, std::move(out));
+}
+
+}  // namespace ullage::units
