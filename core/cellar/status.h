@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What the program derives from the journal at a moment: the state of every
+// keg, line, place and bottle. Nothing here is stored; all of it is a pure
+// function of (journal, clock, calendar). Screens and sheets only show it.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/cellar/entry.h"
+#include "core/cellar/message.h"
+
+namespace ullage::cellar {
+
+// Where a keg stands in its life. Overlays (quarantined, lent, line locked) are
+// separate facts: a quarantined keg still has a phase.
+enum class Phase {
+  unknown,  // registered, nothing known yet
+  dirty,    // emptied or found dirty
+  clean,
+  sanitised,
+  purged,
+  carbonating,   // filled, CO2 below its range and on the way
+  conditioning,  // filled, waiting for something else: cooling, settling, hops, a decision
+  ready,
+  on_tap
+};
+
+enum class Severity { info, advice, warning, danger };
+
+struct LifeSpan {
+  Instant from{};
+  Instant to{};
+  Phase phase = Phase::unknown;
+  bool forecast = false;
+};
+
+// The form an advice or next step opens, prefilled.
+struct SuggestedTask {
+  std::string kind;  // payload kind, or "transfer", "keg_change"
+  std::optional<SubjectRef> about;
+  std::optional<Payload> prefill;
+};
+
+// One input a number stands on.
+struct InputUsed {
+  Message what;                 // "dial R1: 12 psi"
+  std::optional<Instant> read;  // its age is told from this
+};
+
+struct Advice {
+  Severity severity = Severity::info;
+  SubjectRef about;
+  Message headline;               // one plain sentence
+  std::optional<Message> detail;  // numbers, and what to do
+  std::vector<InputUsed> inputs;
+  std::optional<SuggestedTask> action;
+  std::vector<EntryId> because_of;
+};
+
+// An entry that no longer fits the story around it. It is kept and said.
+struct DoesntFit {
+  EntryId entry;
+  Message why;
+};
+
+enum class ReadinessKind { nothing_in_it, ready_now, ready_at, blocked, cant_tell };
+
+struct Readiness {
+  ReadinessKind kind = ReadinessKind::nothing_in_it;
+  std::optional<Window> when;  // ready_at; also since when for ready_now (likely)
+  Message headline;            // "Ready Fri 27 Nov (1 to 3 days)"
+  std::vector<Message> reasons;
+  std::optional<Message> to_do;  // what would make it ready, or let us tell
+};
+
+enum class Co2Verdict { unknown, below, within, above };
+
+struct Co2State {
+  std::optional<units::Estimate<units::Co2Volumes>> now;
+  std::optional<units::Co2Volumes> target_low, target_high;
+  Co2Verdict verdict = Co2Verdict::unknown;
+  std::optional<Window> in_range;    // when it reaches its range at these settings
+  std::optional<Window> overshoots;  // when it passes the top of the range
+  std::optional<units::Co2Volumes> settles_at;
+  std::optional<Message> cant_tell;  // why there is no estimate
+};
+
+struct CurvePoint {
+  Instant at{};
+  units::Co2Volumes low, likely, high;
+};
+struct CurveReading {
+  Instant at{};
+  units::Estimate<units::Co2Volumes> co2;
+  EntryId entry;
+};
+struct CurveMark {  // gas set, vented, planned drop ...
+  Instant at{};
+  Message label;
+  bool planned = false;
+};
+struct CarbonationCurveData {
+  std::vector<CurvePoint> points;  // empty when there is nothing to tell
+  std::vector<CurveReading> readings;
+  std::vector<CurveMark> marks;
+  std::optional<units::Co2Volumes> target_low, target_high;
+};
+
+struct Level {
+  std::optional<units::Estimate<units::Volume>> left;
+  std::optional<Instant> measured_at;
+  std::optional<units::Fraction> of_brimful;
+  std::optional<Message> cant_tell;
+};
+
+struct Contents {
+  BatchId batch;
+  BatchRecord batch_record;
+  BeerRecord beer;
+  bool filled_by_us = false;
+  Instant since{};
+  std::optional<units::Abv> abv;
+  std::optional<Date> best_by;
+};
+
+// A step of preparation, found in the journal or not.
+struct PreparationStep {
+  std::string kind;  // "hold_reading", "cleaned", "sanitised", "inspected", "purged", "leak_tested"
+  std::optional<EntryId> entry;
+  std::optional<Instant> done_at;
+  bool still_counts = false;      // nothing since then has undone it
+  std::optional<Message> result;  // "5 cycles at 30 psi, 0.08 % oxygen left"
+};
+
+struct GasOnKeg {
+  bool on = false;
+  std::optional<GaugePressure> set;
+  std::optional<Instant> since;
+  std::optional<RegulatorId> regulator;
+  MoleFraction co2 = units::mole_fraction(1);
+  std::optional<GaugePressure> should_be;  // equilibrium for the middle of the range
+};
+
+struct LineLock {
+  LineId line;
+  std::string line_name;
+  std::string agent;
+  LineAgent agent_kind = LineAgent::other;
+  Instant since{};
+  std::string by;
+  EntryId entry;
+};
+
+struct KegStatus {
+  KegRecord record;
+  bool registered_now = true;
+  std::optional<PlaceRecord> place;
+  Phase phase = Phase::unknown;
+  std::optional<Instant> phase_since;
+  std::optional<Contents> contents;
+  Level level;
+  Co2State co2;
+  std::optional<units::Estimate<units::Temperature>> beer_temperature;
+  GasOnKeg gas;
+  std::optional<LineRecord> line;      // it is on this line
+  std::optional<LineLock> lock;        // and the line is locked
+  std::optional<Message> quarantined;  // the reason
+  std::optional<Instant> quarantined_since;
+  std::optional<std::string> lent_to;
+  std::optional<Instant> cold_since;  // in its place below serving temperature
+  std::vector<PreparationStep> preparation;
+  std::optional<Message> hold_result;  // "held 30 psi for 2 days", "failed: fell 4 psi ..."
+  bool hold_failed = false;
+  Readiness readiness;
+  Message state;                     // "On tap 1", "Ready since Mon", "Clean, not purged"
+  std::optional<Message> next_step;  // "drop to 11 psi Thu 14:00 and vent"
+  std::vector<Advice> advice;        // most severe first
+  std::vector<LifeSpan> life;
+  std::vector<DoesntFit> doesnt_fit;
+  std::optional<std::int64_t> use_next_rank;  // 1 is the one to use next; empty when not usable
+};
+
+struct LineStatus {
+  LineRecord record;
+  std::optional<KegId> keg;
+  std::optional<LineLock> lock;
+  std::optional<Instant> last_cleaned;
+  std::optional<Date> clean_due;
+  bool overdue = false;
+  Message state;
+  std::vector<Advice> advice;
+};
+
+struct PlaceStatus {
+  PlaceRecord record;
+  std::optional<units::Temperature> temperature;  // last read, else as set
+  std::optional<Instant> read_at;
+  std::int64_t kegs = 0;
+};
+
+struct BottleStatus {
+  BottleRecord record;
+  std::optional<units::Estimate<units::Mass>> gas_left;
+  std::optional<Instant> weighed_at;
+  std::vector<RegulatorId> feeds;
+};
+
+struct CellarStatus {
+  Instant now{};
+  std::optional<CellarDescribed> cellar;
+  std::vector<KegStatus> kegs;  // by tag, natural order ("K2" before "K10")
+  std::vector<LineStatus> lines;
+  std::vector<PlaceStatus> places;
+  std::vector<BottleStatus> bottles;
+  std::vector<BeerRecord> beers;
+  std::vector<BatchRecord> batches;
+  std::vector<RegulatorRecord> regulators;
+  std::vector<InstrumentRecord> instruments;
+  std::vector<Advice> attention;  // of the whole cellar, most severe first
+
+  [[nodiscard]] const KegStatus* find(KegId) const;
+  [[nodiscard]] const KegStatus* keg_by_tag(std::string_view tag) const;  // ignoring case
+  [[nodiscard]] const LineStatus* find(LineId) const;
+  [[nodiscard]] const PlaceStatus* find(PlaceId) const;
+  [[nodiscard]] const BottleStatus* find(BottleId) const;
+};
+
+}  // namespace ullage::cellar
