@@ -12,7 +12,7 @@ enum class TemperatureUnit { celsius, fahrenheit };
 enum class VolumeUnit { litre, us_gallon, imperial_gallon };
 enum class GlassUnit { us_pint, imperial_pint, half_litre, third_litre };
 enum class MassUnit { kilogram, pound };
-enum class LengthUnit { metre, foot };   // lengths, rises, altitudes
+enum class LengthUnit { metre, foot };  // lengths, rises, altitudes
 enum class BoreUnit { millimetre, inch };
 enum class Co2Unit { volumes, grams_per_litre };
 enum class GravityUnit { specific_gravity, plato };
@@ -29,9 +29,9 @@ struct DisplayUnits {
   GravityUnit gravity = GravityUnit::specific_gravity;
   friend bool operator==(const DisplayUnits&, const DisplayUnits&) = default;
 
-  [[nodiscard]] static DisplayUnits metric();    // bar, C, L, half litre, kg, m, mm, g/L, Plato
-  [[nodiscard]] static DisplayUnits us();        // psi, F, US gal, US pint, lb, ft, in, volumes, SG
-  [[nodiscard]] static DisplayUnits british();   // psi, C, L, imperial pint, kg, m, mm, volumes, SG
+  [[nodiscard]] static DisplayUnits metric();   // bar, C, L, half litre, kg, m, mm, g/L, Plato
+  [[nodiscard]] static DisplayUnits us();       // psi, F, US gal, US pint, lb, ft, in, volumes, SG
+  [[nodiscard]] static DisplayUnits british();  // psi, C, L, imperial pint, kg, m, mm, volumes, SG
 };
 
 // How numbers are written: the decimal mark of the person's locale. Input

@@ -31,8 +31,8 @@ enum class ParseFault {
 
 struct ParseError {
   ParseFault fault = ParseFault::empty;
-  std::string typed;            // the offending part
-  std::string accepted_units;   // "psi, bar, kPa": for the sentence at the field
+  std::string typed;           // the offending part
+  std::string accepted_units;  // "psi, bar, kPa": for the sentence at the field
 };
 
 template <class Q>
@@ -46,14 +46,15 @@ struct Parser {
   [[nodiscard]] Parsed<PressureDifference> pressure_difference(std::string_view) const;
   [[nodiscard]] Parsed<Temperature> temperature(std::string_view) const;
   [[nodiscard]] Parsed<TemperatureDifference> temperature_difference(std::string_view) const;
-  [[nodiscard]] Parsed<Volume> volume(std::string_view) const;  // L, mL, gal, imp gal, pint, fl oz ...
-  [[nodiscard]] Parsed<Mass> mass(std::string_view) const;      // kg, g, lb, oz
+  [[nodiscard]] Parsed<Volume> volume(
+      std::string_view) const;                              // L, mL, gal, imp gal, pint, fl oz ...
+  [[nodiscard]] Parsed<Mass> mass(std::string_view) const;  // kg, g, lb, oz
   [[nodiscard]] Parsed<Length> length(std::string_view) const;  // m, cm, mm, ft, in; "3 ft 6 in"
   [[nodiscard]] Parsed<Length> bore(std::string_view) const;    // mm, in; "3/16 in"
-  [[nodiscard]] Parsed<Co2Concentration> co2(std::string_view) const;  // "2.5 vol", "4.9 g/L"
+  [[nodiscard]] Parsed<Co2Concentration> co2(std::string_view) const;     // "2.5 vol", "4.9 g/L"
   [[nodiscard]] Parsed<SpecificGravity> gravity(std::string_view) const;  // "1.048", "1048", "12 P"
-  [[nodiscard]] Parsed<Fraction> fraction(std::string_view) const;  // "62 %", "0.62", "3/4"
-  [[nodiscard]] Parsed<Duration> duration(std::string_view) const;  // "20 min", "2 h", "3 d"
+  [[nodiscard]] Parsed<Fraction> fraction(std::string_view) const;        // "62 %", "0.62", "3/4"
+  [[nodiscard]] Parsed<Duration> duration(std::string_view) const;        // "20 min", "2 h", "3 d"
   [[nodiscard]] Parsed<double> number(std::string_view) const;
 };
 

@@ -43,8 +43,8 @@ using PressureDifference = boost::units::quantity<si::pressure>;
 using AbsolutePressure = boost::units::quantity<boost::units::absolute<si::pressure>>;
 using TemperatureDifference = boost::units::quantity<si::temperature>;
 using Temperature = boost::units::quantity<boost::units::absolute<si::temperature>>;
-using Rate = boost::units::quantity<
-    boost::units::divide_typeof_helper<si::dimensionless, si::time>::type>;
+using Rate =
+    boost::units::quantity<boost::units::divide_typeof_helper<si::dimensionless, si::time>::type>;
 
 // Exact by definition: NIST SP 811 (psi, pound, foot); 231 in3 (US gallon);
 // UK Weights and Measures Act (imperial gallon).
@@ -119,6 +119,9 @@ inline constexpr double kelvin_at_zero_celsius = 273.15;
   return v / 1.8 * si::kelvin;
 }
 [[nodiscard]] inline double in_kelvin(TemperatureDifference q) { return q.value(); }
+[[nodiscard]] inline double in_fahrenheit_difference(TemperatureDifference q) {
+  return q.value() * 1.8;
+}
 
 // --- pressure: points and differences
 [[nodiscard]] inline PressureDifference pascals(double v) { return v * si::pascal; }
