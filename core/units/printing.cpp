@@ -50,7 +50,7 @@ std::string print_estimate(const Shown<Q>& as, const Estimate<Q>& e, NumberStyle
 template <class Q>
 std::string print_ends(const Shown<Q>& as, Q low, Q high, NumberStyle style) {
   int needed = as.decimals.least;
-  for (const Q end : {low, high}) {
+  for (const Q& end : {low, high}) {
     const std::string text = write_number(as.in(end), as.decimals, style);
     const auto mark = text.find(style.decimal_mark);
     if (mark != std::string::npos)

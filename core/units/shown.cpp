@@ -151,7 +151,7 @@ Shown<Fraction> shown(const DisplayUnits&, Fraction size) {
 }
 
 Shown<Duration> shown(const DisplayUnits&, Duration size) {
-  if (stays_below(in_seconds(size), 90.0, 0) && size.value() != 0) {
+  if (stays_below(in_seconds(size), 120.0, 0) && size.value() != 0) {
     return {[](Duration d) { return in_seconds(d); }, {0, 0}, "s"};
   }
   if (stays_below(in_minutes(size), 120.0, 0)) {
