@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/physics/line_volume.h"
+
+#include <numbers>
+
+namespace ullage::physics {
+
+using namespace units;
+
+Result<Volume> line_volume(Length bore, Length length) {
+  if (auto bad = outside(Subject::length, in_metres(bore), bore_range))
+    return std::unexpected(*bad);
+  if (auto bad = outside(Subject::length, in_metres(length), line_length_range))
+    return std::unexpected(*bad);
+  const double d = in_metres(bore);
+  return cubic_metres(std::numbers::pi / 4.0 * d * d * in_metres(length));
+}
+
+}  // namespace ullage::physics
