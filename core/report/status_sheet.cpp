@@ -1,0 +1,226 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/status_sheet.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <limits>
+#include <string_view>
+#include <tuple>
+
+namespace ullage::report {
+namespace {
+
+using cellar::CellarStatus;
+using cellar::KegStatus;
+using cellar::Phase;
+
+// Paper has no room for a sentence that was written for a screen's width, but
+// nothing is dropped: cells wrap.
+std::string join(std::string_view first, std::string_view second, std::string_view between) {
+  if (first.empty()) return std::string(second);
+  if (second.empty()) return std::string(first);
+  return fmt::format("{}{}{}", first, between, second);
+}
+
+// Day and month in words and capitals, so that 03/12 is never read two ways.
+std::string use_by(cellar::Date date) {
+  static constexpr auto months = std::to_array<std::string_view>(
+      {"JAN", "FEB", "MAR", "APR", "MAY", "JUN", "JUL", "AUG", "SEP", "OCT", "NOV", "DEC"});
+  const std::chrono::year_month_day ymd(date);
+  return fmt::format("{} {} {}", static_cast<unsigned>(ymd.day()),
+                     months.at(static_cast<unsigned>(ymd.month()) - 1),
+                     static_cast<int>(ymd.year()));
+}
+
+bool has_warning(const KegStatus& keg) {
+  return std::any_of(keg.advice.begin(), keg.advice.end(), [](const cellar::Advice& a) {
+    return a.severity >= cellar::Severity::warning;
+  });
+}
+
+std::string where(const KegStatus& keg, const Speaker& speaker) {
+  if (keg.lent_to) return fmt::format("Lent: {}", *keg.lent_to);
+  const std::string place = keg.place ? keg.place->name : std::string("place not known");
+  if (!keg.line) return place;
+  const std::string_view tap = speaker.words == RegionalWords::us ? "Faucet" : "Tap";
+  return fmt::format("{} {}\n{}", tap, keg.line->tap, place);
+}
+
+std::string state_words(const KegStatus& keg, const Speaker& speaker) {
+  std::string words = say(keg.state, speaker);
+  if (keg.lock) {
+    words =
+        fmt::format("DO NOT SERVE: {} in {} since {}, {}\n{}", keg.lock->agent, keg.lock->line_name,
+                    say_time(keg.lock->since, speaker), keg.lock->by, words);
+  }
+  if (keg.quarantined) {
+    words = fmt::format("OUT OF USE: {}\n{}", say(*keg.quarantined, speaker), words);
+  }
+  return words;
+}
+
+std::string pressure_words(const KegStatus& keg, const Speaker& speaker) {
+  std::string set = "no gas";
+  if (keg.gas.on && keg.gas.set) set = fmt::format("set {}", speaker.printer.print(*keg.gas.set));
+  if (!keg.contents) return keg.gas.on ? set : std::string();
+  const std::string should =
+      keg.gas.should_be ? fmt::format("should be {}", speaker.printer.print(*keg.gas.should_be))
+                        : std::string();
+  return join(set, should, "\n");
+}
+
+SheetRow row_of(const KegStatus& keg, const Speaker& speaker) {
+  SheetRow row;
+  row.keg = keg.record.tag;
+  row.place = where(keg, speaker);
+  row.state = state_words(keg, speaker);
+  if (keg.contents) {
+    row.beer = keg.contents->beer.name;
+    row.batch = keg.contents->batch_record.name;
+    if (keg.contents->best_by) row.use_by = use_by(*keg.contents->best_by);
+    if (keg.level.left) {
+      row.left = "~" + speaker.printer.print(*keg.level.left);
+      row.glasses = "~" + speaker.printer.print_glasses(*keg.level.left);
+    } else {
+      row.left = "not known";
+    }
+  } else {
+    row.beer = say(keg.phase, speaker);
+  }
+  row.pressure = pressure_words(keg, speaker);
+  if (keg.next_step) row.next = say(*keg.next_step, speaker);
+  row.needs_attention = keg.lock || keg.quarantined || keg.hold_failed || has_warning(keg);
+  return row;
+}
+
+// On tap, to use next, on the way, empty; within each by tap, rank or tag.
+auto reading_order(const KegStatus& keg) {
+  const int group = keg.phase == Phase::on_tap      ? 0
+                    : keg.use_next_rank.has_value() ? 1
+                    : keg.contents.has_value()      ? 2
+                                                    : 3;
+  const std::string tap = keg.line ? keg.line->tap : std::string();
+  return std::make_tuple(group, tap,
+                         keg.use_next_rank.value_or(std::numeric_limits<std::int64_t>::max()));
+}
+
+std::vector<SheetRow> rows_of(const CellarStatus& status, const Speaker& speaker) {
+  std::vector<const KegStatus*> kegs;
+  for (const KegStatus& keg : status.kegs) {
+    if (keg.record.in_use) kegs.push_back(&keg);
+  }
+  std::stable_sort(kegs.begin(), kegs.end(), [](const KegStatus* a, const KegStatus* b) {
+    return reading_order(*a) < reading_order(*b);
+  });
+  std::vector<SheetRow> rows;
+  rows.reserve(kegs.size());
+  for (const KegStatus* keg : kegs) rows.push_back(row_of(*keg, speaker));
+  return rows;
+}
+
+SheetBox lines_box(const CellarStatus& status, const Speaker& speaker) {
+  SheetBox box{"Lines", {}};
+  for (const cellar::LineStatus& line : status.lines) {
+    if (!line.record.in_use) continue;
+    std::string words = say(line.state, speaker);
+    if (line.clean_due) {
+      words = join(words,
+                   fmt::format("{} {}", line.overdue ? "cleaning was due" : "clean by",
+                               say_date(*line.clean_due, speaker)),
+                   "; ");
+    }
+    box.lines.push_back(fmt::format("{}: {}", line.record.name, words));
+  }
+  if (box.lines.empty()) box.lines.emplace_back("none registered");
+  return box;
+}
+
+SheetBox gas_box(const CellarStatus& status, const Speaker& speaker) {
+  SheetBox box{"Gas", {}};
+  for (const cellar::BottleStatus& bottle : status.bottles) {
+    if (!bottle.record.in_use) continue;
+    const double co2 = bottle.record.co2.count() * 100.0;
+    std::string words = fmt::format("{}, CO2 {:.0f} %", bottle.record.name, co2);
+    if (co2 < 99.95) words += fmt::format(" / N2 {:.0f} %", 100.0 - co2);
+    if (bottle.gas_left && bottle.weighed_at) {
+      words += fmt::format(": ~{} left, weighed {}", speaker.printer.print(*bottle.gas_left),
+                           say_age(*bottle.weighed_at, speaker));
+    } else {
+      words += ": not weighed";
+    }
+    box.lines.push_back(std::move(words));
+  }
+  if (box.lines.empty()) box.lines.emplace_back("none registered");
+  return box;
+}
+
+SheetBox out_of_service_box(const CellarStatus& status, const Speaker& speaker) {
+  SheetBox box{"Out of service", {}};
+  for (const KegStatus& keg : status.kegs) {
+    if (!keg.record.in_use) continue;
+    if (keg.quarantined) {
+      box.lines.push_back(fmt::format("{}: {}", keg.record.tag, say(*keg.quarantined, speaker)));
+    } else if (keg.hold_failed && keg.hold_result) {
+      box.lines.push_back(fmt::format("{}: {}", keg.record.tag, say(*keg.hold_result, speaker)));
+    }
+  }
+  for (const cellar::LineStatus& line : status.lines) {
+    if (!line.lock) continue;
+    box.lines.push_back(fmt::format("{}: DO NOT SERVE, {} since {}, {}", line.record.name,
+                                    line.lock->agent, say_time(line.lock->since, speaker),
+                                    line.lock->by));
+  }
+  if (box.lines.empty()) box.lines.emplace_back("nothing");
+  return box;
+}
+
+std::vector<std::string> readings_of(const CellarStatus& status, const Speaker& speaker) {
+  std::vector<std::string> readings;
+  for (const cellar::PlaceStatus& place : status.places) {
+    if (!place.record.in_use || place.kegs == 0) continue;
+    std::string last = "not read yet";
+    if (place.temperature && place.read_at) {
+      last = fmt::format("last {}, {}", speaker.printer.print(*place.temperature),
+                         say_age(*place.read_at, speaker));
+    }
+    readings.push_back(fmt::format("{} ({})", place.record.name, last));
+  }
+  return readings;
+}
+
+}  // namespace
+
+StatusSheet status_sheet(const CellarStatus& status, const Speaker& speaker,
+                         const std::string& by) {
+  StatusSheet sheet;
+  sheet.cellar = status.cellar ? status.cellar->name : std::string("Cellar");
+  sheet.printed = fmt::format("Printed {}", say_clock(status.now, speaker));
+  if (!by.empty()) sheet.printed += fmt::format(" by {}", by);
+  sheet.headings = {"Keg",    "Where",    "Beer, batch", "State",         "Left",
+                    "Use by", "Pressure", "Next",        "Done / remarks"};
+  sheet.rows = rows_of(status, speaker);
+  sheet.boxes = {lines_box(status, speaker), gas_box(status, speaker),
+                 out_of_service_box(status, speaker)};
+  sheet.readings = readings_of(status, speaker);
+  sheet.signatures = {"Checked by", "Countersigned by"};
+  sheet.footnote =
+      "~ marks an estimate; ± is its 95 % range. Vent a keg before opening it. "
+      "Never serve from a line marked do not serve.";
+  return sheet;
+}
+
+std::vector<std::string> cells(const SheetRow& row) {
+  return {row.keg,
+          row.place,
+          join(row.beer, row.batch, "\n"),
+          row.state,
+          join(row.left, row.glasses, "\n"),
+          row.use_by,
+          row.pressure,
+          row.next,
+          std::string()};
+}
+
+}  // namespace ullage::report

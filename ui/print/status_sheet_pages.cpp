@@ -1,0 +1,281 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/print/status_sheet_pages.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QPen>
+#include <algorithm>
+#include <array>
+#include <numeric>
+
+#include "ui/context.h"
+
+namespace ullage::ui {
+namespace {
+
+constexpr double margin_mm = 11;
+constexpr double heading_pt = 40;
+constexpr double foot_pt = 16;
+constexpr double cell_padding_pt = 4;
+constexpr int wrapped = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
+// Shares of the width, in the order of the sheet's columns; the last is for
+// writing in.
+constexpr auto column_shares = std::to_array<double>({52, 84, 106, 134, 92, 62, 84, 118, 78});
+
+QPen hairline(double pt = 0.5) { return {QBrush(Qt::black), points(pt)}; }
+
+}  // namespace
+
+StatusSheetPages::StatusSheetPages(report::StatusSheet sheet, Paper paper, const QFont& base)
+    : sheet_(std::move(sheet)), base_(base) {
+  const QSizeF inches = page_size(paper).size(QPageSize::Inch);
+  const double longer = std::max(inches.width(), inches.height());
+  const double shorter = std::min(inches.width(), inches.height());
+  size_ = QSizeF(longer, shorter) * dots_per_inch;
+  const double margin = millimetres_on_paper(margin_mm);
+  body_ = QRectF(QPointF(0, 0), size_)
+              .adjusted(margin, margin + points(heading_pt), -margin, -margin - points(foot_pt));
+  lay_out_columns();
+  lay_out_rows();
+  break_pages();
+}
+
+QFont StatusSheetPages::font(double pt, int weight) const {
+  QFont f = base_;
+  f.setPixelSize(static_cast<int>(points(pt)));
+  f.setWeight(static_cast<QFont::Weight>(weight));
+  // A trace of letter spacing turns ligatures off: text copied from the PDF is
+  // then the text that was written.
+  f.setLetterSpacing(QFont::AbsoluteSpacing, points(0.01));
+  return f;
+}
+
+QFont StatusSheetPages::cell_font(std::size_t column) const {
+  if (column == 0) return font(15, QFont::Bold);
+  if (column == 2) return font(10, QFont::DemiBold);
+  return font(9.5, QFont::Normal);
+}
+
+double StatusSheetPages::text_height(const QString& text, const QFont& f, double width) const {
+  if (text.isEmpty()) return 0;
+  return QFontMetricsF(f).boundingRect(QRectF(0, 0, width, 1e7), wrapped, text).height();
+}
+
+double StatusSheetPages::box_step() const {
+  return body_.width() / static_cast<double>(std::max<std::size_t>(1, sheet_.boxes.size()));
+}
+
+void StatusSheetPages::lay_out_columns() {
+  const double whole = std::accumulate(column_shares.begin(), column_shares.end(), 0.0);
+  for (const double share : column_shares) columns_.push_back(body_.width() * share / whole);
+  // A long tag must not break in two: the first column takes what it needs from
+  // the last, which is blank.
+  double widest = 0;
+  for (const report::SheetRow& row : sheet_.rows) {
+    widest = std::max(widest, QFontMetricsF(cell_font(0)).horizontalAdvance(q(row.keg)));
+  }
+  const double missing = widest + points(2 * cell_padding_pt) - columns_.front();
+  if (missing > 0) {
+    const double given = std::min(missing, columns_.back() - points(30));
+    columns_.front() += given;
+    columns_.back() -= given;
+  }
+}
+
+void StatusSheetPages::lay_out_rows() {
+  const double pad = points(cell_padding_pt);
+  for (const report::SheetRow& from : sheet_.rows) {
+    Row row;
+    row.marked = from.needs_attention;
+    const std::vector<std::string> texts = report::cells(from);
+    double x = 0;
+    for (std::size_t i = 0; i < texts.size(); ++i) {
+      const double width = columns_.at(i) - pad;
+      const QString text = q(texts[i]);
+      const double height = text_height(text, cell_font(i), width);
+      row.cells.push_back({text, QRectF(x, pad, width, height)});
+      row.height = std::max(row.height, height + 2 * pad);
+      x += columns_.at(i);
+    }
+    row.height = std::max(row.height, points(26));
+    rows_.push_back(std::move(row));
+  }
+}
+
+void StatusSheetPages::break_pages() {
+  const double names = points(18);
+  Page page{0, 0, !rows_.empty(), false};
+  double y = names;
+  for (std::size_t i = 0; i < rows_.size(); ++i) {
+    if (page.row_count > 0 && y + rows_[i].height > body_.height()) {
+      pages_.push_back(page);
+      page = Page{i, 0, true, false};
+      y = names;
+    }
+    ++page.row_count;
+    y += rows_[i].height;
+  }
+  if (page.table && y + foot_matter_height() > body_.height()) {
+    pages_.push_back(page);
+    page = Page{rows_.size(), 0, false, false};
+  }
+  page.foot_matter = true;
+  pages_.push_back(page);
+}
+
+double StatusSheetPages::foot_matter_height() const {
+  const QFont body = font(9.5, QFont::Normal);
+  const double width = box_step() - points(20);
+  double boxes = 0;
+  for (const report::SheetBox& box : sheet_.boxes) {
+    double height = points(24);
+    for (const std::string& line : box.lines) {
+      height += text_height(q(line), body, width) + points(2);
+    }
+    boxes = std::max(boxes, height);
+  }
+  const double reading_rows = static_cast<double>((sheet_.readings.size() + 2) / 3);
+  const double readings = sheet_.readings.empty() ? 0 : points(22 + 18 * reading_rows);
+  return points(10) + boxes + readings + points(60);
+}
+
+void StatusSheetPages::paint(QPainter& painter, int index) const {
+  const Page& page = pages_.at(static_cast<std::size_t>(index));
+  painter.save();
+  painter.setPen(Qt::black);
+  paint_heading(painter, index);
+  double y = body_.top();
+  if (page.table) {
+    y = paint_column_names(painter, y);
+    for (std::size_t i = page.first_row; i < page.first_row + page.row_count; ++i) {
+      paint_row(painter, rows_[i], y);
+      y += rows_[i].height;
+    }
+  } else if (rows_.empty()) {
+    painter.setFont(font(11, QFont::Normal));
+    painter.drawText(QRectF(body_.left(), y, body_.width(), points(20)), wrapped,
+                     QStringLiteral("No kegs registered yet."));
+    y += points(24);
+  }
+  if (page.foot_matter) paint_foot_matter(painter, y);
+  painter.restore();
+}
+
+void StatusSheetPages::paint_heading(QPainter& painter, int index) const {
+  const double top = body_.top() - points(heading_pt);
+  const QRectF area(body_.left(), top, body_.width(), points(heading_pt));
+  painter.setFont(font(20, QFont::Bold));
+  painter.drawText(area, Qt::AlignLeft | Qt::AlignTop, q(sheet_.cellar));
+  painter.setFont(font(10, QFont::Normal));
+  painter.drawText(area, Qt::AlignRight | Qt::AlignTop,
+                   QStringLiteral("Status sheet\n%1").arg(q(sheet_.printed)));
+  const QRectF foot(body_.left(), body_.bottom() + points(4), body_.width(), points(foot_pt));
+  painter.setFont(font(8.5, QFont::Normal));
+  painter.drawText(foot, Qt::AlignLeft | Qt::AlignVCenter, q(sheet_.footnote));
+  painter.drawText(foot, Qt::AlignRight | Qt::AlignVCenter,
+                   QStringLiteral("page %1 of %2").arg(index + 1).arg(count()));
+}
+
+double StatusSheetPages::paint_column_names(QPainter& painter, double y) const {
+  painter.setFont(font(8.5, QFont::DemiBold));
+  double x = body_.left();
+  for (std::size_t i = 0; i < columns_.size(); ++i) {
+    painter.drawText(QRectF(x, y, columns_[i], points(14)), Qt::AlignLeft | Qt::AlignVCenter,
+                     q(sheet_.headings.at(i)));
+    x += columns_[i];
+  }
+  painter.setPen(hairline(1.2));
+  painter.drawLine(QPointF(body_.left(), y + points(16)), QPointF(body_.right(), y + points(16)));
+  painter.setPen(Qt::black);
+  return y + points(18);
+}
+
+void StatusSheetPages::paint_row(QPainter& painter, const Row& row, double y) const {
+  for (std::size_t i = 0; i < row.cells.size(); ++i) {
+    const Cell& cell = row.cells[i];
+    if (cell.text.isEmpty()) continue;
+    painter.setFont(cell_font(i));
+    painter.drawText(cell.area.translated(body_.left(), y), wrapped, cell.text);
+  }
+  if (row.marked) {
+    painter.fillRect(
+        QRectF(body_.left() - points(6), y + points(3), points(3), row.height - points(6)),
+        Qt::black);
+  }
+  painter.setPen(hairline());
+  painter.drawLine(QPointF(body_.left(), y + row.height), QPointF(body_.right(), y + row.height));
+  const double writing = body_.right() - columns_.back() + points(2);
+  painter.drawLine(QPointF(writing, y + points(4)), QPointF(writing, y + row.height - points(4)));
+  painter.setPen(Qt::black);
+}
+
+void StatusSheetPages::paint_foot_matter(QPainter& painter, double y) const {
+  y = paint_boxes(painter, y + points(10));
+  y = paint_readings(painter, y);
+  paint_signatures(painter, y);
+}
+
+double StatusSheetPages::paint_boxes(QPainter& painter, double y) const {
+  const QFont body = font(9.5, QFont::Normal);
+  const double width = box_step() - points(20);
+  double tallest = 0;
+  for (std::size_t i = 0; i < sheet_.boxes.size(); ++i) {
+    const double x = body_.left() + box_step() * static_cast<double>(i) + points(6);
+    double line_y = y + points(6);
+    painter.setFont(font(10, QFont::Bold));
+    painter.drawText(QRectF(x, line_y, width, points(14)), wrapped, q(sheet_.boxes[i].title));
+    line_y += points(15);
+    painter.setFont(body);
+    for (const std::string& line : sheet_.boxes[i].lines) {
+      const double height = text_height(q(line), body, width);
+      painter.drawText(QRectF(x, line_y, width, height), wrapped, q(line));
+      line_y += height + points(2);
+    }
+    tallest = std::max(tallest, line_y - y);
+  }
+  painter.setPen(hairline(0.8));
+  for (std::size_t i = 0; i < sheet_.boxes.size(); ++i) {
+    const double x = body_.left() + box_step() * static_cast<double>(i);
+    painter.drawRect(QRectF(x, y, box_step() - points(8), tallest + points(4)));
+  }
+  painter.setPen(Qt::black);
+  return y + tallest + points(10);
+}
+
+double StatusSheetPages::paint_readings(QPainter& painter, double y) const {
+  if (sheet_.readings.empty()) return y;
+  painter.setFont(font(10, QFont::Bold));
+  painter.drawText(QRectF(body_.left(), y, body_.width(), points(14)), wrapped,
+                   QStringLiteral("Temperatures to read today"));
+  y += points(18);
+  const double step = body_.width() / 3;
+  painter.setFont(font(9.5, QFont::Normal));
+  for (std::size_t i = 0; i < sheet_.readings.size(); ++i) {
+    const double x = body_.left() + step * static_cast<double>(i % 3);
+    const double row_y = y + points(18) * static_cast<double>(i / 3);
+    painter.drawText(QRectF(x, row_y, step - points(70), points(14)),
+                     Qt::AlignLeft | Qt::AlignVCenter, q(sheet_.readings[i]));
+    painter.setPen(hairline());
+    painter.drawLine(QPointF(x + step - points(66), row_y + points(13)),
+                     QPointF(x + step - points(16), row_y + points(13)));
+    painter.setPen(Qt::black);
+  }
+  return y + points(18) * static_cast<double>((sheet_.readings.size() + 2) / 3);
+}
+
+void StatusSheetPages::paint_signatures(QPainter& painter, double y) const {
+  painter.setFont(font(9.5, QFont::Normal));
+  const double step =
+      body_.width() / static_cast<double>(std::max<std::size_t>(1, sheet_.signatures.size()));
+  for (std::size_t i = 0; i < sheet_.signatures.size(); ++i) {
+    const double x = body_.left() + step * static_cast<double>(i);
+    painter.drawText(QRectF(x, y + points(20), points(110), points(14)),
+                     Qt::AlignLeft | Qt::AlignVCenter, q(sheet_.signatures[i]));
+    painter.setPen(hairline());
+    painter.drawLine(QPointF(x + points(92), y + points(33)),
+                     QPointF(x + step - points(30), y + points(33)));
+    painter.setPen(Qt::black);
+  }
+}
+
+}  // namespace ullage::ui

@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The status sheet on pages, landscape. Rows are never split over pages and no
+// cell is clipped: text wraps and rows grow. Each page carries the heading, the
+// column names and "page x of y".
+#pragma once
+
+#include <QFont>
+#include <QRectF>
+#include <QSizeF>
+#include <vector>
+
+#include "core/report/status_sheet.h"
+#include "ui/print/paper.h"
+
+class QPainter;
+
+namespace ullage::ui {
+
+class StatusSheetPages {
+ public:
+  StatusSheetPages(report::StatusSheet sheet, Paper paper, const QFont& base);
+
+  [[nodiscard]] int count() const { return static_cast<int>(pages_.size()); }
+  [[nodiscard]] QSizeF size() const { return size_; }  // in dots (paper.h)
+  // Paints one page, the painter's origin at the paper's corner, in dots.
+  void paint(QPainter& painter, int page) const;
+
+ private:
+  struct Cell {
+    QString text;
+    QRectF area;  // relative to the row
+  };
+  struct Row {
+    std::vector<Cell> cells;
+    double height = 0;
+    bool marked = false;
+  };
+  struct Page {
+    std::size_t first_row = 0, row_count = 0;
+    bool table = false;
+    bool foot_matter = false;  // boxes, readings, signatures
+  };
+
+  [[nodiscard]] QFont font(double pt, int weight) const;
+  [[nodiscard]] QFont cell_font(std::size_t column) const;
+  [[nodiscard]] double text_height(const QString& text, const QFont& font, double width) const;
+  [[nodiscard]] double box_step() const;
+  void lay_out_columns();
+  void lay_out_rows();
+  void break_pages();
+  [[nodiscard]] double foot_matter_height() const;
+  void paint_heading(QPainter& painter, int page) const;
+  double paint_column_names(QPainter& painter, double y) const;
+  void paint_row(QPainter& painter, const Row& row, double y) const;
+  void paint_foot_matter(QPainter& painter, double y) const;
+  double paint_boxes(QPainter& painter, double y) const;
+  double paint_readings(QPainter& painter, double y) const;
+  void paint_signatures(QPainter& painter, double y) const;
+
+  report::StatusSheet sheet_;
+  QFont base_;
+  QSizeF size_;
+  QRectF body_;  // between heading and foot
+  std::vector<double> columns_;
+  std::vector<Row> rows_;
+  std::vector<Page> pages_;
+};
+
+}  // namespace ullage::ui
