@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What a derivation reads of the journal. Every story and record goes through
+// here, so that afterwards it is known what the result relies on: when none of
+// those revisions has risen, the result still stands.
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "core/cellar/journal.h"
+
+namespace ullage::cellar {
+
+// What something was derived from, at which revision.
+class Reliance {
+ public:
+  void add(SubjectRef s, std::uint64_t revision) { seen_[s] = revision; }
+  void add(const Reliance& other) { seen_.insert(other.seen_.begin(), other.seen_.end()); }
+  [[nodiscard]] bool holds(const Journal& journal) const {
+    for (const auto& [s, revision] : seen_) {
+      if (journal.revision(s) != revision) return false;
+    }
+    return true;
+  }
+  [[nodiscard]] bool on(SubjectRef s) const { return seen_.contains(s); }
+
+ private:
+  std::map<SubjectRef, std::uint64_t> seen_;
+};
+
+class Lookup {
+ public:
+  explicit Lookup(const Journal& journal) : journal_(journal) {}
+
+  [[nodiscard]] std::span<const Entry* const> story(SubjectRef);
+  [[nodiscard]] const Entry* entry(EntryId id) const { return journal_.find(id); }
+
+  // The last record of a thing; nullopt when it was never registered (its
+  // registration was struck, or a file came without it).
+  [[nodiscard]] std::optional<KegRecord> find(KegId);
+  [[nodiscard]] std::optional<BeerRecord> find(BeerId);
+  [[nodiscard]] std::optional<BatchRecord> find(BatchId);
+  [[nodiscard]] std::optional<PlaceRecord> find(PlaceId);
+  [[nodiscard]] std::optional<LineRecord> find(LineId);
+  [[nodiscard]] std::optional<BottleRecord> find(BottleId);
+  [[nodiscard]] std::optional<RegulatorRecord> find(RegulatorId);
+  [[nodiscard]] std::optional<InstrumentRecord> find(InstrumentId);
+  [[nodiscard]] std::optional<CellarDescribed> cellar();
+
+  void rely_on(const Reliance& other) { relies_on_.add(other); }
+  [[nodiscard]] const Reliance& relies_on() const { return relies_on_; }
+
+ private:
+  const Journal& journal_;
+  Reliance relies_on_;
+};
+
+}  // namespace ullage::cellar

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/cellar/readings.h"
+
+#include <cmath>
+#include <string>
+
+#include "core/cellar/presets.h"
+#include "core/units/magnitude.h"
+
+namespace ullage::cellar {
+
+namespace {
+
+units::ErrorSource bias_of(const InstrumentRecord& i) { return {i.name + ": bias"}; }
+units::ErrorSource reading_of(const InstrumentRecord& i, std::int64_t reading) {
+  return {i.name + ": reading " + std::to_string(reading)};
+}
+
+}  // namespace
+
+InstrumentRecord Readings::instrument(std::optional<InstrumentId> id, InstrumentKind otherwise,
+                                      const char* unnamed) {
+  if (id) {
+    if (auto known = lookup_.find(*id)) return *known;
+  }
+  InstrumentRecord usual = instrument_from_preset(otherwise);
+  usual.name = unnamed;
+  return usual;
+}
+
+PressureEstimate Readings::pressure(GaugePressure p, std::optional<InstrumentId> id,
+                                    std::int64_t reading) {
+  const InstrumentRecord i = instrument(id, InstrumentKind::regulator_dial, "unnamed dial");
+  const InstrumentPreset& usual = instrument_preset(InstrumentKind::regulator_dial);
+  return PressureEstimate(p)
+      .with(bias_of(i), units::in_pascals(i.pressure_bias.value_or(*usual.pressure_bias)))
+      .with(reading_of(i, reading),
+            units::in_pascals(i.pressure_repeatability.value_or(*usual.pressure_repeatability)));
+}
+
+TemperatureEstimate Readings::temperature(Temperature t, std::optional<InstrumentId> id,
+                                          std::int64_t reading) {
+  const InstrumentRecord i = instrument(id, InstrumentKind::thermometer, "unnamed thermometer");
+  const InstrumentPreset& usual = instrument_preset(InstrumentKind::thermometer);
+  return TemperatureEstimate(t)
+      .with(bias_of(i), units::in_kelvin(i.temperature_bias.value_or(*usual.temperature_bias)))
+      .with(
+          reading_of(i, reading),
+          units::in_kelvin(i.temperature_repeatability.value_or(*usual.temperature_repeatability)));
+}
+
+MassEstimate Readings::mass(Mass m, std::optional<InstrumentId> id, std::int64_t reading) {
+  const InstrumentRecord i = instrument(id, InstrumentKind::bathroom_scale, "unnamed scale");
+  const InstrumentPreset& usual = instrument_preset(InstrumentKind::bathroom_scale);
+  return MassEstimate(m)
+      .with(bias_of(i), units::in_kilograms(i.mass_bias.value_or(*usual.mass_bias)))
+      .with(reading_of(i, reading),
+            units::in_kilograms(i.mass_repeatability.value_or(*usual.mass_repeatability)));
+}
+
+VolumeEstimate Readings::metered(Volume v, std::optional<InstrumentId> id, std::int64_t reading) {
+  const InstrumentRecord i = instrument(id, InstrumentKind::flow_meter, "unnamed meter");
+  const InstrumentPreset& usual = instrument_preset(InstrumentKind::flow_meter);
+  const double magnitude = units::to_magnitude(v) / 100.0;
+  return VolumeEstimate(v)
+      .with(bias_of(i), magnitude * i.relative_bias_percent.value_or(*usual.relative_bias_percent))
+      .with(reading_of(i, reading), magnitude * i.relative_repeatability_percent.value_or(
+                                                    *usual.relative_repeatability_percent));
+}
+
+Co2Estimate Readings::co2(Co2Concentration c, std::optional<Co2Concentration> half_width,
+                          std::optional<InstrumentId> id, std::int64_t reading) {
+  const units::Co2Volumes v = units::to_volumes(c);
+  const InstrumentRecord i = instrument(id, InstrumentKind::co2_meter, "unnamed CO2 meter");
+  if (half_width) {
+    return Co2Estimate(v).with(reading_of(i, reading), units::to_volumes(*half_width).count());
+  }
+  const InstrumentPreset& usual = instrument_preset(InstrumentKind::co2_meter);
+  const double percent = v.count() / 100.0;
+  return Co2Estimate(v)
+      .with(bias_of(i), percent * i.relative_bias_percent.value_or(*usual.relative_bias_percent))
+      .with(reading_of(i, reading), percent * i.relative_repeatability_percent.value_or(
+                                                  *usual.relative_repeatability_percent));
+}
+
+}  // namespace ullage::cellar
