@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/names.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace ullage::report {
+namespace {
+
+using cellar::CellarStatus;
+using cellar::SubjectKind;
+using cellar::SubjectRef;
+
+SubjectRef subject_of(const cellar::BeerRecord& r) { return cellar::subject(r.beer); }
+SubjectRef subject_of(const cellar::BatchRecord& r) { return cellar::subject(r.batch); }
+SubjectRef subject_of(const cellar::RegulatorRecord& r) { return cellar::subject(r.regulator); }
+SubjectRef subject_of(const cellar::InstrumentRecord& r) { return cellar::subject(r.instrument); }
+
+// The record of `id` among plain records, or null.
+template <class Records, class Id>
+const typename Records::value_type* record_of(const Records& records, Id id) {
+  const auto at = std::find_if(records.begin(), records.end(),
+                               [&](const auto& r) { return cellar::subject(id) == subject_of(r); });
+  return at == records.end() ? nullptr : &*at;
+}
+
+template <class Found>
+std::string named(const Found* found, const char* otherwise) {
+  return found ? found->name : std::string(otherwise);
+}
+template <class Found>
+std::string record_named(const Found* found, const char* otherwise) {
+  return found ? found->record.name : std::string(otherwise);
+}
+
+}  // namespace
+
+std::string name_of(const SubjectRef& ref, const CellarStatus& status) {
+  switch (ref.kind) {
+    case SubjectKind::keg: {
+      const cellar::KegStatus* keg = status.find(cellar::KegId{ref.uuid});
+      return keg ? keg->record.tag : "unknown keg";
+    }
+    case SubjectKind::line:
+      return record_named(status.find(cellar::LineId{ref.uuid}), "unknown line");
+    case SubjectKind::place:
+      return record_named(status.find(cellar::PlaceId{ref.uuid}), "unknown place");
+    case SubjectKind::bottle:
+      return record_named(status.find(cellar::BottleId{ref.uuid}), "unknown bottle");
+    case SubjectKind::beer:
+      return named(record_of(status.beers, cellar::BeerId{ref.uuid}), "unknown beer");
+    case SubjectKind::batch:
+      return named(record_of(status.batches, cellar::BatchId{ref.uuid}), "unknown batch");
+    case SubjectKind::regulator:
+      return named(record_of(status.regulators, cellar::RegulatorId{ref.uuid}),
+                   "unknown regulator");
+    case SubjectKind::instrument:
+      return named(record_of(status.instruments, cellar::InstrumentId{ref.uuid}),
+                   "unknown instrument");
+    case SubjectKind::cellar:
+      return status.cellar ? status.cellar->name : "the cellar";
+  }
+  return "unknown";
+}
+
+std::string batch_with_beer(cellar::BatchId id, const CellarStatus& status) {
+  const cellar::BatchRecord* batch = record_of(status.batches, id);
+  if (!batch) return "unknown batch";
+  const cellar::BeerRecord* beer = record_of(status.beers, batch->beer);
+  return beer ? fmt::format("{}, {}", beer->name, batch->name) : batch->name;
+}
+
+}  // namespace ullage::report
