@@ -71,8 +71,10 @@ struct Act {
 [[nodiscard]] std::string_view kind_of(const Payload&);
 
 // The registered things an entry is about, in field order, each once; and the
-// instruments its readings name.
+// instruments its readings name. An instrument is a subject of its own record
+// only; strikes, restores and remarks on nothing in particular have no subject.
 [[nodiscard]] std::vector<SubjectRef> subjects_of(const Payload&);
+void subjects_of(const Payload&, std::vector<SubjectRef>& into);  // replaces what is in `into`
 [[nodiscard]] std::vector<InstrumentId> instruments_of(const Payload&);
 
 [[nodiscard]] bool same(const Payload&, const Payload&);

@@ -62,6 +62,8 @@ struct SubjectRef {
 [[nodiscard]] inline SubjectRef subject(InstrumentId id) {
   return {SubjectKind::instrument, id.uuid};
 }
+// The cellar itself: there is one to a file, so it needs no id.
+[[nodiscard]] inline SubjectRef cellar_subject() { return {SubjectKind::cellar, {}}; }
 
 // Where fresh UUIDs come from. Injected: core has no source of randomness.
 class IdSource {

@@ -1,14 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The journal in memory: every entry in recorded order, and the story they
-// tell: entries in force, in the order they happened. Rules of order:
-// (happened_at, sequence); a replacement takes the sequence of what it
-// replaces; a struck or replaced entry is out of the story but stays in the
-// journal; strikes act by sequence, whatever their own time.
+// tell: entries in force, in the order they happened.
+//
+// Rules of order and standing:
+// - The story is ordered by (happened_at, sequence). A replacement takes the
+//   sequence of the entry it replaces, so it stands where that one stood among
+//   entries of the same second.
+// - An entry and all its replacements, and theirs, are one chain. The latest of
+//   them that is not struck is in force, the others are out of the story: so
+//   striking a correction brings back what it corrected.
+// - Struck and Restored act on their target by sequence, whatever their own
+//   time; the latest of them that is itself in force decides. Striking a Struck
+//   entry therefore takes its effect away, and so on down any chain of undoing.
+// - Struck and Restored entries are in no story: they speak about the journal.
+// - Nothing is ever dropped: entries() has all of them.
 #pragma once
 
 #include <cstdint>
+#include <deque>
 #include <optional>
+#include <set>
 #include <span>
 #include <unordered_map>
 #include <vector>
@@ -27,51 +39,98 @@ struct AsOf {
 
 class Journal {
  public:
-  // Entries must come in rising sequence.
+  Journal() = default;
+  Journal(Journal&&) = default;
+  Journal& operator=(Journal&&) = default;
+  // A copy is as_of({}).
+  Journal(const Journal&) = delete;
+  Journal& operator=(const Journal&) = delete;
+  ~Journal() = default;
+
+  // Entries must come in rising sequence; std::logic_error if they do not.
   void append(Entry);
   void append(std::vector<Entry>);
 
-  [[nodiscard]] const std::vector<Entry>& entries() const { return entries_; }
+  // In recorded order. An entry keeps its address for as long as the journal lives.
+  [[nodiscard]] const std::deque<Entry>& entries() const { return entries_; }
   [[nodiscard]] const Entry* find(EntryId) const;
-  [[nodiscard]] std::int64_t last_sequence() const;
+  [[nodiscard]] std::int64_t last_sequence() const;  // 0 when empty
+  // An id the journal does not know counts as in force.
   [[nodiscard]] Standing standing(EntryId) const;
-  // The latest correction of an entry, and the entry that struck it.
+  // The correction now in force of an entry, and the entry that struck it.
   [[nodiscard]] const Entry* replaced_by(EntryId) const;
   [[nodiscard]] const Entry* struck_by(EntryId) const;
+  // An entry with all that it corrects and all that corrects it, in recorded order.
+  [[nodiscard]] std::vector<const Entry*> chain(EntryId) const;
 
   // In force, in story order. Valid until the next append.
   [[nodiscard]] std::span<const Entry* const> story(SubjectRef) const;  // about one thing
   [[nodiscard]] std::vector<const Entry*> story() const;                // all
-  // Rises whenever an entry about the subject is appended, struck or replaced.
+  // Whether a subject was ever spoken of.
+  [[nodiscard]] bool knows(SubjectRef) const;
+  [[nodiscard]] std::vector<SubjectRef> subjects() const;
+
+  // Rises whenever an entry about the subject is appended, struck, restored or
+  // replaced; 0 for a subject never spoken of. Without a subject: of any.
   [[nodiscard]] std::uint64_t revision(SubjectRef) const;
+  [[nodiscard]] std::uint64_t revision() const { return revision_; }
+  // The subjects whose revision rose after the journal's stood at `revision`.
+  [[nodiscard]] std::set<SubjectRef> changed_since(std::uint64_t revision) const;
 
   // The journal as it stood: entries after the limits left out, strikes by
-  // sequence honoured.
+  // sequence honoured. Of a chain whose entry in force happened after the limit
+  // nothing is left: we now know that it did not happen earlier.
   [[nodiscard]] Journal as_of(const AsOf&) const;
 
  private:
+  using Index = std::uint32_t;  // into entries_
   struct Place {
-    std::size_t index = 0;
-    Instant happened_at{};
-    std::int64_t order = 0;  // own sequence, or that of the entry it replaces
+    std::int64_t order = 0;  // own sequence, or that of the first entry of its chain
     Standing standing = Standing::in_force;
-    std::optional<std::size_t> struck_by, replaced_by;
+    bool struck = false;
   };
-  void take_in(std::size_t index);
-  void set_struck(EntryId target, std::size_t by, bool struck);
-  void refresh(std::size_t index);
-  void rebuild_subject(SubjectRef) const;
-
-  std::vector<Entry> entries_;
-  std::vector<Place> places_;
-  std::unordered_map<EntryId, std::size_t> by_id_;
-  struct SubjectIndex {
-    std::vector<std::size_t> members;  // every entry that names the subject
+  // Kept only for the few entries that were corrected or acted on.
+  struct Links {
+    std::vector<Index> acted_on_by;  // Struck and Restored, in recorded order
+    std::optional<Index> first_of_chain;
+    std::vector<Index> chain;  // held by the first of the chain
+  };
+  struct Key {
+    Instant happened_at{};
+    std::int64_t order = 0;
+    friend auto operator<=>(const Key&, const Key&) = default;
+  };
+  struct Story {
+    std::vector<Index> members;  // every entry that is about it, in recorded order
     std::uint64_t revision = 0;
-    bool stale = true;
-    std::vector<const Entry*> story;
+    bool built = false;
+    std::vector<const Entry*> entries;  // in force, in story order
+    std::vector<Key> keys;              // theirs
   };
-  mutable std::unordered_map<SubjectRef, SubjectIndex> subjects_;
+
+  [[nodiscard]] std::optional<Index> index_of(EntryId) const;
+  [[nodiscard]] Key key(Index) const;
+  [[nodiscard]] std::optional<Index> winner_of(const std::vector<Index>& chain) const;
+  [[nodiscard]] bool outlives(Index, Instant limit) const;
+  void join_chain(Index replacement, Index target);
+  [[nodiscard]] std::optional<Index> acted_on_by(Index) const;
+  void decide_struck(Index target);
+  void settle(Index);
+  void set_standing(Index, Standing);
+  void enter_stories(Index);
+  void leave_stories(Index, bool was_in);
+  void build(Story&) const;
+  static void put_in(Story&, const Entry&, Key);
+  static void take_out(Story&, Key);
+
+  std::deque<Entry> entries_;
+  std::vector<Place> places_;
+  std::unordered_map<EntryId, Index> by_id_;
+  std::unordered_map<Index, Links> links_;
+  mutable std::unordered_map<SubjectRef, Story> stories_;
+  mutable Story whole_;
+  std::uint64_t revision_ = 0;
+  std::vector<SubjectRef> scratch_;
 };
 
 }  // namespace ullage::cellar

@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Everything here walks the payloads through their fields(), so a new kind or
+// field needs nothing here.
+#include "core/cellar/entry.h"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+#include "core/units/magnitude.h"
+
+namespace ullage::cellar {
+
+namespace {
+
+template <class T>
+concept NamesSubject = requires(const T& id) {
+  { subject(id) } -> std::same_as<SubjectRef>;
+};
+
+// Calls f with every id of a registered thing that the payload holds.
+template <class F>
+void for_each_registered(const Payload& payload, F&& f) {
+  std::visit(
+      [&]<class P>(const P& p) {
+        P::fields(p, [&]<class T>(std::string_view, const T& field) {
+          if constexpr (NamesSubject<T>) {
+            f(field);
+          } else if constexpr (IsOptional<T>::value) {
+            if constexpr (NamesSubject<typename T::value_type>) {
+              if (field) f(*field);
+            }
+          }
+        });
+      },
+      payload);
+}
+
+template <class T>
+void add_once(std::vector<T>& to, const T& what) {
+  if (std::find(to.begin(), to.end(), what) == to.end()) to.push_back(what);
+}
+
+// Two numbers that mean the same in a file: equal, or neither is a number.
+bool same_number(double a, double b) { return a == b || (std::isnan(a) && std::isnan(b)); }
+
+template <class T>
+bool same_field(const T& a, const T& b) {
+  if constexpr (IsOptional<T>::value) {
+    return a.has_value() == b.has_value() && (!a || same_field(*a, *b));
+  } else if constexpr (std::is_same_v<T, double>) {
+    return same_number(a, b);
+  } else if constexpr (units::Quantity<T>) {
+    return same_number(units::to_magnitude(a), units::to_magnitude(b));
+  } else {
+    return a == b;
+  }
+}
+
+template <class P>
+bool same_fields(const P& a, const P& b) {
+  // Both are walked in the same order: remember where a's fields are, compare
+  // as b's come by.
+  std::vector<const void*> of_a;
+  P::fields(a, [&](std::string_view, const auto& field) { of_a.push_back(&field); });
+  bool equal = true;
+  std::size_t i = 0;
+  P::fields(b, [&]<class T>(std::string_view, const T& field) {
+    equal = equal && same_field(*static_cast<const T*>(of_a[i++]), field);
+  });
+  return equal;
+}
+
+}  // namespace
+
+std::string_view kind_of(const Payload& payload) {
+  return std::visit([]<class P>(const P&) { return P::kind; }, payload);
+}
+
+void subjects_of(const Payload& payload, std::vector<SubjectRef>& into) {
+  into.clear();
+  if (std::holds_alternative<CellarDescribed>(payload)) {
+    into.push_back(cellar_subject());
+    return;
+  }
+  for_each_registered(payload, [&]<class T>(const T& id) {
+    if constexpr (!std::is_same_v<T, InstrumentId>) add_once(into, subject(id));
+  });
+  if (const auto* record = std::get_if<InstrumentRecord>(&payload)) {
+    into.push_back(subject(record->instrument));
+  }
+}
+
+std::vector<SubjectRef> subjects_of(const Payload& payload) {
+  std::vector<SubjectRef> subjects;
+  subjects_of(payload, subjects);
+  return subjects;
+}
+
+std::vector<InstrumentId> instruments_of(const Payload& payload) {
+  std::vector<InstrumentId> instruments;
+  if (std::holds_alternative<InstrumentRecord>(payload)) return instruments;
+  for_each_registered(payload, [&]<class T>(const T& id) {
+    if constexpr (std::is_same_v<T, InstrumentId>) add_once(instruments, id);
+  });
+  return instruments;
+}
+
+bool same(const Payload& a, const Payload& b) {
+  if (a.index() != b.index()) return false;
+  return std::visit([&]<class P>(const P& p) { return same_fields(p, std::get<P>(b)); }, a);
+}
+
+bool same(const Entry& a, const Entry& b) {
+  const auto header = [](const EntryHeader& h) {
+    return std::tie(h.id, h.act, h.sequence, h.happened_at, h.recorded_at, h.utc_offset, h.by,
+                    h.replaces, h.note);
+  };
+  return header(a.header) == header(b.header) && same(a.payload, b.payload);
+}
+
+std::optional<Payload> make_payload(std::string_view kind) {
+  std::optional<Payload> made;
+  for_each_kind([&]<class P>(P&& payload) {
+    if (std::remove_cvref_t<P>::kind == kind) made = std::forward<P>(payload);
+  });
+  return made;
+}
+
+}  // namespace ullage::cellar
