@@ -13,7 +13,7 @@
 // error (a time to reach a level, a ratio with a wide divisor) use
 // `propagate_quantiles` (quantiles.h), which is deterministic too.
 //
-// See docs/physics.md, "Uncertainty".
+// See docs/physics-uncertainty.md.
 #pragma once
 
 #include <algorithm>
@@ -46,15 +46,16 @@ class Estimate {
  public:
   Estimate() = default;
   explicit Estimate(Q value) : value_(value) {}
+  // Each source at most once; `with` merges.
   Estimate(Q value, std::vector<Contribution> contributions)
       : value_(value), contributions_(std::move(contributions)) {}
 
   [[nodiscard]] static Estimate exact(Q value) { return Estimate(value); }
 
   // The same estimate with one more cause of error. `half_width` is the 95 %
-  // half-width in the magnitude of Q (pascals for a pressure, litres·1e-3 for a
-  // volume): make it with with_error(value, difference) where a difference type
-  // exists.
+  // half-width in the magnitude of Q (pascals for a pressure, cubic metres for a
+  // volume); with_error() takes it as a quantity. A cause that is there already
+  // adds to its half-width, with its sign: it moves the value once, by both.
   [[nodiscard]] Estimate with(ErrorSource source, double half_width) const {
     Estimate e = *this;
     auto at = std::find_if(e.contributions_.begin(), e.contributions_.end(),
@@ -70,12 +71,17 @@ class Estimate {
   [[nodiscard]] Q value() const { return value_; }
   [[nodiscard]] const std::vector<Contribution>& contributions() const { return contributions_; }
 
+  [[nodiscard]] Estimate with_error(ErrorSource source, Difference<Q> half_width) const {
+    return with(std::move(source), to_magnitude(half_width));
+  }
+
   // 95 % half-width, in the magnitude of Q.
   [[nodiscard]] double half_width() const {
     double sum = 0;
     for (const Contribution& c : contributions_) sum += c.half_width * c.half_width;
     return std::sqrt(sum);
   }
+  [[nodiscard]] Difference<Q> error() const { return from_magnitude<Difference<Q>>(half_width()); }
   [[nodiscard]] Q low() const { return from_magnitude<Q>(to_magnitude(value_) - half_width()); }
   [[nodiscard]] Q high() const { return from_magnitude<Q>(to_magnitude(value_) + half_width()); }
 
@@ -88,7 +94,8 @@ class Estimate {
     return at == contributions_.end() ? nullptr : &*at;
   }
 
-  // The value as it would read if `source` stood `sigmas95` half-widths off.
+  // The value as it would read if `source` stood `half_widths` of its own 95 %
+  // half-widths off.
   [[nodiscard]] Q shifted(const ErrorSource& source, double half_widths) const {
     double v = to_magnitude(value_);
     for (const Contribution& c : contributions_) {

@@ -51,4 +51,25 @@ template <Quantity Q>
   return Magnitude<Q>::from(v);
 }
 
+// What two of a quantity differ by: a span for a point on a scale, the quantity
+// itself for everything that starts at zero. Its magnitude is in the same unit.
+template <Quantity Q>
+struct DifferenceOf {
+  using type = Q;
+};
+template <>
+struct DifferenceOf<Temperature> {
+  using type = TemperatureDifference;
+};
+template <>
+struct DifferenceOf<AbsolutePressure> {
+  using type = PressureDifference;
+};
+template <>
+struct DifferenceOf<GaugePressure> {
+  using type = PressureDifference;
+};
+template <Quantity Q>
+using Difference = typename DifferenceOf<Q>::type;
+
 }  // namespace ullage::units
