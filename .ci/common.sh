@@ -37,18 +37,22 @@ configure() {
   fi
 }
 
-# Builds targets $2... in build folder $1. One build at a time in a folder; says
-# nothing when there is nothing to do.
+# Builds target $2 in build folder $1, one build at a time in a folder. Shows its
+# steps the first time; later says only that it builds, if that takes a while.
 build() {
-  local folder=$root/$1
-  shift
+  local folder=$root/$1 target=$2 notice
   (
     flock 9
-    # A dry run tells whether there is anything to announce.
-    plan=$(ninja -C "$folder" -n "$@" 2>/dev/null || true)
-    if [[ $plan != *'no work to do'* ]]; then
-      say "Building ${*} in ${folder##*/}/ (the first time takes a few minutes)."
-      cmake --build "$folder" --target "$@" >&2
+    if [[ ! -f $folder/.built-$target ]]; then
+      say "Building ${folder##*/}/, which takes a few minutes the first time."
+      cmake --build "$folder" --target "$target" >&2
+      touch "$folder/.built-$target"
+    else
+      { sleep 2 >/dev/null 2>&1 && say "Building what has changed ..."; } 9>&- &
+      notice=$!
+      trap 'kill "$notice" 2>/dev/null' EXIT
+      cmake --build "$folder" --target "$target" -- --quiet 2>&1 |
+        { grep -vxF 'ninja: no work to do.' >&2 || true; }
     fi
   ) 9>"$folder/.building"
 }
