@@ -9,6 +9,8 @@
 // 0.1 % ABV. Sources: docs/physics.md, "Gravity and alcohol".
 #pragma once
 
+#include <optional>
+
 #include "core/physics/error.h"
 #include "core/units/estimate.h"
 #include "core/units/scales.h"
@@ -19,8 +21,8 @@ inline constexpr Range original_gravity_range{1.000, 1.160};
 inline constexpr Range final_gravity_range{0.985, 1.100};
 
 struct Fermented {
-  units::Abv abv;            // Balling
-  units::Abv abv_by_factor;  // factor table; equal range, second opinion
+  units::Abv abv;                           // Balling
+  std::optional<units::Abv> abv_by_factor;  // second opinion; its table ends at 100.7 degrees
   units::Plato original_extract;
   units::Plato apparent_extract;
   units::Plato real_extract;

@@ -22,7 +22,8 @@ inline constexpr Range glasses_range{0.0, 5000.0};
 // below zero but within its own error of zero is given as zero with that error
 // ("empty, as far as the scale can tell"); further below is refused with
 // Subject::mass (the scale or the tare is wrong), as is more than the keg holds
-// beyond its error, with Subject::beer_volume.
+// beyond its error, with Subject::beer_volume (within its error: full). 0.2 % is
+// added under "beer density" for dissolved CO2 and the beer's own gravity.
 struct Weighing {
   units::Estimate<units::Mass> gross;
   units::Estimate<units::Mass> tare;

@@ -90,7 +90,8 @@ struct PressureCycles {
 
 // The vessel was full of liquid but for `air_left`, and pushed out with gas at
 // `pressure`. `given_off` is the share of the liquid's dissolved oxygen (taken
-// as air-saturated, 9 mg/L) that goes into the gas: 5 %, 0 to 20 % (assumed).
+// as air-saturated, 9 mg/L) that goes into the gas: 5 %, 0 to 20 % (assumed). The
+// best case has none given off.
 struct LiquidPush {
   units::GaugePressure pressure;
   units::Fraction air_left = units::fraction(0.01);  // of the vessel, before the push

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+#include <utility>
+
+#include "core/physics/carbonation_solver.h"
+
+namespace ullage::physics {
+
+using namespace units;
+
+namespace {
+
+constexpr double settling_days = 60;
+
+MoleFraction last_supply(const CarbonationHistory& history) {
+  for (auto step = history.steps.rbegin(); step != history.steps.rend(); ++step) {
+    if (const auto* gas = std::get_if<GasOn>(&step->what)) return gas->co2;
+  }
+  return mole_fraction(1);
+}
+
+CarbonationHistory up_to(const CarbonationHistory& history, Duration when) {
+  CarbonationHistory past = history;
+  std::erase_if(past.steps, [&](const Step& s) { return s.at > when; });
+  return past;
+}
+
+}  // namespace
+
+Result<DropPlan> drop_plan(const CarbonationModel& model, Co2Volumes target,
+                           const Estimate<GaugePressure>& serving, Duration now) {
+  if (auto bad = outside(Subject::co2, target.count(), initial_co2_range))
+    return std::unexpected(*bad);
+  DropPlan plan;
+  plan.drop = model.time_to_reach(target, now);
+  const Duration when = plan.drop.likely.value_or(now);
+  const auto before = model.at(when);
+  if (!before) return std::unexpected(before.error());
+  plan.vent_by = std::max(pascals(0), before->headspace - serving.value());
+
+  CarbonationHistory lowered = up_to(model.history(), when);
+  const MoleFraction gas = last_supply(lowered);
+  CarbonationHistory vented = lowered;
+  lowered.steps.push_back({when, GasOn{serving, gas}});
+  vented.steps.push_back({when, Vented{serving.value()}});
+  vented.steps.push_back({when, GasOn{serving, gas}});
+  const auto after = CarbonationModel::make(vented, model.rates(), days(settling_days));
+  if (!after) return std::unexpected(after.error());
+  plan.settles_at = after->equilibrium_end();
+  plan.if_not_vented =
+      Trajectory::solve(lowered, model.rates(), Shift{}, when + days(settling_days)).settles_at();
+  return plan;
+}
+
+}  // namespace ullage::physics
