@@ -11,7 +11,7 @@ Density water_density_unchecked(Temperature temperature) {
       999.83952 +
       t * (16.945176 +
            t * (-7.9870401e-3 + t * (-46.170461e-6 + t * (105.56302e-9 - t * 280.54253e-12))));
-  return kilograms_per_cubic_metre(top / (1.0 + 16.897850e-3 * t));
+  return kilograms_per_cubic_metre(top / (1.0 + 16.879850e-3 * t));
 }
 
 Result<Density> water_density(Temperature t) {
