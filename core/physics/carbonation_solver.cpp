@@ -200,17 +200,30 @@ std::array<Node, 3> nodes_of(const KegPiece& p, double equation_shift) {
   return nodes;
 }
 
-// Ceq = a - d c at one node: with Ceq = s p_CO2 + b, and p_CO2 = F n_CO2 (shut)
-// or p n_CO2 / N (flowing).
+// Partial pressure of `co2_mol` in the headspace of a piece.
+double partial_pressure(const KegPiece& p, const Node& node, double co2_mol) {
+  return co2_mol * node.rt / (p.headspace_m3 - node.virial * (co2_mol + p.inert_mol));
+}
+
+// Ceq = a - d c at one node, from Ceq = s p_CO2 + b. Flowing, p_CO2 = p n_CO2 / N.
+// Shut, p_CO2 bends slightly in n_CO2 (real gas): the chord from the piece's start
+// to its end, so that where it comes to rest is exact.
 struct Pull {
   double a;
   double d;
 };
 
-Pull pull(const KegPiece& p, const Node& node, double mean_mol) {
+Pull pull(const KegPiece& p, const Node& node, double end_co2_mol) {
   if (!p.flowing) {
-    const double per_mol = node.rt / (p.headspace_m3 - node.virial * mean_mol);
-    return {node.solubility * per_mol * (p.co2_mol + p.beer_m3 * p.c0) + node.intercept,
+    const double start = partial_pressure(p, node, p.co2_mol);
+    double per_mol = 0;
+    if (std::abs(end_co2_mol - p.co2_mol) > 1e-6 * p.co2_mol) {
+      per_mol = (partial_pressure(p, node, end_co2_mol) - start) / (end_co2_mol - p.co2_mol);
+    } else {
+      const double room = p.headspace_m3 - node.virial * (p.co2_mol + p.inert_mol);
+      per_mol = node.rt / room * (1 + p.co2_mol * node.virial / room);
+    }
+    return {node.solubility * (start + per_mol * p.beer_m3 * p.c0) + node.intercept,
             node.solubility * per_mol * p.beer_m3};
   }
   const double n = p.set_pa * p.headspace_m3 / (node.rt + node.virial * p.set_pa);
@@ -230,10 +243,10 @@ void Keg::shape(KegPiece& p) const {
   const bool steady = p.offset_k == 0;
   const bool d_is_constant = p.flowing && (steady || p.supply_co2 == 1);
   std::array<double, 3> c{c_, c_, c_};
-  double mean_mol = co2_mol_ + inert_mol_;
-  for (int rounds = d_is_constant ? 1 : steady ? 2 : 3; rounds > 0; --rounds) {
+  double end_co2_mol = co2_mol_;
+  for (int rounds = d_is_constant ? 1 : 3; rounds > 0; --rounds) {
     std::array<Pull, 3> at{};
-    for (std::size_t i = 0; i < 3; ++i) at[i] = pull(p, nodes[i], mean_mol);
+    for (std::size_t i = 0; i < 3; ++i) at[i] = pull(p, nodes[i], end_co2_mol);
     p.lambda = k * (1 + at[1].d);
     std::array<double, 3> f{};
     for (std::size_t i = 0; i < 3; ++i) f[i] = k * (at[i].a - (at[i].d - at[1].d) * c[i]);
@@ -243,7 +256,7 @@ void Keg::shape(KegPiece& p) const {
     if (rounds == 1) break;
     c[1] = p.concentration(p.length_s / 2);
     c[2] = p.concentration(p.length_s);
-    mean_mol = co2_mol_ + inert_mol_ - beer_m3_ * (c[2] - c_) / 2;
+    end_co2_mol = co2_mol_ - beer_m3_ * (c[2] - c_);
   }
 }
 
