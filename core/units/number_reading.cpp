@@ -33,7 +33,7 @@ std::expected<double, ParseFault> to_double(std::string_view text) {
 // "1,234,567" for mark ',': a first group of one to three digits that does not
 // start with 0, then groups of three.
 bool well_grouped(std::string_view text, char mark) {
-  std::size_t group = count_digits(text);
+  const std::size_t group = count_digits(text);
   if (group < 1 || group > 3 || text[0] == '0') return false;
   for (text.remove_prefix(group); !text.empty(); text.remove_prefix(4)) {
     if (text[0] != mark || count_digits(text.substr(1)) < 3) return false;
