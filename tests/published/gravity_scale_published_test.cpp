@@ -5,17 +5,15 @@
 // people, to the same extract tables or on their own.
 #include <gtest/gtest.h>
 
-#include <string>
-
 #include "core/units/gravity_scale.h"
-#include "tests/published/csv_table.h"
+#include "tests/published/csv.h"
 
 namespace ullage::units {
 namespace {
 
 struct Curve {
   const char* name;
-  std::size_t column;
+  const char* column;
   double tolerance;  // °P
 };
 
@@ -25,21 +23,21 @@ struct Curve {
 // one-parameter curve, verified, rms 0.023 °P) and P5 (De Clerck, from memory)
 // are rougher fits: a tenth of a degree catches a wrong coefficient, and a
 // hydrometer shows no more.
-constexpr Curve curves[] = {{"P1 ASBC polynomial", 1, 0.00051},
-                            {"P2 Buhl", 2, 0.002},
-                            {"P3 Lincoln", 3, 0.1},
-                            {"P4 one parameter", 4, 0.1},
-                            {"P5 De Clerck", 5, 0.1}};
+constexpr Curve curves[] = {{"P1 ASBC polynomial", "P1_plato", 0.00051},
+                            {"P2 Buhl", "P2_plato", 0.002},
+                            {"P3 Lincoln", "P3_plato", 0.1},
+                            {"P4 one parameter", "P4_plato", 0.1},
+                            {"P5 De Clerck", "P5_plato", 0.1}};
 
 TEST(PublishedGravity, plato_of_every_tabulated_gravity) {
-  const auto rows = published::csv_rows("plato_equations.csv");
+  const auto rows = published::table("plato_equations.csv");
   ASSERT_GT(rows.size(), 40u);
-  for (const auto& row : rows) {
-    const auto p = to_plato(specific_gravity(std::stod(row[0])));
+  for (const published::Row& row : rows) {
+    const auto p = to_plato(specific_gravity(row.number("sg_20_20")));
     ASSERT_TRUE(p.has_value());
     for (const Curve& curve : curves) {
-      EXPECT_NEAR(p->count(), std::stod(row[curve.column]), curve.tolerance)
-          << curve.name << " at " << row[0];
+      EXPECT_NEAR(p->count(), row.number(curve.column), curve.tolerance)
+          << curve.name << " at " << row.text("sg_20_20");
     }
   }
 }

@@ -11,7 +11,7 @@
 #include <string>
 
 #include "core/units/quantities.h"
-#include "tests/published/csv_table.h"
+#include "tests/published/csv.h"
 
 namespace ullage::units {
 namespace {
@@ -34,19 +34,17 @@ const std::map<std::string, std::function<double()>>& ours() {
 
 TEST(PublishedUnits, factors) {
   std::size_t checked = 0;
-  for (const auto& row : published::csv_rows("units.csv")) {
-    ASSERT_EQ(row.size(), 5u) << row[0];
-    const auto at = ours().find(row[0] + " in " + row[1]);
+  for (const published::Row& row : published::table("units.csv")) {
+    const auto at = ours().find(row.text("unit") + " in " + row.text("in_unit"));
     if (at == ours().end()) continue;  // casks and barrels are not units of the program
     ++checked;
-    const double published = std::stod(row[2]);
-    // Half a unit in the last printed place of the table, and no more than a
-    // binary rounding where the table is exact.
-    const std::size_t mark = row[2].find('.');
+    // Half a unit in the last printed place of the table.
+    const std::string& printed = row.text("factor");
+    const std::size_t mark = printed.find('.');
     const double decimals =
-        mark == std::string::npos ? 0 : static_cast<double>(row[2].size() - mark - 1);
-    EXPECT_NEAR(at->second(), published, 0.5 * std::pow(10, -decimals))
-        << row[0] << " from " << row[3] << " (" << row[4] << ")";
+        mark == std::string::npos ? 0 : static_cast<double>(printed.size() - mark - 1);
+    EXPECT_NEAR(at->second(), row.number("factor"), 0.5 * std::pow(10, -decimals))
+        << row.text("unit") << " from " << row.text("source") << " (" << row.text("flag") << ")";
   }
   EXPECT_EQ(checked, ours().size()) << "a factor of ours is not in the table";
 }
