@@ -17,7 +17,7 @@ using namespace units;
 namespace {
 
 constexpr double moles_per_m3_per_volume = grams_per_litre_per_volume / co2_kilograms_per_mole;
-constexpr double same_temperature_k = 0.005;  // 0.0005 volumes
+constexpr double same_temperature_k = 0.002;  // 0.0002 volumes
 constexpr double shortest_piece_s = 1.0;      // events closer than this are one
 constexpr double pressure_slack = 1e-9;       // relative
 constexpr double never_s = 1e300;
@@ -149,7 +149,7 @@ double Keg::longest_piece(double end_s) const {
   if (rocked_until_s_ > now_s_) length = std::min(length, rocked_until_s_ - now_s_);
   const double offset = std::abs(temperature_k_ - place_k_);
   if (offset > same_temperature_k)
-    length = std::min(length, cooling_s_ * std::min(2.0, 1.0 / std::cbrt(offset)));
+    length = std::min(length, cooling_s_ * std::min(2.0, 0.8 / std::cbrt(offset)));
   return length;
 }
 
@@ -309,13 +309,14 @@ void Keg::take(const KegPiece& p) {
 
 void Keg::run_to(double end_s, std::vector<KegPiece>& pieces) {
   while (now_s_ < end_s) {
+    // Only as time goes on: acts of one moment (vent, lower the regulator) count
+    // together, in whichever order they were written down.
     fill_from_supply();
     const KegPiece p = next_piece(longest_piece(end_s));
     pieces.push_back(p);
     take(p);
     if (end_s - now_s_ < 1e-6) now_s_ = end_s;
   }
-  fill_from_supply();
 }
 
 }  // namespace

@@ -42,8 +42,8 @@ Result<DropPlan> drop_plan(const CarbonationModel& model, Co2Volumes target,
   const MoleFraction gas = last_supply(lowered);
   CarbonationHistory vented = lowered;
   lowered.steps.push_back({when, GasOn{serving, gas}});
-  vented.steps.push_back({when, Vented{serving.value()}});
   vented.steps.push_back({when, GasOn{serving, gas}});
+  vented.steps.push_back({when, Vented{serving.value()}});
   const auto after = CarbonationModel::make(vented, model.rates(), days(settling_days));
   if (!after) return std::unexpected(after.error());
   plan.settles_at = after->equilibrium_end();
