@@ -66,6 +66,7 @@ class Keg {
   }
   void on(const GasOn& gas) {
     supply_ = Supply{in_pascals(shifted(gas.pressure)) + ambient_pa_, gas.co2.count()};
+    if (gas.co2.count() < 1) share_squared_ = gas.co2.count() * gas.co2.count();
   }
   void on(const GasOff&) { supply_.reset(); }
   void on(const Vented& vented) {
@@ -129,8 +130,11 @@ class Keg {
   std::optional<Supply> supply_;
 };
 
-// Gas flows in until the headspace stands at the set pressure. The share that
-// weights the virial coefficient depends on what came in: a few rounds settle it.
+// Gas flows in until the headspace stands at the set pressure. What the virial
+// coefficient is weighted with: under pure CO2 the headspace's own share, which
+// then stays; it depends on what came in, and a few rounds settle it. Under mixed
+// gas the share drifts as the beer takes up CO2, by less than the virial rule for
+// mixtures is good for, and the supply's share is kept.
 void Keg::fill_from_supply() {
   if (!supply_ || pressure() >= supply_->set_pa) return;
   const double co2_before = co2_mol_;
@@ -139,7 +143,7 @@ void Keg::fill_from_supply() {
     const double came_in = moles_at(supply_->set_pa) - co2_before - inert_before;
     co2_mol_ = co2_before + supply_->co2 * came_in;
     inert_mol_ = inert_before + (1 - supply_->co2) * came_in;
-    refresh_share();
+    if (supply_->co2 == 1) refresh_share();
   }
 }
 
@@ -304,7 +308,6 @@ void Keg::take(const KegPiece& p) {
   c_ = p.concentration(p.length_s);
   temperature_k_ = p.temperature(p.length_s);
   now_s_ += p.length_s;
-  refresh_share();
 }
 
 void Keg::run_to(double end_s, std::vector<KegPiece>& pieces) {

@@ -37,8 +37,9 @@ struct Reference {
   std::optional<double> set_pa;
   double supply = 1;
 
-  [[nodiscard]] static double virial(const State& x) {
-    const double share = x[1] / (x[1] + x[2]);
+  // Under mixed gas the supply's share weights the virial coefficient.
+  [[nodiscard]] double virial(const State& x) const {
+    const double share = supply < 1 ? supply : x[1] / (x[1] + x[2]);
     return co2_second_virial(kelvin(x[3])) * share * share;
   }
   [[nodiscard]] double pressure(const State& x) const {
