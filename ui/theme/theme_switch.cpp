@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/theme/theme_switch.h"
+
+#include <QApplication>
+#include <QFontDatabase>
+#include <QPalette>
+#include <QStyleFactory>
+
+#include "ui/preferences.h"
+#include "ui/theme/style.h"
+#include "ui/theme/theme.h"
+
+namespace ullage::ui {
+
+namespace {
+
+void load_typeface() {
+  if (qApp->property("ullage_typeface").toBool()) return;
+  for (const char* weight : {"Regular", "Medium", "SemiBold"}) {
+    QFontDatabase::addApplicationFont(QStringLiteral(":/fonts/Inter-%1.otf").arg(weight));
+  }
+  qApp->setProperty("ullage_typeface", true);
+}
+
+}  // namespace
+
+void dress(QApplication& application, const Theme& theme) {
+  load_typeface();
+  if (application.style()->objectName() != style_name) application.setStyle(new Style);
+  application.setFont(font_of(TextRole::body));
+  application.setPalette(palette_of(theme));
+}
+
+ThemeSwitch::ThemeSwitch(QApplication& application, const Preferences& preferences, QObject* parent)
+    : QObject(parent),
+      application_(application),
+      preferences_(preferences),
+      system_is_dark_(theme_of(application.palette()).dark) {
+  connect(&preferences, &Preferences::theme_changed, this, &ThemeSwitch::apply);
+  apply();
+}
+
+void ThemeSwitch::apply() {
+  const ThemeChoice choice = preferences_.theme();
+  const bool dark =
+      choice == ThemeChoice::dark || (choice == ThemeChoice::system && system_is_dark_);
+  dress(application_, dark ? dark_theme() : light_theme());
+}
+
+}  // namespace ullage::ui

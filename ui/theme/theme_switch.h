@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Puts the chosen theme on the application, now and whenever the choice
+// changes: style, typeface, palette. "System" follows the palette the desktop
+// gave the program before ours was set.
+#pragma once
+
+#include <QObject>
+
+class QApplication;
+
+namespace ullage::ui {
+
+class Preferences;
+struct Theme;
+
+class ThemeSwitch : public QObject {
+  Q_OBJECT
+ public:
+  ThemeSwitch(QApplication&, const Preferences&, QObject* parent = nullptr);
+
+ private:
+  void apply();
+  QApplication& application_;
+  const Preferences& preferences_;
+  bool system_is_dark_ = false;
+};
+
+// Style, typeface and palette of one theme, once; what ThemeSwitch does, for
+// programs and tests that have no preferences.
+void dress(QApplication&, const Theme&);
+
+}  // namespace ullage::ui

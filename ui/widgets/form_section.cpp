@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/form_section.h"
+
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPainter>
+#include <QVBoxLayout>
+
+#include "ui/theme/icons.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/enum_picker.h"
+#include "ui/widgets/ink_label.h"
+
+namespace ullage::ui {
+
+namespace {
+constexpr int label_column_width = 150;
+constexpr int caution_bar = 3;
+}  // namespace
+
+Caution::Caution(const QString& sentence, Weight weight, QWidget* parent)
+    : QFrame(parent), weight_(weight) {
+  words_ = new InkLabel(sentence, TextRole::body, Ink::text, this);
+  words_->setWordWrap(true);
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(space::m + icon_size + space::s, space::s, space::m, space::s);
+  row->addWidget(words_);
+  setAccessibleName(weight == Weight::danger ? tr("Danger") : tr("Caution"));
+  setAccessibleDescription(sentence);
+}
+
+void Caution::set_sentence(const QString& sentence) {
+  words_->setText(sentence);
+  setAccessibleDescription(sentence);
+}
+
+QString Caution::sentence() const { return words_->text(); }
+
+void Caution::paintEvent(QPaintEvent*) {
+  const Theme& theme = theme_of(this);
+  const bool grave = weight_ == Weight::danger;
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(grave ? theme.danger_surface : theme.warning_surface);
+  painter.drawRoundedRect(rect(), radius::small, radius::small);
+  const QColor mark = grave ? theme.danger : theme.warning;
+  painter.fillRect(QRect(0, 0, caution_bar, height()), mark);
+  const double line = words_->fontMetrics().height();
+  const double top = words_->y() + (line - icon_size) / 2.0;
+  paint_icon(painter, QRectF(space::m, top, icon_size, icon_size),
+             grave ? Icon::danger : Icon::warning, mark);
+}
+
+FormSection::FormSection(const QString& heading, QWidget* parent) : QWidget(parent) {
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(space::s);
+  heading_ = new InkLabel(heading, TextRole::heading, Ink::text, this);
+  heading_->setVisible(!heading.isEmpty());
+  column->addWidget(heading_);
+  grid_ = new QGridLayout;
+  grid_->setHorizontalSpacing(space::l);
+  grid_->setVerticalSpacing(space::s);
+  grid_->setColumnMinimumWidth(0, label_column_width);
+  grid_->setColumnStretch(1, 1);
+  column->addLayout(grid_);
+}
+
+QWidget* focus_target(QWidget* field) {
+  QWidget* target = field;
+  while (target->focusProxy()) target = target->focusProxy();
+  return target;
+}
+
+QLabel* FormSection::add(const QString& label, QWidget* field, const QString& hint) {
+  const int row = grid_->rowCount();
+  auto* words = new InkLabel(label, TextRole::body, Ink::text, this);
+  words->setBuddy(focus_target(field));
+  words->setWordWrap(true);
+  // Level with the first line of the field, also when a sentence opens below it.
+  words->setContentsMargins(0, (control_height - words->fontMetrics().height()) / 2, 0, 0);
+  const QString name = QString(label).remove('&');
+  if (auto* bar = qobject_cast<ChoiceBar*>(field)) {
+    bar->set_name(name);
+  } else if (focus_target(field)->accessibleName().isEmpty()) {
+    focus_target(field)->setAccessibleName(name);
+  }
+  grid_->addWidget(words, row, 0, Qt::AlignTop);
+  if (hint.isEmpty()) {
+    grid_->addWidget(field, row, 1);
+    return words;
+  }
+  auto* cell = new QWidget(this);
+  auto* column = new QVBoxLayout(cell);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(space::xs);
+  column->addWidget(field);
+  auto* below = new InkLabel(hint, TextRole::small, Ink::secondary, cell);
+  below->setWordWrap(true);
+  column->addWidget(below);
+  grid_->addWidget(cell, row, 1);
+  return words;
+}
+
+void FormSection::add_wide(QWidget* widget) {
+  grid_->addWidget(widget, grid_->rowCount(), 0, 1, 2);
+}
+
+Caution* FormSection::add_caution(const QString& sentence, Caution::Weight weight) {
+  auto* caution = new Caution(sentence, weight, this);
+  add_wide(caution);
+  return caution;
+}
+
+QLabel* FormSection::add_text(const QString& sentence) {
+  auto* text = new InkLabel(sentence, TextRole::body, Ink::secondary, this);
+  text->setWordWrap(true);
+  add_wide(text);
+  return text;
+}
+
+void FormSection::set_row_visible(QWidget* field, bool visible) {
+  for (int i = 0; i < grid_->count(); ++i) {
+    QWidget* cell = grid_->itemAt(i)->widget();
+    if (cell != field && !cell->isAncestorOf(field)) continue;
+    int row = 0;
+    int column = 0;
+    int rows = 0;
+    int columns = 0;
+    grid_->getItemPosition(i, &row, &column, &rows, &columns);
+    if (auto* label = grid_->itemAtPosition(row, 0)) label->widget()->setVisible(visible);
+    cell->setVisible(visible);
+    return;
+  }
+}
+
+void FormSection::set_heading(const QString& heading) {
+  heading_->setText(heading);
+  heading_->setVisible(!heading.isEmpty());
+}
+
+}  // namespace ullage::ui
