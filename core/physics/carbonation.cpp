@@ -5,6 +5,7 @@
 #include <array>
 #include <cmath>
 #include <iterator>
+#include <map>
 #include <numbers>
 #include <string>
 #include <utility>
@@ -12,6 +13,7 @@
 #include "core/physics/carbonation_solver.h"
 #include "core/physics/equilibrium.h"
 #include "core/physics/keg_cooling.h"
+#include "core/physics/reading_spread.h"
 
 namespace ullage::physics {
 
@@ -24,6 +26,7 @@ constexpr double large_keg_bore_m = 0.381;
 constexpr double soda_keg_largest_m3 = 0.025;
 constexpr double soda_keg_beer_m3 = 0.01893;
 constexpr Range surface_range{1e-3, 2.0};  // m2
+const ErrorSource single_readings{"repeatability of readings"};
 
 double disc(double bore_m) { return std::numbers::pi / 4 * bore_m * bore_m; }
 
@@ -38,34 +41,93 @@ void add_sources(const LogEstimate<Duration>& e, std::vector<ErrorSource>& all) 
   if (e.factor() > 1) all.push_back(e.source());
 }
 
-struct AddSources {
-  std::vector<ErrorSource>& all;
-  void operator()(const GasOn& s) const { add_sources(s.pressure, all); }
-  void operator()(const PlaceChanged& s) const { add_sources(s.temperature, all); }
-  void operator()(const BeerTemperatureRead& s) const { add_sources(s.temperature, all); }
-  void operator()(const Co2Read& s) const { add_sources(s.co2, all); }
+// Where each source enters: in how many settings of gas and place, and whether
+// anywhere else. What enters once only, in one setting, is one reading's own error.
+struct Use {
+  int settings = 0;
+  bool elsewhere = false;
+  double half_width = 0;
+};
+using Uses = std::map<ErrorSource, Use>;
+
+template <class Q>
+void add_setting(const Estimate<Q>& e, Uses& uses) {
+  for (const Contribution& c : e.contributions()) {
+    if (c.half_width == 0) continue;
+    Use& use = uses[c.source];
+    ++use.settings;
+    use.half_width = c.half_width;
+  }
+}
+
+template <class E>
+void add_elsewhere(const E& e, Uses& uses) {
+  std::vector<ErrorSource> all;
+  add_sources(e, all);
+  for (const ErrorSource& source : all) uses[source].elsewhere = true;
+}
+
+struct AddUses {
+  Uses& uses;
+  void operator()(const GasOn& s) const { add_setting(s.pressure, uses); }
+  void operator()(const PlaceChanged& s) const { add_setting(s.temperature, uses); }
+  void operator()(const BeerTemperatureRead& s) const { add_elsewhere(s.temperature, uses); }
+  void operator()(const Co2Read& s) const { add_elsewhere(s.co2, uses); }
   void operator()(const GasOff&) const {}
   void operator()(const Vented&) const {}
   void operator()(const Rocked&) const {}
   void operator()(const BeerDrawn&) const {}
 };
 
-std::vector<ErrorSource> sources(const CarbonationHistory& history, const CarbonationRates& rates) {
-  std::vector<ErrorSource> all{rates.equation};
-  add_sources(history.initial, all);
-  add_sources(history.ambient, all);
-  add_sources(history.start, all);
+Uses uses_of(const CarbonationHistory& history, const CarbonationRates& rates) {
+  Uses uses;
+  uses[rates.equation].elsewhere = true;
+  add_elsewhere(history.initial, uses);
+  add_elsewhere(history.ambient, uses);
+  add_elsewhere(history.start, uses);
   bool rocked = false;
   for (const Step& step : history.steps) {
-    std::visit(AddSources{all}, step.what);
+    std::visit(AddUses{uses}, step.what);
     rocked = rocked || std::holds_alternative<Rocked>(step.what);
   }
-  add_sources(rates.resting, all);
-  if (rocked) add_sources(rates.rocking, all);
-  add_sources(rates.cooling, all);
-  std::sort(all.begin(), all.end());
-  all.erase(std::unique(all.begin(), all.end()), all.end());
-  return all;
+  add_elsewhere(rates.resting, uses);
+  if (rocked) add_elsewhere(rates.rocking, uses);
+  add_elsewhere(rates.cooling, uses);
+  return uses;
+}
+
+// Few readings are run each on its own; many are followed together.
+constexpr std::ptrdiff_t single_readings_run = 6;
+
+bool is_single_reading(const Use& use) { return use.settings == 1 && !use.elsewhere; }
+
+bool pools(const Uses& uses) {
+  return std::count_if(uses.begin(), uses.end(), [](const auto& u) {
+           return is_single_reading(u.second);
+         }) > single_readings_run;
+}
+
+template <class Q>
+double pooled_square(const Estimate<Q>& e, const Uses& uses) {
+  double sum = 0;
+  for (const Contribution& c : e.contributions()) {
+    const auto use = uses.find(c.source);
+    if (use != uses.end() && is_single_reading(use->second)) sum += c.half_width * c.half_width;
+  }
+  return sum;
+}
+
+std::vector<PooledStep> pooled_steps(const CarbonationHistory& history, const Uses& uses) {
+  std::vector<PooledStep> out;
+  for (const Step& step : history.steps) {
+    if (const auto* gas = std::get_if<GasOn>(&step.what))
+      out.push_back({step.at, PooledStep::Kind::pressure, pooled_square(gas->pressure, uses)});
+    if (const auto* place = std::get_if<PlaceChanged>(&step.what))
+      out.push_back({step.at, PooledStep::Kind::place, pooled_square(place->temperature, uses)});
+    if (std::holds_alternative<Co2Read>(step.what))
+      out.push_back({step.at, PooledStep::Kind::co2_read, 0});
+  }
+  return out;
 }
 
 }  // namespace
@@ -106,6 +168,7 @@ struct CarbonationModel::Members {
     Trajectory down;
   };
   std::vector<Source> sources;
+  ReadingSpread readings;
 
   struct Band {
     double low;
@@ -116,8 +179,8 @@ struct CarbonationModel::Members {
   // of one kind add as the root of the sum of squares.
   [[nodiscard]] Band band(Duration t) const {
     const double median = centre.at(t).co2.count();
-    double below = 0;
-    double above = 0;
+    double below = std::pow(readings.half_width(t), 2);
+    double above = below;
     for (const Source& s : sources) {
       const double up = s.up.at(t).co2.count() - median;
       const double down = s.down.at(t).co2.count() - median;
@@ -155,10 +218,14 @@ Result<CarbonationModel> CarbonationModel::make(const CarbonationHistory& histor
   members->rates = rates;
   members->end = (history.steps.empty() ? seconds(0) : history.steps.back().at) + horizon;
   members->centre = Trajectory::solve(history, rates, Shift{}, members->end);
-  for (ErrorSource& source : sources(history, rates)) {
-    Trajectory up = Trajectory::solve(history, rates, Shift{source, 1}, members->end);
-    Trajectory down = Trajectory::solve(history, rates, Shift{source, -1}, members->end);
-    members->sources.push_back({std::move(source), std::move(up), std::move(down)});
+  const Uses uses = uses_of(history, rates);
+  const bool pooled = pools(uses);
+  if (pooled) members->readings = ReadingSpread(members->centre, pooled_steps(history, uses));
+  for (const auto& [source, use] : uses) {
+    if (pooled && is_single_reading(use)) continue;
+    members->sources.push_back(
+        {source, Trajectory::solve(history, rates, Shift{source, 1}, members->end),
+         Trajectory::solve(history, rates, Shift{source, -1}, members->end)});
   }
   return CarbonationModel(std::move(members));
 }
@@ -184,6 +251,8 @@ Result<Estimate<Co2Volumes>> CarbonationModel::co2_at(Duration t) const {
   for (const Members::Source& s : members_->sources) {
     out.push_back({s.source, (s.up.at(t).co2.count() - s.down.at(t).co2.count()) / 2});
   }
+  if (!members_->readings.empty())
+    out.push_back({single_readings, members_->readings.half_width(t)});
   return Estimate<Co2Volumes>(members_->centre.at(t).co2, std::move(out));
 }
 
@@ -236,6 +305,8 @@ Estimate<Co2Volumes> CarbonationModel::equilibrium_end() const {
   for (const Members::Source& s : members_->sources) {
     out.push_back({s.source, (s.up.settles_at().count() - s.down.settles_at().count()) / 2});
   }
+  if (!members_->readings.empty())
+    out.push_back({single_readings, members_->readings.half_width_at_rest()});
   return {members_->centre.settles_at(), std::move(out)};
 }
 

@@ -66,7 +66,10 @@ struct Step {
 };
 
 // Causes of error are the named sources of the estimates; equal names shift
-// together, so give every reading of one dial the same bias source.
+// together, so give every reading of one dial the same bias source. Where more
+// than six sources enter one setting of gas or place each (the repeatability of
+// every reading), those are followed together and come out as one source,
+// "repeatability of readings".
 struct CarbonationHistory {
   units::Volume brimful;
   units::Volume beer;  // at the start

@@ -172,5 +172,56 @@ TEST(CarbonationBand, AgreesWithSampling) {
   }
 }
 
+CarbonationHistory many_readings() {
+  std::vector<Step> steps;
+  for (int i = 0; i < 7; ++i) {
+    const std::string n = std::to_string(i);
+    steps.push_back({hours(40.0 * i), GasOn{exactly(10 + i).with({"dial: repeat " + n}, 6895.0)}});
+    steps.push_back(
+        {hours(40.0 * i + 20),
+         PlaceChanged{
+             Estimate<Temperature>(celsius(2 + 0.3 * i)).with({"thermometer: repeat " + n}, 1.0)}});
+  }
+  return soda_keg(2, std::move(steps));
+}
+
+// Fourteen readings, each with its own error, followed together: the same spread
+// as running each up and down on its own and adding the squares.
+TEST(CarbonationBand, ManyReadingsTogetherSpreadAsEachOnItsOwn) {
+  const CarbonationHistory h = many_readings();
+  const auto m = model(h);
+  for (double d : {3.0, 8.0, 20.0}) {
+    const auto together = m.co2_at(days(d));
+    ASSERT_TRUE(together);
+    const auto pooled = std::find_if(
+        together->contributions().begin(), together->contributions().end(),
+        [](const Contribution& c) { return c.source.name == "repeatability of readings"; });
+    ASSERT_NE(pooled, together->contributions().end());
+    double squares = 0;
+    for (std::size_t i = 0; i < h.steps.size(); ++i) {
+      double difference = 0;
+      for (double sign : {1.0, -1.0}) {
+        CarbonationHistory moved = h;
+        if (auto* gas = std::get_if<GasOn>(&moved.steps[i].what))
+          gas->pressure = Estimate<GaugePressure>(gas->pressure.value() + psi(sign));
+        if (auto* place = std::get_if<PlaceChanged>(&moved.steps[i].what))
+          place->temperature =
+              Estimate<Temperature>(place->temperature.value() + kelvin_difference(sign));
+        difference += sign * model(moved).at(days(d))->median.count();
+      }
+      squares += difference * difference / 4;
+    }
+    EXPECT_NEAR(pooled->half_width, std::sqrt(squares), 0.12 * std::sqrt(squares)) << d;
+  }
+}
+
+TEST(CarbonationBand, FewReadingsKeepTheirNames) {
+  const auto m =
+      model(soda_keg(2, {{hours(0), GasOn{exactly(12).with({"dial: repeat 1"}, 3000)}}}));
+  const auto e = m.co2_at(days(20));
+  EXPECT_TRUE(std::any_of(e->contributions().begin(), e->contributions().end(),
+                          [](const Contribution& c) { return c.source.name == "dial: repeat 1"; }));
+}
+
 }  // namespace
 }  // namespace ullage::physics
