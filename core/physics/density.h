@@ -2,9 +2,9 @@
 //
 // Density of water, and of beer from its specific gravity.
 //
-// Water: Kell 1975 (J. Chem. Eng. Data 20:97), rational polynomial, 0 to 40 C at
+// Water: Kell 1975 (J. Chem. Eng. Data 20:97), rational polynomial, 0 to 40 C (used from -3) at
 // 1 atm; coefficients from memory, checked against the International Critical
-// Tables to 0.02 kg/m3. Beer: specific gravity 20/20 C times water at the
+// Tables to 0.06 kg/m3. Beer: specific gravity 20/20 C times water at the
 // beer's temperature, so beer is taken to expand like water: within 0.1 % of real beer between 0
 // and 25 C, far below any scale used on a keg.
 #pragma once
