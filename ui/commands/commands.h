@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Every command of the window in one table: what it is called, in which menu it
+// stands, its shortcut and what it does. Menus, the list of shortcuts and the
+// check that no shortcut is given twice all come from here.
+#pragma once
+
+#include <QString>
+#include <span>
+
+namespace ullage::ui {
+
+enum class Command {
+  new_cellar,
+  open_cellar,
+  open_demo,
+  backups,
+  export_json,
+  import_json,
+  check_file,
+  status_sheet,
+  quit,
+  undo,
+  redo,
+  settings,
+  any_task,
+  transfer,
+  keg_change,
+  gas_set,
+  level_reading,
+  temperature_read,
+  line_locked,
+  stock_take,
+  register_kegs,
+  register_place,
+  register_instrument,
+  register_beer,
+  register_batch,
+  register_line,
+  register_regulator,
+  register_bottle,
+  describe_cellar,
+  page_kegs,
+  page_lines,
+  page_log,
+  shortcuts,
+  about
+};
+
+enum class Menu { cellar, edit, log, the_register, view, help };
+
+struct CommandSpec {
+  Command command;
+  Menu menu;
+  const char* text;           // with a mnemonic
+  const char* shortcut = "";  // QKeySequence's portable form
+  const char* does = "";      // one plain line for the list of shortcuts
+  bool writes = false;        // off while the cellar is read-only
+  bool starts_group = false;  // a separator above it in its menu
+  // The task it opens, for those that only do that.
+  const char* task = "";
+};
+
+[[nodiscard]] std::span<const CommandSpec> commands();
+[[nodiscard]] const CommandSpec& spec_of(Command);
+[[nodiscard]] QString title_of(Menu);
+
+}  // namespace ullage::ui

@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/dialogs/box_prompts.h"
+
+#include <QCoreApplication>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QLineEdit>
+
+#include "ui/context.h"
+#include "ui/dialogs/message_box.h"
+#include "ui/widgets/text_edit.h"
+
+namespace ullage::ui {
+
+namespace {
+
+constexpr int longest_reason = 200;
+
+QString told_box(const char* text) { return QCoreApplication::translate("BoxPrompts", text); }
+
+std::optional<QString> unless_empty(const QString& path) {
+  return path.isEmpty() ? std::nullopt : std::optional(path);
+}
+
+// "Cellar (*.cellar)": a name typed without an ending gets the filter's.
+QString with_ending(const QString& path, const QString& filter) {
+  if (path.isEmpty() || !QFileInfo(path).suffix().isEmpty()) return path;
+  const auto from = filter.indexOf(QLatin1String("(*."));
+  const auto to = filter.indexOf(QLatin1Char(')'), from);
+  return from < 0 || to < 0 ? path : path + filter.mid(from + 2, to - from - 2);
+}
+
+}  // namespace
+
+std::optional<QString> BoxPrompts::open_cellar_file(QWidget* parent) {
+  return unless_empty(QFileDialog::getOpenFileName(parent, told_box("Open a cellar"), {},
+                                                   told_box("Cellars (*.cellar);;All files (*)")));
+}
+
+std::optional<QString> BoxPrompts::save_file(QWidget* parent, const QString& title,
+                                             const QString& proposed, const QString& filter) {
+  return unless_empty(
+      with_ending(QFileDialog::getSaveFileName(parent, title, proposed, filter), filter));
+}
+
+std::optional<QString> BoxPrompts::open_file(QWidget* parent, const QString& title,
+                                             const QString& filter) {
+  return unless_empty(QFileDialog::getOpenFileName(parent, title, {}, filter));
+}
+
+bool BoxPrompts::confirm(QWidget* parent, const QString& question, const QString& detail,
+                         const QString& action) {
+  MessageBox box(question, detail, parent);
+  box.add_way(action, ButtonRole::primary);
+  box.add_cancel();
+  return box.ask() == 0;
+}
+
+void BoxPrompts::tell(QWidget* parent, const QString& what, const QString& detail) {
+  MessageBox box(what, detail, parent);
+  box.add_way(told_box("Close"), ButtonRole::plain);
+  box.ask();
+}
+
+int BoxPrompts::choose(QWidget* parent, const QString& what, const QString& detail,
+                       const QStringList& actions) {
+  MessageBox box(what, detail, parent);
+  for (const QString& action : actions) {
+    box.add_way(action, action == actions.first() ? ButtonRole::primary : ButtonRole::plain);
+  }
+  box.add_cancel();
+  return box.ask();
+}
+
+std::optional<QString> BoxPrompts::ask_reason(QWidget* parent, const QString& question) {
+  MessageBox box(question, {}, parent);
+  auto* reason = new TextEdit(longest_reason);
+  reason->set_required(true);
+  reason->line_edit()->setAccessibleName(question);
+  reason->line_edit()->setObjectName(QStringLiteral("reason"));
+  box.add_field(reason);
+  box.set_ready([reason] {
+    reason->show_fault();
+    return reason->fault().isEmpty();
+  });
+  box.add_way(told_box("Continue"), ButtonRole::primary);
+  box.add_cancel();
+  return box.ask() == 0 ? std::optional(q(reason->value())) : std::nullopt;
+}
+
+}  // namespace ullage::ui

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/dialogs/message_box.h"
+
+#include <QCoreApplication>
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "ui/theme/theme.h"
+#include "ui/widgets/ink_label.h"
+
+namespace ullage::ui {
+
+namespace {
+constexpr int box_width = 460;
+}
+
+MessageBox::MessageBox(const QString& what, const QString& detail, QWidget* parent)
+    : QDialog(parent), column_(new QVBoxLayout(this)), ways_(new QHBoxLayout) {
+  setObjectName(QStringLiteral("message_box"));
+  setWindowTitle(QCoreApplication::applicationName());
+  setAccessibleName(what);
+  setAccessibleDescription(detail);
+  auto* headline = new InkLabel(what, TextRole::heading, Ink::text, this);
+  headline->setWordWrap(true);
+  auto* words = new InkLabel(detail, TextRole::body, Ink::secondary, this);
+  words->setWordWrap(true);
+  words->setVisible(!detail.isEmpty());
+  words->setTextInteractionFlags(Qt::TextSelectableByMouse);
+  words->setFocusPolicy(Qt::NoFocus);
+  column_->setContentsMargins(space::xl, space::xl, space::xl, space::l);
+  column_->setSpacing(space::s);
+  column_->addWidget(headline);
+  column_->addWidget(words);
+  column_->addSpacing(space::m);
+  ways_->setSpacing(space::s);
+  ways_->addStretch(1);
+  column_->addLayout(ways_);
+  setMinimumWidth(box_width);
+}
+
+void MessageBox::add_field(QWidget* field) {
+  column_->insertWidget(2, field);
+  field->setFocus();
+}
+
+void MessageBox::add_way(const QString& words, ButtonRole role) {
+  auto* button = new QPushButton(words, this);
+  set_role(button, role);
+  button->setDefault(added_ == 0);
+  ways_->addWidget(button);
+  connect(button, &QPushButton::clicked, this, [this, way = added_] {
+    if (ready_ && !ready_()) return;
+    taken_ = way;
+    accept();
+  });
+  ++added_;
+}
+
+void MessageBox::add_cancel() {
+  auto* button = new QPushButton(tr("Cancel"), this);
+  button->setAutoDefault(false);
+  ways_->addWidget(button);
+  connect(button, &QPushButton::clicked, this, &QDialog::reject);
+}
+
+int MessageBox::ask() {
+  taken_ = -1;
+  exec();
+  return taken_;
+}
+
+}  // namespace ullage::ui

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// A box with a sentence, a detail, maybe one field, and its ways out as buttons.
+// Esc takes none of them.
+#pragma once
+
+#include <QDialog>
+#include <functional>
+
+#include "ui/theme/style.h"
+
+class QHBoxLayout;
+class QVBoxLayout;
+
+namespace ullage::ui {
+
+class MessageBox : public QDialog {
+  Q_OBJECT
+ public:
+  MessageBox(const QString& what, const QString& detail, QWidget* parent);
+
+  void add_field(QWidget*);  // becomes the box's own
+  void add_way(const QString& words, ButtonRole);
+  void add_cancel();
+  // Asked before any way out but Cancel is taken.
+  void set_ready(std::function<bool()> ready) { ready_ = std::move(ready); }
+  // The index of the way taken; -1 for none.
+  int ask();
+
+ private:
+  std::function<bool()> ready_;
+  QVBoxLayout* column_;
+  QHBoxLayout* ways_;
+  int added_ = 0;
+  int taken_ = -1;
+};
+
+}  // namespace ullage::ui
