@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// CO2 in a keg's beer: the model of core/physics fed from the journal, or the
+// reason why nothing can be told.
+//
+// Start: still beer keeps what its warmest temperature since fermentation left
+// in it; without that, the fill temperature bounds it widely. Spunded beer is at
+// equilibrium with the valve; measured beer as measured. A keg found or received
+// starts from the CO2 stated, or from pressure and temperature at rest.
+//
+// A carbonation reading that is surer than the estimate restarts the model from
+// the reading; one that is less sure is only shown beside the band.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/cellar/beer_warmth.h"
+#include "core/cellar/level_track.h"
+#include "core/cellar/status.h"
+#include "core/physics/carbonation.h"
+
+namespace ullage::cellar {
+
+struct CarbonationTrack {
+  Instant origin{};
+  std::optional<physics::CarbonationModel> model;
+  std::optional<Message> cant_tell;
+  std::vector<CurveReading> readings;
+  std::vector<CurveMark> marks;
+  std::vector<InputUsed> inputs;
+
+  [[nodiscard]] units::Duration time_of(Instant t) const { return between(origin, t); }
+  [[nodiscard]] std::optional<Co2Estimate> at(Instant) const;
+};
+
+}  // namespace ullage::cellar

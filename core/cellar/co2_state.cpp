@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// CO2 at the moment against its range, where it is going, and when a burst has
+// to be ended.
+#include <algorithm>
+
+#include "core/cellar/keg_moment.h"
+#include "core/physics/equilibrium.h"
+
+namespace ullage::cellar {
+
+namespace {
+
+std::optional<Window> to_window(const physics::Window& w, Instant origin) {
+  if (!w.likely) return std::nullopt;
+  Window out;
+  out.likely = after(origin, *w.likely);
+  out.earliest = w.earliest ? after(origin, *w.earliest) : out.likely;
+  if (w.latest) out.latest = after(origin, *w.latest);
+  return out;
+}
+
+units::Co2Volumes middle(const Co2Range& range) {
+  return units::volumes_of_co2((range.low.count() + range.high.count()) / 2);
+}
+
+// The pressure that would hold the middle of the range where the keg stands now.
+std::optional<GaugePressure> serving_pressure(const Moment& m) {
+  if (!m.keg.range || !m.keg.warmth || !m.keg.ambient) return std::nullopt;
+  const auto p = physics::equilibrium_gauge(middle(*m.keg.range), m.keg.warmth->place_now().value(),
+                                            m.keg.ambient->value(), m.status.gas.co2);
+  if (!p || units::in_pascals(*p) <= 0) return std::nullopt;
+  return *p;
+}
+
+// A burst is gas well above what would hold the range: it has to come down in time.
+void plan_drop(Moment& m) {
+  const Co2State& co2 = m.status.co2;
+  if (m.keg.stage != Stage::full || !m.status.gas.on || !m.status.gas.should_be) return;
+  if (!co2.overshoots || co2.verdict == Co2Verdict::above) return;
+  if (m.keg.gas.purpose != GasPurpose::burst && m.keg.gas.purpose != GasPurpose::seat_lid) return;
+  const CarbonationTrack& track = m.keg.co2;
+  const auto serving = units::Estimate<GaugePressure>(*m.status.gas.should_be);
+  const auto plan = physics::drop_plan(*track.model, middle(*m.keg.range), serving,
+                                       track.time_of(m.now));
+  if (!plan) return;
+  const auto when = to_window(plan->drop, track.origin);
+  if (!when) return;
+  m.drop = DropTime{*m.status.gas.should_be, *when, plan->if_not_vented};
+}
+
+void forecast(Moment& m) {
+  const CarbonationTrack& track = m.keg.co2;
+  const Co2Range& range = *m.keg.range;
+  Co2State& co2 = m.status.co2;
+  const units::Duration t = track.time_of(m.now);
+  if (co2.verdict == Co2Verdict::below) {
+    co2.in_range = to_window(track.model->time_to_reach(range.low, t), track.origin);
+  } else if (co2.verdict == Co2Verdict::within) {
+    const auto reached =
+        to_window(track.model->time_to_reach(range.low, units::seconds(0)), track.origin);
+    if (reached && reached->likely <= m.now) m.reached = reached->likely;
+  }
+  if (co2.verdict != Co2Verdict::above) {
+    co2.overshoots = to_window(track.model->time_leaving(range.high, t), track.origin);
+  }
+}
+
+}  // namespace
+
+void tell_co2(Moment& m) {
+  Co2State& co2 = m.status.co2;
+  if (m.keg.range) {
+    co2.target_low = m.keg.range->low;
+    co2.target_high = m.keg.range->high;
+  }
+  m.status.gas.should_be = serving_pressure(m);
+  if (!m.full()) return;
+  const CarbonationTrack& track = m.keg.co2;
+  co2.cant_tell = track.cant_tell;
+  if (!track.model) return;
+  co2.now = track.at(m.now);
+  if (!co2.now) {
+    co2.cant_tell = message(MessageKey::co2_too_long_ago);
+    return;
+  }
+  co2.settles_at = track.model->equilibrium_end().value();
+  if (!m.keg.range) return;
+  const units::Co2Volumes now = co2.now->value();
+  co2.verdict = now < m.keg.range->low    ? Co2Verdict::below
+                : now > m.keg.range->high ? Co2Verdict::above
+                                          : Co2Verdict::within;
+  forecast(m);
+  plan_drop(m);
+}
+
+}  // namespace ullage::cellar

@@ -1,0 +1,268 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/cellar/co2_story.h"
+
+#include <algorithm>
+#include <expected>
+
+#include "core/cellar/co2_at_start.h"
+#include "core/cellar/gas_given.h"
+#include "core/physics/atmosphere.h"
+#include "core/physics/equilibrium.h"
+
+namespace ullage::cellar {
+
+namespace {
+
+// A keg is never filled to the very brim: at least this share is gas, and at
+// the end some beer always stays below the dip tube.
+constexpr double least_gas_share = 0.01;
+constexpr double least_beer_share = 0.01;
+units::Duration looks_ahead() { return units::days(200); }
+
+// Builds the history of one filling, step by step in story order.
+class Co2Story {
+ public:
+  Co2Story(const std::vector<const Entry*>& entries, Lookup& lookup, KegTimeline& keg)
+      : entries_(entries), lookup_(lookup), readings_(lookup), keg_(keg) {}
+
+  std::expected<void, Message> begin(const Surroundings& s) {
+    surroundings_ = s;
+    std::size_t first = 0;
+    if (keg_.primed) {  // sugar works at its own pace: only a reading tells
+      while (first < entries_.size() &&
+             !std::holds_alternative<CarbonationReading>(entries_[first]->payload)) {
+        ++first;
+      }
+      if (first == entries_.size()) return std::unexpected(message(MessageKey::co2_primed));
+    }
+    const Entry& start = *entries_[first];
+    keg_.co2.origin = start.header.happened_at;
+    Co2AtStart at_start;
+    if (const auto* read = std::get_if<CarbonationReading>(&start.payload)) {
+      const auto c = co2_read(*read, start, s, lookup_);
+      if (!c) return std::unexpected(message(MessageKey::co2_primed));
+      at_start.co2 = *c;
+      at_start.headspace = read->pressure;
+      keg_.co2.readings.push_back({keg_.co2.origin, *c, start.header.id});
+    } else {
+      auto known = co2_at_start(start, keg_, s, lookup_);
+      if (!known) return std::unexpected(known.error());
+      at_start = *known;
+    }
+    if (at_start.input) keg_.co2.inputs.push_back(*at_start.input);
+    first_ = first;
+    return set_out(at_start);
+  }
+
+  std::expected<void, Message> go() {
+    gather();
+    for (std::size_t i = first_ + 1; i < entries_.size(); ++i) {
+      if (const auto* r = std::get_if<CarbonationReading>(&entries_[i]->payload)) {
+        if (auto ok = take_reading(*r, *entries_[i]); !ok) return ok;
+      }
+    }
+    auto model = make();
+    if (!model) return std::unexpected(model.error());
+    keg_.co2.model = *model;
+    return {};
+  }
+
+ private:
+  std::expected<void, Message> set_out(const Co2AtStart& at_start) {
+    const Volume brimful =
+        keg_.record.brimful.value() > 0 ? keg_.record.brimful : keg_.record.nominal;
+    if (brimful.value() <= 0) return std::unexpected(message(MessageKey::co2_no_size));
+    if (!keg_.warmth) return std::unexpected(message(MessageKey::co2_no_temperature));
+    const auto t = keg_.warmth->at(keg_.co2.origin);
+    if (!t) return std::unexpected(message(MessageKey::co2_no_temperature));
+    history_.brimful = brimful;
+    const auto& points = keg_.level.points();
+    Volume beer = points.empty() ? keg_.record.nominal : points.front().left.value();
+    for (const LevelPoint& p : points) {
+      if (p.at <= keg_.co2.origin) beer = p.left.value();
+    }
+    beer = std::min(beer, Volume((1 - least_gas_share) * brimful));
+    beer = std::max(beer, Volume(least_beer_share * brimful));
+    history_.beer = beer;
+    history_.initial = at_start.co2;
+    history_.ambient = surroundings_.ambient;
+    history_.start = *t;
+    if (at_start.headspace) {
+      history_.headspace = *at_start.headspace;
+    } else if (!at_start.at_ambient) {
+      const auto rest = physics::equilibrium_gauge(at_start.co2.value(), t->value(),
+                                                   surroundings_.ambient.value());
+      if (rest && units::in_pascals(*rest) > 0) history_.headspace = *rest;
+    }
+    auto rates = physics::carbonation_priors(brimful, beer, surroundings_.tag);
+    if (!rates) return std::unexpected(message(MessageKey::co2_out_of_range));
+    rates_ = *rates;
+    rates_.equation = surroundings_.equation;
+    return {};
+  }
+
+  void step(Instant at, physics::What what) {
+    history_.steps.push_back({between(keg_.co2.origin, std::max(at, keg_.co2.origin)),
+                              std::move(what)});
+  }
+
+  void gather() {
+    for (const WarmthStep& w : keg_.warmth->steps) step(w.at, physics::PlaceChanged{w.place});
+    for (std::size_t i = first_; i < entries_.size(); ++i) {
+      const Entry& e = *entries_[i];
+      std::visit([&](const auto& p) { take(p, e, i == first_); }, e.payload);
+    }
+    draw();
+    std::stable_sort(history_.steps.begin(), history_.steps.end(),
+                     [](const auto& a, const auto& b) { return a.at < b.at; });
+  }
+
+  template <class Other>
+  void take(const Other&, const Entry&, bool) {}
+  void take(const Found& f, const Entry& e, bool) {
+    if (!f.gas_on || !f.pressure) return;
+    step(e.header.happened_at,
+         physics::GasOn{readings_.pressure(*f.pressure, f.instrument, e.header.sequence),
+                        gas_given({}, f.regulator, e.header.happened_at, lookup_)});
+  }
+  void take(const GasSet& g, const Entry& e, bool) {
+    std::optional<InstrumentId> dial = g.instrument;
+    if (!dial && g.regulator) {
+      if (const auto r = lookup_.find(*g.regulator)) dial = r->dial;
+    }
+    const MoleFraction co2 = gas_given(g.co2, g.regulator, e.header.happened_at, lookup_);
+    if (units::in_pascals(g.pressure) <= 0) {
+      step(e.header.happened_at, physics::GasOff{});
+    } else {
+      step(e.header.happened_at,
+           physics::GasOn{readings_.pressure(g.pressure, dial, e.header.sequence), co2});
+    }
+    mark(e, message(MessageKey::mark_gas_set, g.pressure));
+  }
+  void take(const GasOff&, const Entry& e, bool) {
+    step(e.header.happened_at, physics::GasOff{});
+    mark(e, message(MessageKey::mark_gas_off));
+  }
+  void take(const Vented& v, const Entry& e, bool) {
+    step(e.header.happened_at, physics::Vented{v.to_pressure.value_or(GaugePressure{})});
+    mark(e, message(MessageKey::mark_vented));
+  }
+  void take(const Rocked& r, const Entry& e, bool) {
+    step(e.header.happened_at, physics::Rocked{r.duration});
+    mark(e, message(MessageKey::mark_rocked));
+  }
+  void take(const CarbonationReading& r, const Entry& e, bool first) {
+    if (first || !r.temperature) return;
+    step(e.header.happened_at, physics::BeerTemperatureRead{readings_.temperature(
+                                   *r.temperature, r.thermometer, e.header.sequence)});
+  }
+
+  void mark(const Entry& e, Message label) {
+    keg_.co2.marks.push_back({e.header.happened_at, std::move(label), false});
+  }
+
+  // Beer that went, as far as the level tells.
+  void draw() {
+    const auto& points = keg_.level.points();
+    Volume left = history_.beer;
+    const Volume least = least_beer_share * history_.brimful;
+    for (const LevelPoint& p : points) {
+      if (p.at <= keg_.co2.origin) continue;
+      const Volume target = std::max(p.left.value(), least);
+      if (target < left - units::litres(0.05)) {
+        step(p.at, physics::BeerDrawn{Volume(left - target)});
+        left = target;
+      }
+    }
+  }
+
+  std::expected<physics::CarbonationModel, Message> make() const {
+    auto model = physics::CarbonationModel::make(history_, rates_, looks_ahead());
+    if (!model) return std::unexpected(message(MessageKey::co2_out_of_range));
+    return *model;
+  }
+
+  std::expected<void, Message> take_reading(const CarbonationReading& r, const Entry& e) {
+    const auto read = co2_read(r, e, surroundings_, lookup_);
+    if (!read) return {};
+    const Instant at = e.header.happened_at;
+    keg_.co2.readings.push_back({at, *read, e.header.id});
+    const auto model = make();
+    if (!model) return std::unexpected(model.error());
+    const auto before = model->co2_at(keg_.co2.time_of(at));
+    if (before && before->half_width() <= read->half_width()) return {};
+    const units::Duration t = keg_.co2.time_of(at);
+    const auto after_all = std::upper_bound(
+        history_.steps.begin(), history_.steps.end(), t,
+        [](units::Duration when, const physics::Step& s) { return when < s.at; });
+    history_.steps.insert(after_all, {t, physics::Co2Read{*read}});
+    return {};
+  }
+
+  const std::vector<const Entry*>& entries_;
+  Lookup& lookup_;
+  Readings readings_;
+  KegTimeline& keg_;
+  Surroundings surroundings_;
+  std::size_t first_ = 0;
+  physics::CarbonationHistory history_;
+  physics::CarbonationRates rates_;
+};
+
+std::optional<TemperatureEstimate> start_temperature(const Entry& filling, Lookup& lookup) {
+  Readings readings(lookup);
+  const std::int64_t n = filling.header.sequence;
+  const auto read = [&](const auto& p) -> std::optional<TemperatureEstimate> {
+    if (!p.temperature) return std::nullopt;
+    return readings.temperature(*p.temperature, p.thermometer, n);
+  };
+  if (const auto* f = std::get_if<Filled>(&filling.payload)) return read(*f);
+  if (const auto* r = std::get_if<Received>(&filling.payload)) return read(*r);
+  if (const auto* f = std::get_if<Found>(&filling.payload)) return read(*f);
+  return std::nullopt;
+}
+
+void find_cold_since(KegTimeline& keg) {
+  if (!keg.warmth) return;
+  const Temperature cold = units::celsius(cold_enough_celsius);
+  for (const WarmthStep& w : keg.warmth->steps) {
+    if (w.place.value() > cold) {
+      keg.cold_since.reset();
+    } else if (!keg.cold_since) {
+      keg.cold_since = std::max(w.at, keg.filling->at);
+    }
+  }
+}
+
+}  // namespace
+
+void derive_co2(const std::vector<const Entry*>& since_filling, const std::vector<Stay>& stays,
+                Lookup& lookup, KegTimeline& keg) {
+  if (since_filling.empty() || !keg.filling) return;
+  const Entry& filling = *since_filling.front();
+  const Volume brimful =
+      keg.record.brimful.value() > 0 ? keg.record.brimful : keg.record.nominal;
+  keg.warmth = beer_warmth(filling.header.happened_at, start_temperature(filling, lookup), stays,
+                           brimful, keg.record.tag);
+  find_cold_since(keg);
+  const auto cellar = lookup.cellar();
+  const auto ambient = physics::ambient_pressure_estimate(
+      cellar ? cellar->altitude : units::metres(0), {"weather"});
+  if (!ambient) {
+    keg.co2.cant_tell = message(MessageKey::co2_out_of_range);
+    return;
+  }
+  keg.ambient = *ambient;
+  Co2Story story(since_filling, lookup, keg);
+  auto told = story.begin({*ambient, keg.record.tag, {"equilibrium equation"}});
+  if (told) told = story.go();
+  if (!told) keg.co2.cant_tell = told.error();
+}
+
+std::optional<Co2Estimate> CarbonationTrack::at(Instant when) const {
+  if (!model || when < origin) return std::nullopt;
+  const auto c = model->co2_at(time_of(when));
+  return c ? std::optional(*c) : std::nullopt;
+}
+
+}  // namespace ullage::cellar

@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// From a keg's entries since it was filled to the temperature and CO2 of its
+// beer: fills in warmth, cold_since and co2 of the timeline.
+#pragma once
+
+#include <vector>
+
+#include "core/cellar/keg_timeline.h"
+
+namespace ullage::cellar {
+
+// `since_filling` begins with the filling entry; `stays` are all of the keg's.
+void derive_co2(const std::vector<const Entry*>& since_filling, const std::vector<Stay>& stays,
+                Lookup&, KegTimeline&);
+
+// At this or colder a keg is on its way to being served: the warm end of a
+// cellar (11 to 13 °C, trade press) and a degree.
+inline constexpr double cold_enough_celsius = 14.0;
+
+}  // namespace ullage::cellar

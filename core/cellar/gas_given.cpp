@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/cellar/gas_given.h"
+
+namespace ullage::cellar {
+
+BottleBehind bottle_behind(RegulatorId id, std::optional<Instant> when, Lookup& lookup) {
+  BottleBehind out;
+  for (const Entry* entry : lookup.story(subject(id))) {
+    if (when && entry->header.happened_at > *when) break;
+    if (const auto* r = std::get_if<RegulatorRecord>(&entry->payload)) {
+      if (r->bottle) out = {r->bottle, std::nullopt};
+    } else if (const auto* c = std::get_if<BottleChanged>(&entry->payload)) {
+      out = {c->bottle, c->co2_on_tag};
+    }
+  }
+  return out;
+}
+
+MoleFraction gas_given(std::optional<MoleFraction> stated, std::optional<RegulatorId> regulator,
+                       Instant when, Lookup& lookup) {
+  if (stated) return *stated;
+  if (!regulator) return units::mole_fraction(1);
+  const BottleBehind behind = bottle_behind(*regulator, when, lookup);
+  if (behind.tag) return *behind.tag;
+  if (behind.bottle) {
+    if (const auto record = lookup.find(*behind.bottle)) return record->co2;
+  }
+  return units::mole_fraction(1);
+}
+
+}  // namespace ullage::cellar

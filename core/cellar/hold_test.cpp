@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/cellar/hold_test.h"
+
+#include "core/physics/atmosphere.h"
+#include "core/physics/hold.h"
+
+namespace ullage::cellar {
+
+namespace {
+
+constexpr double unread_temperature = 15.0;       // °C
+constexpr double unread_temperature_error = 3.0;  // K
+constexpr std::chrono::hours ask_again{24};
+
+physics::HoldReading reading_of(const Entry& entry, Instant start, Lookup& lookup) {
+  const auto& h = std::get<HoldReading>(entry.payload);
+  Readings readings(lookup);
+  const std::int64_t n = entry.header.sequence;
+  const TemperatureEstimate t =
+      h.temperature ? readings.temperature(*h.temperature, h.thermometer, n)
+                    : TemperatureEstimate(units::celsius(unread_temperature))
+                          .with({"temperature not read " + std::to_string(n)},
+                                unread_temperature_error);
+  return {between(start, entry.header.happened_at), readings.pressure(h.pressure, h.instrument, n),
+          t};
+}
+
+void judge(HoldState& out, const physics::HoldOutcome& outcome) {
+  const units::Duration lasted = between(out.first, out.last);
+  switch (outcome.verdict) {
+    case physics::HoldVerdict::holds_so_far:
+      out.kind = HoldKind::holds;
+      out.result = message(MessageKey::hold_holds, out.pressure, lasted);
+      break;
+    case physics::HoldVerdict::falls:
+      out.kind = HoldKind::falls;
+      out.result =
+          message(MessageKey::hold_falls, -outcome.change.value(), lasted, outcome.leak_per_day);
+      break;
+    case physics::HoldVerdict::cant_tell: {
+      out.kind = HoldKind::cant_tell;
+      const Instant again = outcome.read_again_at ? after(out.first, *outcome.read_again_at)
+                                                  : out.last + ask_again;
+      out.result = message(MessageKey::hold_read_again, again);
+      break;
+    }
+  }
+}
+
+}  // namespace
+
+HoldState hold_test(const std::vector<const Entry*>& readings, const KegRecord& keg,
+                    Lookup& lookup) {
+  HoldState out;
+  out.first = readings.front()->header.happened_at;
+  out.last = readings.back()->header.happened_at;
+  out.entry = readings.back()->header.id;
+  out.pressure = std::get<HoldReading>(readings.back()->payload).pressure;
+  out.kind = HoldKind::cant_tell;
+  if (readings.size() < 2) {
+    out.result = message(MessageKey::hold_one_reading, out.pressure, out.first);
+    return out;
+  }
+  const auto cellar = lookup.cellar();
+  const auto ambient = physics::ambient_pressure(cellar ? cellar->altitude : units::metres(0));
+  const Volume space = keg.brimful.value() > 0 ? keg.brimful : keg.nominal;
+  if (!ambient || space.value() <= 0) {
+    out.result = message(MessageKey::hold_out_of_range);
+    return out;
+  }
+  physics::HoldTest test;
+  test.gas_space = space;
+  test.ambient = *ambient;
+  test.first = reading_of(*readings.front(), out.first, lookup);
+  test.second = reading_of(*readings.back(), out.first, lookup);
+  if (const auto outcome = physics::judge_hold(test)) {
+    judge(out, *outcome);
+  } else {
+    out.result = message(MessageKey::hold_out_of_range);
+  }
+  return out;
+}
+
+}  // namespace ullage::cellar

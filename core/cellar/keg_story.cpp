@@ -1,0 +1,182 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/cellar/keg_story.h"
+
+#include <algorithm>
+
+#include "core/cellar/co2_story.h"
+#include "core/cellar/hold_test.h"
+#include "core/cellar/suggest.h"
+#include "core/physics/gravity.h"
+
+namespace ullage::cellar {
+
+KegStory::KegStory(KegId id, const Journal& journal, Lookup& lookup, KegTimeline& out)
+    : journal_(journal), lookup_(lookup), readings_(lookup), out_(out) {
+  out_.record.keg = id;
+  if (auto record = lookup_.find(id)) {
+    out_.record = *record;
+    out_.registered = true;
+  }
+}
+
+void KegStory::take(const Entry& entry) {
+  entry_ = &entry;
+  if (!out_.first_heard_of) out_.first_heard_of = at();
+  out_.last_heard_of = at();
+  std::visit([this](const auto& p) { on(p); }, entry.payload);
+}
+
+void KegStory::set_stage(Stage stage, Instant from) {
+  if (!out_.spans.empty() && out_.stage == stage) return;
+  out_.stage = stage;
+  out_.stage_since = from;
+  // A keg found today may say it has been so since last week: spans that began
+  // later give way.
+  while (!out_.spans.empty() && out_.spans.back().from >= from) out_.spans.pop_back();
+  out_.spans.push_back({from, stage});
+}
+
+// The stage of an empty keg, from the steps that still count.
+void KegStory::judge_empty_stage() {
+  if (holds_beer()) return;
+  const auto counts = [](const std::optional<Done>& d) { return d && d->counts; };
+  Stage stage = out_.stage == Stage::unknown ? Stage::unknown : Stage::dirty;
+  if (counts(cleaned_)) {
+    stage = Stage::clean;
+    if (counts(sanitised_)) stage = counts(purged_) ? Stage::purged : Stage::sanitised;
+  }
+  set_stage(stage, at());
+}
+
+void KegStory::doesnt_fit(Message why) { out_.doesnt_fit.push_back({id(), std::move(why)}); }
+
+void KegStory::raise(Fault f, Severity severity, Message headline, std::optional<Message> detail,
+                     std::optional<SuggestedTask> action) {
+  Advice advice;
+  advice.severity = severity;
+  advice.about = subject(out_.record.keg);
+  advice.headline = std::move(headline);
+  advice.detail = std::move(detail);
+  advice.action = std::move(action);
+  advice.because_of.push_back(id());
+  faults_.insert_or_assign(f, std::move(advice));
+}
+
+void KegStory::finish() {
+  resolve_contents();
+  if (out_.on_line) {
+    out_.line = line_timeline(out_.on_line->line, journal_);
+    lookup_.rely_on(out_.line->relies_on);
+    const LineTimeline& line = *out_.line;
+    if (line.last_tapped && *line.last_tapped != out_.record.keg &&
+        line.tapped_at >= out_.on_line->since) {
+      out_.on_line->displaced_by = line.last_tapped;
+    }
+  }
+  judge_hold();
+  list_preparation();
+  derive_warmth_and_co2();
+  for (auto& [kind, advice] : faults_) out_.faults.push_back(std::move(advice));
+}
+
+void KegStory::list_preparation() {
+  const auto list = [this](const char* kind, const std::optional<Done>& done) {
+    PreparationStep step;
+    step.kind = kind;
+    if (done) {
+      step.entry = done->entry;
+      step.done_at = done->at;
+      step.still_counts = done->counts;
+      step.result = done->result;
+    }
+    out_.preparation.push_back(std::move(step));
+  };
+  std::optional<Done> hold;
+  if (out_.hold.entry) {
+    hold = Done{*out_.hold.entry, out_.hold.last, out_.hold.kind == HoldKind::holds,
+                out_.hold.result};
+  }
+  list("hold_reading", hold);
+  list("cleaned", cleaned_);
+  list("sanitised", sanitised_);
+  list("inspected", inspected_);
+  list("purged", purged_);
+  list("leak_tested", leak_tested_);
+}
+
+void KegStory::resolve_contents() {
+  if (!out_.filling || !out_.filling->batch) return;
+  const BatchId id = *out_.filling->batch;
+  const auto batch = lookup_.find(id);
+  if (!batch) return;
+  const auto beer = lookup_.find(batch->beer);
+  Contents contents;
+  contents.batch = id;
+  contents.batch_record = *batch;
+  if (beer) contents.beer = *beer;
+  contents.beer.beer = batch->beer;
+  contents.filled_by_us = out_.filling->kind == FillingKind::filled;
+  contents.since = out_.filling->at;
+  contents.best_by = out_.filling->best_by ? out_.filling->best_by : batch->best_by;
+
+  std::optional<SpecificGravity> original = batch->original_gravity;
+  std::optional<SpecificGravity> final_gravity = batch->final_gravity;
+  for (const Entry* entry : lookup_.story(subject(id))) {
+    if (const auto* read = std::get_if<GravityRead>(&entry->payload)) {
+      if (read->stage == GravityStage::original) original = read->gravity;
+      if (read->stage == GravityStage::final) final_gravity = read->gravity;
+    } else if (const auto* changed = std::get_if<BestByChanged>(&entry->payload)) {
+      contents.best_by = changed->best_by;
+    } else if (const auto* recalled = std::get_if<BatchRecalled>(&entry->payload)) {
+      out_.recalled = entry->header.id;
+      out_.recall_reason = recalled->reason;
+    }
+  }
+  contents.abv = batch->abv;
+  if (!contents.abv && original && final_gravity) {
+    if (const auto f = physics::fermented(*original, *final_gravity)) contents.abv = f->abv;
+  }
+  contents.batch_record.original_gravity = original;
+  contents.batch_record.final_gravity = final_gravity;
+  out_.range = co2_range_of(contents.beer);
+  out_.contents = std::move(contents);
+}
+
+void KegStory::judge_hold() {
+  if (hold_readings_.empty()) return;
+  out_.hold = hold_test(hold_readings_, out_.record, lookup_);
+}
+
+void KegStory::derive_warmth_and_co2() {
+  const auto place_of = [this](PlaceId id) -> PlaceHistory& {
+    auto at = places_.find(id);
+    if (at == places_.end()) {
+      at = places_.emplace(id, place_history(id, journal_)).first;
+      lookup_.rely_on(at->second.relies_on);
+    }
+    return at->second;
+  };
+  if (!stays_.empty() && stays_.back().place) {
+    out_.place = stays_.back().place;
+    out_.in_place_since = stays_.back().from;
+    out_.place_history = place_of(*out_.place);
+  }
+  if (!out_.filling) return;
+  std::vector<Stay> stays;
+  for (const PlaceStay& stay : stays_) {
+    stays.push_back({stay.from, stay.place ? std::optional(place_of(*stay.place)) : std::nullopt});
+  }
+  derive_co2(since_filling_, stays, lookup_, out_);
+}
+
+KegTimeline keg_timeline(KegId id, const Journal& journal) {
+  KegTimeline out;
+  Lookup lookup(journal);
+  KegStory story(id, journal, lookup, out);
+  for (const Entry* entry : lookup.story(subject(id))) story.take(*entry);
+  story.finish();
+  out.relies_on = lookup.relies_on();
+  return out;
+}
+
+}  // namespace ullage::cellar

@@ -1,0 +1,189 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Making an empty keg fit to fill, and what undoes what.
+#include <algorithm>
+#include <cmath>
+
+#include "core/cellar/keg_story.h"
+#include "core/cellar/suggest.h"
+#include "core/physics/atmosphere.h"
+#include "core/physics/purge.h"
+
+namespace ullage::cellar {
+
+namespace {
+
+// Parts per million to two figures: the mixing is not known better.
+std::int64_t whole_ppm(units::MoleFraction share) {
+  const double parts = physics::in_ppm(share);
+  if (parts < 1) return 1;
+  const double step = std::pow(10.0, std::floor(std::log10(parts)) - 1);
+  return std::llround(std::round(parts / std::max(step, 1.0)) * std::max(step, 1.0));
+}
+
+}  // namespace
+
+void KegStory::opened() {
+  if (!out_.gas.unvented) return;
+  raise(Fault::opened_unvented, Severity::warning,
+        message(MessageKey::bad_opened_unvented, *out_.gas.unvented),
+        message(MessageKey::bad_opened_unvented_detail), keg_task<Vented>(out_.record.keg));
+  // Open it stands at the pressure of the room, whatever was logged.
+  out_.gas.unvented.reset();
+  out_.gas.now.on = false;
+}
+
+void KegStory::chemical(Chemical now) {
+  if (now == Chemical::none) {
+    chemical_ = now;
+    put_right(Fault::acid_and_chlorine);
+    return;
+  }
+  if (chemical_ != Chemical::none && chemical_ != now) {
+    Cleaned rinse;
+    rinse.method = CleaningMethod::rinse;
+    raise(Fault::acid_and_chlorine, Severity::danger, message(MessageKey::bad_acid_and_chlorine),
+          message(MessageKey::bad_acid_and_chlorine_detail),
+          keg_task<Cleaned>(out_.record.keg, rinse));
+  }
+  chemical_ = now;
+}
+
+void KegStory::on(const Inspected& i) {
+  out_.unfit = !i.fit_to_use;
+  out_.unfit_entry = i.fit_to_use ? std::nullopt : std::optional(id());
+  if (i.fit_to_use) {
+    put_right(Fault::inspect_after_pressure);
+    put_right(Fault::leak_found);
+  }
+  if (holds_beer()) {
+    if (i.seals_renewed) doesnt_fit(message(MessageKey::misfit_opened_while_full));
+    return;
+  }
+  const Message result = message(i.seals_renewed      ? MessageKey::step_seals_renewed
+                                 : i.seals_lubricated ? MessageKey::step_seals_lubricated
+                                                      : MessageKey::step_looked_over);
+  inspected_ = Done{id(), at(), i.fit_to_use, result};
+  if (!i.seals_renewed) return;
+  opened();
+  hold_readings_.clear();
+  for (auto* step : {&sanitised_, &purged_}) {
+    if (!*step || !(*step)->counts) continue;
+    (*step)->counts = false;
+    (*step)->result = message(MessageKey::step_undone_by_opening);
+  }
+  judge_empty_stage();
+}
+
+void KegStory::on(const Cleaned& c) {
+  if (holds_beer()) {
+    doesnt_fit(message(MessageKey::misfit_cleaned_while_full));
+    return;
+  }
+  opened();
+  const bool rinse = c.method == CleaningMethod::rinse;
+  chemical(c.method == CleaningMethod::acid && !rinse ? Chemical::acid
+           : rinse                                    ? Chemical::none
+                                                      : chemical_);
+  if (rinse) {
+    out_.only_rinsed = !(cleaned_ && cleaned_->counts);
+    if (out_.only_rinsed) {
+      cleaned_ = Done{id(), at(), false, message(MessageKey::step_only_rinsed)};
+    }
+  } else {
+    out_.only_rinsed = false;
+    Message result = message(MessageKey::step_cleaned, c.agent.empty()
+                                                           ? std::string(to_word(c.method))
+                                                           : c.agent);
+    cleaned_ = Done{id(), at(), true, std::move(result)};
+  }
+  if (sanitised_ && sanitised_->counts) {
+    sanitised_->counts = false;
+    sanitised_->result = message(MessageKey::step_undone_by_cleaning);
+  }
+  if (purged_ && purged_->counts) {
+    purged_->counts = false;
+    purged_->result = message(MessageKey::step_undone_by_opening);
+  }
+  judge_empty_stage();
+}
+
+void KegStory::on(const Sanitised& s) {
+  if (holds_beer()) {
+    doesnt_fit(message(MessageKey::misfit_sanitised_while_full));
+    return;
+  }
+  if (s.method == SanitisingMethod::acid_sanitiser) chemical(Chemical::acid);
+  if (s.method == SanitisingMethod::chlorine) chemical(Chemical::chlorine);
+  const bool clean = cleaned_ && cleaned_->counts;
+  Message result = clean ? message(MessageKey::step_sanitised,
+                                   s.agent.empty() ? std::string(to_word(s.method)) : s.agent)
+                         : message(MessageKey::step_sanitised_unclean);
+  sanitised_ = Done{id(), at(), clean, std::move(result)};
+  if (purged_ && purged_->counts) {
+    purged_->counts = false;
+    purged_->result = message(MessageKey::step_undone_by_opening);
+  }
+  judge_empty_stage();
+}
+
+void KegStory::on(const HoldReading& h) {
+  pressure_seen(h.pressure, true);
+  if (holds_beer()) {  // beer takes up and gives off gas: no test of the keg
+    since_filling_.push_back(entry_);
+    return;
+  }
+  if (h.starts_test) hold_readings_.clear();
+  hold_readings_.push_back(entry_);
+}
+
+std::optional<Message> KegStory::purge_result(const Purged& p) {
+  const auto cellar = lookup_.cellar();
+  const auto ambient = physics::ambient_pressure(cellar ? cellar->altitude : units::metres(0));
+  const Volume space = out_.record.brimful.value() > 0 ? out_.record.brimful : out_.record.nominal;
+  if (!ambient || space.value() <= 0) return std::nullopt;
+  const physics::Vessel vessel{space, out_.record.nominal, *ambient, units::celsius(15)};
+  physics::Result<physics::PurgeOutcome> left = std::unexpected(physics::RangeError{});
+  switch (p.method) {
+    case PurgeMethod::cycles:
+      if (!p.cycles || !p.pressure) return std::nullopt;
+      left = physics::purge_by_cycles(vessel, {static_cast<int>(*p.cycles), *p.pressure, {}});
+      if (!left) return std::nullopt;
+      return message(MessageKey::step_purged_cycles, *p.cycles, *p.pressure,
+                     whole_ppm(left->oxygen), whole_ppm(left->worst));
+    case PurgeMethod::swept:
+      if (!p.vessel_volumes) return std::nullopt;
+      left = physics::purge_by_sweep(vessel, *p.vessel_volumes);
+      break;
+    case PurgeMethod::pushed_liquid:
+      left = physics::purge_by_liquid(vessel, {p.pressure.value_or(units::gauge_psi(5))});
+      break;
+  }
+  if (!left) return std::nullopt;
+  return message(p.method == PurgeMethod::swept ? MessageKey::step_purged_swept
+                                                : MessageKey::step_purged_pushed,
+                 whole_ppm(left->oxygen), whole_ppm(left->worst));
+}
+
+void KegStory::on(const Purged& p) {
+  if (p.pressure) pressure_seen(*p.pressure, false);
+  if (holds_beer()) return;  // the headspace after filling: good practice, nothing to judge
+  purged_ = Done{id(), at(), true, purge_result(p)};
+  judge_empty_stage();
+}
+
+void KegStory::on(const LeakTested& t) {
+  leak_tested_ = Done{id(), at(), !t.leak_found,
+                      t.leak_found ? message(MessageKey::step_leak_found, t.where)
+                                   : message(MessageKey::step_no_leak)};
+  if (!t.leak_found) {
+    put_right(Fault::leak_found);
+    return;
+  }
+  LeakTested again;
+  again.method = t.method;
+  raise(Fault::leak_found, Severity::warning, message(MessageKey::bad_leak_found, t.where),
+        message(MessageKey::bad_leak_found_detail), keg_task<LeakTested>(out_.record.keg, again));
+}
+
+}  // namespace ullage::cellar

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/cellar/line_timeline.h"
+
+namespace ullage::cellar {
+
+namespace {
+
+enum class LineChemical { none, acid, chlorine };
+
+class LineStory {
+ public:
+  explicit LineStory(LineTimeline& out) : out_(out) {}
+
+  void take(const Entry& entry) {
+    header_ = &entry.header;
+    std::visit([this](const auto& p) { on(p); }, entry.payload);
+  }
+
+ private:
+  template <class Other>
+  void on(const Other&) {}
+
+  void on(const LineRecord&) {
+    if (!out_.registered) out_.registered_at = header_->happened_at;
+    out_.registered = true;
+  }
+  void on(const LineLocked& l) {
+    if (!out_.lock) lock(l.agent, l.agent_name);
+    chemical(l.agent);
+  }
+  void on(const LineCleaned& c) {
+    const bool passed = c.flush_check != FlushCheck::none && c.flush_passed == true;
+    chemical(c.agent);
+    if (c.agent == LineAgent::water) return;
+    out_.last_cleaned = header_->happened_at;
+    if (passed) {
+      last_ = LineChemical::none;
+    } else if (!out_.lock) {
+      lock(c.agent, c.agent_name);
+    }
+  }
+  void on(const LineReleased& r) {
+    const bool signed_twice =
+        !out_.record.second_initials_to_release || !r.countersigned_by.empty();
+    if (!r.passed || r.checked_by.empty() || !signed_twice) return;
+    out_.lock.reset();
+    last_ = LineChemical::none;
+    out_.acid_after_chlorine.reset();
+  }
+  void on(const Tapped& t) {
+    out_.last_tapped = t.keg;
+    out_.tapped_at = header_->happened_at;
+  }
+  void on(const Found& f) {
+    out_.last_tapped = f.keg;
+    out_.tapped_at = header_->happened_at;
+  }
+
+  void lock(LineAgent agent, const std::string& name) {
+    out_.lock = LineLock{out_.record.line,     out_.record.name, name, agent,
+                         header_->happened_at, header_->by,      header_->id};
+  }
+  void chemical(LineAgent agent) {
+    const LineChemical now = agent == LineAgent::acid          ? LineChemical::acid
+                             : agent == LineAgent::chlorinated ? LineChemical::chlorine
+                                                               : LineChemical::none;
+    if (agent == LineAgent::water) {
+      last_ = LineChemical::none;
+      out_.acid_after_chlorine.reset();
+      return;
+    }
+    if (now != LineChemical::none && last_ != LineChemical::none && now != last_) {
+      out_.acid_after_chlorine = header_->id;
+      out_.acid_after_chlorine_at = header_->happened_at;
+    }
+    if (now != LineChemical::none) last_ = now;
+  }
+
+  LineTimeline& out_;
+  const EntryHeader* header_ = nullptr;
+  LineChemical last_ = LineChemical::none;
+};
+
+}  // namespace
+
+LineTimeline line_timeline(LineId id, const Journal& journal) {
+  Lookup lookup(journal);
+  LineTimeline out;
+  out.record.line = id;
+  if (auto record = lookup.find(id)) out.record = *record;
+  LineStory story(out);
+  for (const Entry* entry : lookup.story(subject(id))) story.take(*entry);
+  out.relies_on = lookup.relies_on();
+  return out;
+}
+
+}  // namespace ullage::cellar

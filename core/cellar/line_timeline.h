@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// One line's story without a clock: whether a cleaner may stand in it, when it
+// was last cleaned, which keg was put on it last.
+//
+// A line is locked by a lock entry, and by a cleaning with anything but water
+// whose flush was not checked and passed: nobody knows then that the cleaner is
+// out. Only a release entry with a passed check and the name of who checked ends
+// it; where the line asks for a second signature, that too.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/cellar/lookup.h"
+#include "core/cellar/status.h"
+
+namespace ullage::cellar {
+
+struct LineTimeline {
+  Reliance relies_on;
+  LineRecord record;
+  bool registered = false;
+  Instant registered_at{};
+  std::optional<LineLock> lock;
+  std::optional<Instant> last_cleaned;  // with a cleaner, not water alone
+  std::optional<KegId> last_tapped;
+  Instant tapped_at{};
+  // Chlorine and acid followed one another with no flush between.
+  std::optional<EntryId> acid_after_chlorine;
+  Instant acid_after_chlorine_at{};
+};
+
+[[nodiscard]] LineTimeline line_timeline(LineId, const Journal&);
+
+// The day it is to be cleaned: by its rule after the last cleaning, else after it
+// was registered; nullopt for a line without a rule.
+[[nodiscard]] std::optional<Date> line_clean_due(const LineTimeline&, const LocalCalendar&);
+
+[[nodiscard]] LineStatus line_status_at(const LineTimeline&, Instant now, const LocalCalendar&);
+
+}  // namespace ullage::cellar

@@ -1,0 +1,170 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/cellar/replay.h"
+
+#include <algorithm>
+#include <unordered_map>
+#include <vector>
+
+#include "core/cellar/carbonation_curve.h"
+#include "core/cellar/cellar_status.h"
+#include "core/cellar/keg_moment.h"
+
+namespace ullage::cellar {
+
+// What is kept between calls. A keg's status is kept as well, for the minute it
+// was told for: logging one entry tells the other kegs again by copying.
+struct Replay::Memory {
+  struct KegSlot {
+    KegTimeline timeline;
+    Instant told_for{};
+    std::optional<KegStatus> told;
+  };
+  struct BottleSlot {
+    BottleStatus status;
+    Reliance relies_on;
+  };
+
+  const Journal& journal;
+  const LocalCalendar& calendar;
+  std::unordered_map<KegId, KegSlot> kegs;
+  std::unordered_map<LineId, LineTimeline> lines;
+  std::unordered_map<PlaceId, PlaceHistory> places;
+  std::unordered_map<BottleId, BottleSlot> bottles;
+
+  const KegTimeline& timeline(KegId id) { return slot(id).timeline; }
+
+  KegSlot& slot(KegId id) {
+    const auto at = kegs.find(id);
+    if (at != kegs.end() && at->second.timeline.relies_on.holds(journal)) return at->second;
+    KegSlot fresh;
+    fresh.timeline = keg_timeline(id, journal);
+    return kegs.insert_or_assign(id, std::move(fresh)).first->second;
+  }
+
+  const KegStatus& keg(KegId id, Instant now) {
+    KegSlot& s = slot(id);
+    // The minute, but never before what was logged within it.
+    Instant minute = std::chrono::floor<std::chrono::minutes>(now);
+    if (s.timeline.last_heard_of) minute = std::max(minute, std::min(*s.timeline.last_heard_of, now));
+    if (!s.told || s.told_for != minute) {
+      s.told = keg_status_at(s.timeline, minute, calendar);
+      s.told_for = minute;
+    }
+    return *s.told;
+  }
+
+  const LineTimeline& line(LineId id) {
+    const auto at = lines.find(id);
+    if (at != lines.end() && at->second.relies_on.holds(journal)) return at->second;
+    return lines.insert_or_assign(id, line_timeline(id, journal)).first->second;
+  }
+  const PlaceHistory& place(PlaceId id) {
+    const auto at = places.find(id);
+    if (at != places.end() && at->second.relies_on.holds(journal)) return at->second;
+    return places.insert_or_assign(id, place_history(id, journal)).first->second;
+  }
+  const BottleStatus& bottle(BottleId id) {
+    const auto at = bottles.find(id);
+    if (at != bottles.end() && at->second.relies_on.holds(journal)) return at->second.status;
+    BottleSlot fresh;
+    fresh.status = bottle_status(id, journal, fresh.relies_on);
+    return bottles.insert_or_assign(id, std::move(fresh)).first->second.status;
+  }
+};
+
+namespace {
+
+template <class Record>
+void by_name(std::vector<Record>& records) {
+  std::stable_sort(records.begin(), records.end(), [](const Record& a, const Record& b) {
+    return natural_less(a.name, b.name);
+  });
+}
+
+}  // namespace
+
+Replay::Replay(const Journal& journal, const LocalCalendar& calendar)
+    : memory_(new Memory{journal, calendar, {}, {}, {}, {}}) {}
+Replay::~Replay() = default;
+Replay::Replay(Replay&&) noexcept = default;
+Replay& Replay::operator=(Replay&&) noexcept = default;
+
+KegStatus Replay::keg_status(KegId id, Instant now) const { return memory_->keg(id, now); }
+
+CellarStatus Replay::status(Instant now) const {
+  Memory& memory = *memory_;
+  Lookup lookup(memory.journal);
+  CellarStatus out;
+  out.now = now;
+  out.cellar = lookup.cellar();
+  std::vector<PlaceId> places;
+  std::vector<BottleId> bottles;
+  const auto keep = [](auto& list, auto record) {
+    if (record) list.push_back(std::move(*record));
+  };
+  for (const SubjectRef& s : memory.journal.subjects()) {
+    switch (s.kind) {
+      case SubjectKind::keg:
+        if (memory.timeline(KegId{s.uuid}).registered) {
+          out.kegs.push_back(memory.keg(KegId{s.uuid}, now));
+        }
+        break;
+      case SubjectKind::line:
+        if (const LineTimeline& line = memory.line(LineId{s.uuid}); line.registered) {
+          out.lines.push_back(line_status_at(line, now, memory.calendar));
+        }
+        break;
+      case SubjectKind::place:
+        if (memory.place(PlaceId{s.uuid}).record) places.push_back(PlaceId{s.uuid});
+        break;
+      case SubjectKind::bottle:
+        if (lookup.find(BottleId{s.uuid})) bottles.push_back(BottleId{s.uuid});
+        break;
+      case SubjectKind::beer:
+        keep(out.beers, lookup.find(BeerId{s.uuid}));
+        break;
+      case SubjectKind::batch:
+        keep(out.batches, lookup.find(BatchId{s.uuid}));
+        break;
+      case SubjectKind::regulator:
+        keep(out.regulators, lookup.find(RegulatorId{s.uuid}));
+        break;
+      case SubjectKind::instrument:
+        keep(out.instruments, lookup.find(InstrumentId{s.uuid}));
+        break;
+      case SubjectKind::cellar:
+        break;
+    }
+  }
+  std::stable_sort(out.kegs.begin(), out.kegs.end(), [](const KegStatus& a, const KegStatus& b) {
+    return natural_less(a.record.tag, b.record.tag);
+  });
+  std::stable_sort(
+      out.lines.begin(), out.lines.end(),
+      [](const auto& a, const auto& b) { return natural_less(a.record.name, b.record.name); });
+  by_name(out.beers);
+  by_name(out.batches);
+  by_name(out.regulators);
+  by_name(out.instruments);
+  join_lines_and_kegs(out);
+  rank_use_next(out);
+  std::vector<Advice> others;
+  for (const PlaceId id : places) {
+    const PlaceHistory& history = memory.place(id);
+    out.places.push_back(place_status(history, out));
+    advise_place(out.places.back(), history, out, now, others);
+  }
+  for (const BottleId id : bottles) {
+    out.bottles.push_back(memory.bottle(id));
+    advise_bottle(out.bottles.back(), memory.calendar.date_of(now), others);
+  }
+  gather_attention(out, std::move(others));
+  return out;
+}
+
+CarbonationCurveData Replay::carbonation_curve(KegId id, Instant now, std::optional<Instant> from,
+                                               std::optional<Instant> to) const {
+  return carbonation_curve_of(memory_->timeline(id), now, memory_->calendar, from, to);
+}
+
+}  // namespace ullage::cellar

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The forms that put something right, prefilled with the keg they are about.
+#pragma once
+
+#include <utility>
+
+#include "core/cellar/status.h"
+
+namespace ullage::cellar {
+
+template <class P>
+[[nodiscard]] SuggestedTask keg_task(KegId keg, P prefill = {}) {
+  prefill.keg = keg;
+  return {std::string(P::kind), subject(keg), Payload(std::move(prefill))};
+}
+
+template <class P>
+[[nodiscard]] SuggestedTask line_task(LineId line, P prefill = {}) {
+  prefill.line = line;
+  return {std::string(P::kind), subject(line), Payload(std::move(prefill))};
+}
+
+}  // namespace ullage::cellar
