@@ -63,8 +63,8 @@ std::optional<TemperatureEstimate> BeerWarmth::at(Instant when) const {
 std::optional<Window> BeerWarmth::comes_to(Temperature target, Instant now) const {
   const auto beer = at(now);
   if (!beer) return std::nullopt;
-  const auto window = physics::time_to_temperature(beer->value(), place_now().value(), target,
-                                                   time_constant);
+  const auto window =
+      physics::time_to_temperature(beer->value(), place_now().value(), target, time_constant);
   if (!window || !*window) return std::nullopt;
   return Window{after(now, (*window)->earliest), after(now, (*window)->likely),
                 after(now, (*window)->latest)};
@@ -83,9 +83,8 @@ std::optional<BeerWarmth> beer_warmth(Instant start_at, std::optional<Temperatur
     if (stays[i].place) {
       add_stay(out.steps, *stays[i].place, from, until);
     } else if (!out.steps.empty()) {
-      out.steps.push_back({from,
-                           out.steps.back().place.with({tag + ": while away"}, while_away_error),
-                           false});
+      out.steps.push_back(
+          {from, out.steps.back().place.with({tag + ": while away"}, while_away_error), false});
     }
   }
   const PlaceHistory& now_in = *stays.back().place;

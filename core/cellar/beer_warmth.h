@@ -22,7 +22,7 @@ struct WarmthStep {
 struct BeerWarmth {
   Instant start_at{};
   TemperatureEstimate start;
-  bool start_known = false;  // stated; else taken as its place
+  bool start_known = false;       // stated; else taken as its place
   std::vector<WarmthStep> steps;  // never empty, the first at or before start_at
   physics::LogEstimate<units::Duration> time_constant;
 
@@ -42,7 +42,7 @@ struct Stay {
 // nullopt when no temperature was ever told for where it stands.
 [[nodiscard]] std::optional<BeerWarmth> beer_warmth(Instant start_at,
                                                     std::optional<TemperatureEstimate> start,
-                                                    const std::vector<Stay>& stays,
-                                                    Volume brimful, const std::string& tag);
+                                                    const std::vector<Stay>& stays, Volume brimful,
+                                                    const std::string& tag);
 
 }  // namespace ullage::cellar

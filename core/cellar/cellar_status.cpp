@@ -71,9 +71,8 @@ void rank_use_next(CellarStatus& cellar) {
   for (KegStatus& keg : cellar.kegs) {
     if (usable(keg)) usable_kegs.push_back(&keg);
   }
-  std::stable_sort(usable_kegs.begin(), usable_kegs.end(), [](const auto* a, const auto* b) {
-    return use_order(*a) < use_order(*b);
-  });
+  std::stable_sort(usable_kegs.begin(), usable_kegs.end(),
+                   [](const auto* a, const auto* b) { return use_order(*a) < use_order(*b); });
   std::int64_t rank = 0;
   for (KegStatus* keg : usable_kegs) keg->use_next_rank = ++rank;
 }

@@ -12,26 +12,24 @@ namespace {
 using units::Co2Volumes;
 
 // All "common practice, no source", 95 %.
-constexpr double supplied_error = 0.2;       // volumes, as a brewery states it
-constexpr double found_error = 0.3;          // volumes, stated without an error
-constexpr double not_at_rest_error = 0.2;    // a pressure read without knowing it was at rest
-constexpr double residual_error = 0.1;       // on top of the temperature's
-constexpr double fermented_at_most = 24.0;   // °C, warm end of usual fermentations
-constexpr double fermented_usually = 20.0;   // °C, when nothing is known
-constexpr double fermented_error = 6.0;      // K about it
+constexpr double supplied_error = 0.2;      // volumes, as a brewery states it
+constexpr double found_error = 0.3;         // volumes, stated without an error
+constexpr double not_at_rest_error = 0.2;   // a pressure read without knowing it was at rest
+constexpr double residual_error = 0.1;      // on top of the temperature's
+constexpr double fermented_at_most = 24.0;  // °C, warm end of usual fermentations
+constexpr double fermented_usually = 20.0;  // °C, when nothing is known
+constexpr double fermented_error = 6.0;     // K about it
 constexpr std::chrono::days settled_on_gas{14};
 
 physics::Result<Co2Estimate> residual(const TemperatureEstimate& warmest, const Surroundings& s) {
-  return physics::equilibrium_co2_estimate(units::Estimate<GaugePressure>(GaugePressure{}),
-                                           warmest, s.ambient, s.equation);
+  return physics::equilibrium_co2_estimate(units::Estimate<GaugePressure>(GaugePressure{}), warmest,
+                                           s.ambient, s.equation);
 }
 
-InputUsed still_input(MessageKey key, Temperature t, Instant at) {
-  return {message(key, t), at};
-}
+InputUsed still_input(MessageKey key, Temperature t, Instant at) { return {message(key, t), at}; }
 
-std::expected<Co2AtStart, Message> still(const Filled& f, const Entry& entry,
-                                         const Surroundings& s, Lookup& lookup) {
+std::expected<Co2AtStart, Message> still(const Filled& f, const Entry& entry, const Surroundings& s,
+                                         Lookup& lookup) {
   const units::ErrorSource leftover{s.tag + ": CO2 left from fermentation"};
   const Instant at = entry.header.happened_at;
   const auto batch = lookup.find(f.batch);
@@ -51,14 +49,13 @@ std::expected<Co2AtStart, Message> still(const Filled& f, const Entry& entry,
     const auto least = residual(TemperatureEstimate(units::celsius(fermented_at_most)), s);
     if (!most || !least) return std::unexpected(message(MessageKey::co2_out_of_range));
     const double high = most->value().count(), low = least->value().count();
-    out.co2 = Co2Estimate(Co2Volumes((high + low) / 2))
-                  .with(leftover, (high - low) / 2 + residual_error);
+    out.co2 =
+        Co2Estimate(Co2Volumes((high + low) / 2)).with(leftover, (high - low) / 2 + residual_error);
     out.input = still_input(MessageKey::input_fill_temperature, *f.temperature, at);
     return out;
   }
-  const auto c = residual(TemperatureEstimate(units::celsius(fermented_usually))
-                              .with(leftover, fermented_error),
-                          s);
+  const auto c = residual(
+      TemperatureEstimate(units::celsius(fermented_usually)).with(leftover, fermented_error), s);
   if (!c) return std::unexpected(message(MessageKey::co2_out_of_range));
   out.co2 = c->with({s.tag + ": CO2 left, general"}, residual_error);
   out.input = still_input(MessageKey::input_assumed_warmest, units::celsius(fermented_usually), at);

@@ -41,8 +41,8 @@ void plan_drop(Moment& m) {
   if (m.keg.gas.purpose != GasPurpose::burst && m.keg.gas.purpose != GasPurpose::seat_lid) return;
   const CarbonationTrack& track = m.keg.co2;
   const auto serving = units::Estimate<GaugePressure>(*m.status.gas.should_be);
-  const auto plan = physics::drop_plan(*track.model, middle(*m.keg.range), serving,
-                                       track.time_of(m.now));
+  const auto plan =
+      physics::drop_plan(*track.model, middle(*m.keg.range), serving, track.time_of(m.now));
   if (!plan) return;
   const auto when = to_window(plan->drop, track.origin);
   if (!when) return;

@@ -102,8 +102,8 @@ class Co2Story {
   }
 
   void step(Instant at, physics::What what) {
-    history_.steps.push_back({between(keg_.co2.origin, std::max(at, keg_.co2.origin)),
-                              std::move(what)});
+    history_.steps.push_back(
+        {between(keg_.co2.origin, std::max(at, keg_.co2.origin)), std::move(what)});
   }
 
   void gather() {
@@ -192,9 +192,9 @@ class Co2Story {
     const auto before = model->co2_at(keg_.co2.time_of(at));
     if (before && before->half_width() <= read->half_width()) return {};
     const units::Duration t = keg_.co2.time_of(at);
-    const auto after_all = std::upper_bound(
-        history_.steps.begin(), history_.steps.end(), t,
-        [](units::Duration when, const physics::Step& s) { return when < s.at; });
+    const auto after_all =
+        std::upper_bound(history_.steps.begin(), history_.steps.end(), t,
+                         [](units::Duration when, const physics::Step& s) { return when < s.at; });
     history_.steps.insert(after_all, {t, physics::Co2Read{*read}});
     return {};
   }
@@ -240,14 +240,13 @@ void derive_co2(const std::vector<const Entry*>& since_filling, const std::vecto
                 Lookup& lookup, KegTimeline& keg) {
   if (since_filling.empty() || !keg.filling) return;
   const Entry& filling = *since_filling.front();
-  const Volume brimful =
-      keg.record.brimful.value() > 0 ? keg.record.brimful : keg.record.nominal;
+  const Volume brimful = keg.record.brimful.value() > 0 ? keg.record.brimful : keg.record.nominal;
   keg.warmth = beer_warmth(filling.header.happened_at, start_temperature(filling, lookup), stays,
                            brimful, keg.record.tag);
   find_cold_since(keg);
   const auto cellar = lookup.cellar();
-  const auto ambient = physics::ambient_pressure_estimate(
-      cellar ? cellar->altitude : units::metres(0), {"weather"});
+  const auto ambient =
+      physics::ambient_pressure_estimate(cellar ? cellar->altitude : units::metres(0), {"weather"});
   if (!ambient) {
     keg.co2.cant_tell = message(MessageKey::co2_out_of_range);
     return;

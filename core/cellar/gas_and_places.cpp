@@ -10,10 +10,10 @@ namespace ullage::cellar {
 
 namespace {
 
-constexpr double low_share = 0.15;                 // of a full bottle
-constexpr double tare_stamp_error = 0.1;           // kg, the stamp's last digit
-constexpr double regulator_mass = 1.1;             // kg: 0.7 to 1.5 (common practice)
-constexpr double regulator_mass_error = 0.4;       // kg
+constexpr double low_share = 0.15;            // of a full bottle
+constexpr double tare_stamp_error = 0.1;      // kg, the stamp's last digit
+constexpr double regulator_mass = 1.1;        // kg: 0.7 to 1.5 (common practice)
+constexpr double regulator_mass_error = 0.4;  // kg
 constexpr double known_regulator_mass_error = 0.05;
 constexpr std::chrono::days stale_after{7};
 constexpr std::chrono::days retest_warned{30};
@@ -55,8 +55,7 @@ BottleStatus bottle_status(BottleId id, const Journal& journal, Reliance& relies
   }
   for (const RegulatorId regulator : ever) {
     const bool here = bottle_behind(regulator, std::nullopt, lookup).bottle == id;
-    const bool listed =
-        std::find(out.feeds.begin(), out.feeds.end(), regulator) != out.feeds.end();
+    const bool listed = std::find(out.feeds.begin(), out.feeds.end(), regulator) != out.feeds.end();
     if (here && !listed) out.feeds.push_back(regulator);
   }
   relies_on = lookup.relies_on();
@@ -102,8 +101,8 @@ PlaceStatus place_status(const PlaceHistory& history, const CellarStatus& cellar
   return out;
 }
 
-void advise_place(const PlaceStatus& place, const PlaceHistory& history,
-                  const CellarStatus& cellar, Instant now, std::vector<Advice>& out) {
+void advise_place(const PlaceStatus& place, const PlaceHistory& history, const CellarStatus& cellar,
+                  Instant now, std::vector<Advice>& out) {
   // Only where beer stands: an empty room's temperature is nobody's concern.
   const bool holds_beer =
       std::any_of(cellar.kegs.begin(), cellar.kegs.end(), [&](const KegStatus& k) {

@@ -11,8 +11,8 @@
 
 namespace ullage::cellar {
 
-[[nodiscard]] MoleFraction gas_given(std::optional<MoleFraction> stated,
-                                     std::optional<RegulatorId>, Instant when, Lookup&);
+[[nodiscard]] MoleFraction gas_given(std::optional<MoleFraction> stated, std::optional<RegulatorId>,
+                                     Instant when, Lookup&);
 
 // The bottle a regulator stands on, after all that is known.
 struct BottleBehind {

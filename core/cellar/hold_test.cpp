@@ -17,10 +17,10 @@ physics::HoldReading reading_of(const Entry& entry, Instant start, Lookup& looku
   Readings readings(lookup);
   const std::int64_t n = entry.header.sequence;
   const TemperatureEstimate t =
-      h.temperature ? readings.temperature(*h.temperature, h.thermometer, n)
-                    : TemperatureEstimate(units::celsius(unread_temperature))
-                          .with({"temperature not read " + std::to_string(n)},
-                                unread_temperature_error);
+      h.temperature
+          ? readings.temperature(*h.temperature, h.thermometer, n)
+          : TemperatureEstimate(units::celsius(unread_temperature))
+                .with({"temperature not read " + std::to_string(n)}, unread_temperature_error);
   return {between(start, entry.header.happened_at), readings.pressure(h.pressure, h.instrument, n),
           t};
 }
@@ -39,8 +39,8 @@ void judge(HoldState& out, const physics::HoldOutcome& outcome) {
       break;
     case physics::HoldVerdict::cant_tell: {
       out.kind = HoldKind::cant_tell;
-      const Instant again = outcome.read_again_at ? after(out.first, *outcome.read_again_at)
-                                                  : out.last + ask_again;
+      const Instant again =
+          outcome.read_again_at ? after(out.first, *outcome.read_again_at) : out.last + ask_again;
       out.result = message(MessageKey::hold_read_again, again);
       break;
     }

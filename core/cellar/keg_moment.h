@@ -29,9 +29,7 @@ struct Moment {
   std::optional<Window> cooled;    // still to come: near the temperature of its place
   std::optional<Window> settled;   // a delivered keg's rest in the cold
 
-  [[nodiscard]] bool full() const {
-    return keg.stage == Stage::full || keg.stage == Stage::on_tap;
-  }
+  [[nodiscard]] bool full() const { return keg.stage == Stage::full || keg.stage == Stage::on_tap; }
   [[nodiscard]] bool ours() const {
     return keg.filling && keg.filling->kind == FillingKind::filled;
   }

@@ -93,8 +93,8 @@ void KegStory::list_preparation() {
   };
   std::optional<Done> hold;
   if (out_.hold.entry) {
-    hold = Done{*out_.hold.entry, out_.hold.last, out_.hold.kind == HoldKind::holds,
-                out_.hold.result};
+    hold =
+        Done{*out_.hold.entry, out_.hold.last, out_.hold.kind == HoldKind::holds, out_.hold.result};
   }
   list("hold_reading", hold);
   list("cleaned", cleaned_);

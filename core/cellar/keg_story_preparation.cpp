@@ -92,9 +92,8 @@ void KegStory::on(const Cleaned& c) {
     }
   } else {
     out_.only_rinsed = false;
-    Message result = message(MessageKey::step_cleaned, c.agent.empty()
-                                                           ? std::string(to_word(c.method))
-                                                           : c.agent);
+    Message result = message(MessageKey::step_cleaned,
+                             c.agent.empty() ? std::string(to_word(c.method)) : c.agent);
     cleaned_ = Done{id(), at(), true, std::move(result)};
   }
   if (sanitised_ && sanitised_->counts) {

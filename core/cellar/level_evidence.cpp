@@ -55,8 +55,8 @@ physics::Result<VolumeEstimate> weighed(const KegRecord& keg, const MassEstimate
 std::optional<MassEstimate> tare_of(const KegRecord& keg) {
   if (!keg.tare) return std::nullopt;
   const Mass usual = units::kilograms(has_two_posts(keg.keg_kind) ? 0.5 : 1.5);
-  return MassEstimate(*keg.tare)
-      .with({keg.tag + ": tare"}, units::in_kilograms(keg.tare_half_width.value_or(usual)));
+  return MassEstimate(*keg.tare).with({keg.tag + ": tare"},
+                                      units::in_kilograms(keg.tare_half_width.value_or(usual)));
 }
 
 LevelEvidence level_evidence(const LevelReading& r, const Entry& entry, const KegTimeline& keg,
@@ -71,8 +71,7 @@ LevelEvidence level_evidence(const LevelReading& r, const Entry& entry, const Ke
       out.refused = message(MessageKey::level_reading_impossible);
     }
   };
-  const Volume full =
-      keg.record.brimful.value() > 0 ? keg.record.brimful : keg.record.nominal;
+  const Volume full = keg.record.brimful.value() > 0 ? keg.record.brimful : keg.record.nominal;
   switch (r.method) {
     case LevelMethod::weight: {
       const auto tare = tare_of(keg.record);
@@ -116,8 +115,8 @@ std::optional<VolumeEstimate> filled_volume(const Filled& f, const Entry& entry,
                                             const KegRecord& keg, Readings& readings,
                                             Lookup& lookup) {
   if (f.volume) {
-    return VolumeEstimate(*f.volume)
-        .with({keg.tag + ": volume filled"}, stated_volume_error * f.volume->value());
+    return VolumeEstimate(*f.volume).with({keg.tag + ": volume filled"},
+                                          stated_volume_error * f.volume->value());
   }
   const auto tare = tare_of(keg);
   if (!f.gross_mass || !tare) return std::nullopt;
@@ -127,9 +126,8 @@ std::optional<VolumeEstimate> filled_volume(const Filled& f, const Entry& entry,
 }
 
 VolumeEstimate wasted_volume(const Wasted& w, const Entry& entry) {
-  return VolumeEstimate(w.volume).with(
-      {"wasted volume " + std::to_string(entry.header.sequence)},
-      guessed_volume_error * w.volume.value());
+  return VolumeEstimate(w.volume).with({"wasted volume " + std::to_string(entry.header.sequence)},
+                                       guessed_volume_error * w.volume.value());
 }
 
 }  // namespace ullage::cellar

@@ -98,23 +98,23 @@ Level LevelTrack::at(Instant now, Volume brimful) const {
   const LevelPoint& last = points_.back();
   level.measured_at = last.at;
   if (tapped_at_ && last.at <= *tapped_at_ && now - *tapped_at_ > unread_on_tap) {
-    level.cant_tell = message(MessageKey::level_unread_since_tapped, last.left.value(), *tapped_at_);
+    level.cant_tell =
+        message(MessageKey::level_unread_since_tapped, last.left.value(), *tapped_at_);
     return level;
   }
   VolumeEstimate left = last.left;
   if (const auto r = rate(); r && now > r->from) {
     const double days = units::in_days(between(r->from, now));
     const Volume gone = units::litres(r->litres_per_day * days);
-    left = less(left, VolumeEstimate(gone).with(
-                          {"draw since the last reading"},
-                          units::litres(r->half_width * days).value()));
+    left = less(left, VolumeEstimate(gone).with({"draw since the last reading"},
+                                                units::litres(r->half_width * days).value()));
     if (left.high().value() <= 0) {
       level.cant_tell = message(MessageKey::level_should_be_empty);
       return level;
     }
     if (left.value().value() < 0) {
-      left = VolumeEstimate(units::litres(0)).with({"draw since the last reading"},
-                                                   left.high().value());
+      left = VolumeEstimate(units::litres(0))
+                 .with({"draw since the last reading"}, left.high().value());
     }
   }
   if (left.value().value() < 0) {

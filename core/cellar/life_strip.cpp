@@ -50,9 +50,8 @@ void add_full(Moment& m, Instant from, Instant to) {
     if (w.likely) turned = after(m.keg.co2.origin, *w.likely);
     if (turned && *turned >= to) turned.reset();
   }
-  const Phase before = m.received() || (now == Phase::conditioning && !turned)
-                           ? Phase::conditioning
-                           : Phase::carbonating;
+  const Phase before = m.received() || (now == Phase::conditioning && !turned) ? Phase::conditioning
+                                                                               : Phase::carbonating;
   if (!turned) {
     add(life, from, to, before, false);
     return;

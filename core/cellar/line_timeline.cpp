@@ -57,7 +57,7 @@ class LineStory {
   }
 
   void lock(LineAgent agent, const std::string& name) {
-    out_.lock = LineLock{out_.record.line,     out_.record.name, name, agent,
+    out_.lock = LineLock{out_.record.line,     out_.record.name, name,       agent,
                          header_->happened_at, header_->by,      header_->id};
   }
   void chemical(LineAgent agent) {

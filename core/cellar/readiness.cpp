@@ -60,8 +60,7 @@ void give_reasons(Moment& m) {
   std::vector<Message>& reasons = m.status.readiness.reasons;
   const Co2State& co2 = m.status.co2;
   if (co2.now && keg.range) {
-    reasons.push_back(
-        message(MessageKey::reason_co2, *co2.now, keg.range->low, keg.range->high));
+    reasons.push_back(message(MessageKey::reason_co2, *co2.now, keg.range->low, keg.range->high));
     if (keg.range->from_style) {
       reasons.push_back(message(MessageKey::reason_range_of_style, keg.contents->beer.style));
     }
@@ -74,8 +73,8 @@ void give_reasons(Moment& m) {
   }
   if (m.drop) reasons.push_back(message(MessageKey::reason_drop, m.drop->to, m.drop->when.likely));
   if (co2.overshoots && keg.range) {
-    reasons.push_back(message(MessageKey::reason_overshoots, keg.range->high,
-                              co2.overshoots->likely));
+    reasons.push_back(
+        message(MessageKey::reason_overshoots, keg.range->high, co2.overshoots->likely));
   }
   if (m.cooled) {
     reasons.push_back(message(MessageKey::reason_cooling, *m.status.beer_temperature,
@@ -101,9 +100,8 @@ void below_range(Moment& m) {
   const Co2State& co2 = m.status.co2;
   const auto& should_be = m.status.gas.should_be;
   Readiness& r = m.status.readiness;
-  const std::optional<Message> set_gas =
-      should_be ? message(MessageKey::next_set_gas, *should_be)
-                : message(MessageKey::next_set_gas_to);
+  const std::optional<Message> set_gas = should_be ? message(MessageKey::next_set_gas, *should_be)
+                                                   : message(MessageKey::next_set_gas_to);
   if (co2.in_range) {
     Window when = *co2.in_range;
     if (m.cooled) when = later_of(when, *m.cooled);

@@ -66,8 +66,7 @@ void judge_received(Moment& m) {
   if (m.keg.filling->seal_intact == false) {
     stop(m, message(MessageKey::blocked_seal), message(MessageKey::next_decide));
   } else if (best_by && *best_by < m.today()) {
-    stop(m, message(MessageKey::blocked_past_best_by, *best_by),
-         message(MessageKey::next_decide));
+    stop(m, message(MessageKey::blocked_past_best_by, *best_by), message(MessageKey::next_decide));
   } else if (!m.keg.cold_since) {
     if (m.keg.warmth) {
       stop(m, message(MessageKey::blocked_warm), message(MessageKey::next_put_in_cold));

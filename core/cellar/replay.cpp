@@ -45,7 +45,8 @@ struct Replay::Memory {
     KegSlot& s = slot(id);
     // The minute, but never before what was logged within it.
     Instant minute = std::chrono::floor<std::chrono::minutes>(now);
-    if (s.timeline.last_heard_of) minute = std::max(minute, std::min(*s.timeline.last_heard_of, now));
+    if (s.timeline.last_heard_of)
+      minute = std::max(minute, std::min(*s.timeline.last_heard_of, now));
     if (!s.told || s.told_for != minute) {
       s.told = keg_status_at(s.timeline, minute, calendar);
       s.told_for = minute;
@@ -76,9 +77,8 @@ namespace {
 
 template <class Record>
 void by_name(std::vector<Record>& records) {
-  std::stable_sort(records.begin(), records.end(), [](const Record& a, const Record& b) {
-    return natural_less(a.name, b.name);
-  });
+  std::stable_sort(records.begin(), records.end(),
+                   [](const Record& a, const Record& b) { return natural_less(a.name, b.name); });
 }
 
 }  // namespace
@@ -139,9 +139,9 @@ CellarStatus Replay::status(Instant now) const {
   std::stable_sort(out.kegs.begin(), out.kegs.end(), [](const KegStatus& a, const KegStatus& b) {
     return natural_less(a.record.tag, b.record.tag);
   });
-  std::stable_sort(
-      out.lines.begin(), out.lines.end(),
-      [](const auto& a, const auto& b) { return natural_less(a.record.name, b.record.name); });
+  std::stable_sort(out.lines.begin(), out.lines.end(), [](const auto& a, const auto& b) {
+    return natural_less(a.record.name, b.record.name);
+  });
   by_name(out.beers);
   by_name(out.batches);
   by_name(out.regulators);

@@ -28,9 +28,8 @@ const KegStatus* CellarStatus::find(KegId id) const {
 }
 // A tag is free again once its keg is out of use, so one in use goes first.
 const KegStatus* CellarStatus::keg_by_tag(std::string_view tag) const {
-  const KegStatus* in_use = first(kegs, [&](const KegStatus& k) {
-    return k.registered_now && same_tag(k.record.tag, tag);
-  });
+  const KegStatus* in_use = first(
+      kegs, [&](const KegStatus& k) { return k.registered_now && same_tag(k.record.tag, tag); });
   return in_use ? in_use
                 : first(kegs, [&](const KegStatus& k) { return same_tag(k.record.tag, tag); });
 }

@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The states of a keg's life, and entries that don't fit.
+#include <gmock/gmock.h>
+
+#include "tests/cellar/scenario.h"
+
+namespace ullage::testing {
+namespace {
+
+TEST(Replay, AKegNobodySpokeOfIsNotKnown) {
+  Scenario s;
+  const KegId k = s.keg("K01");
+  const KegStatus status = s.status(k, day(0));
+  EXPECT_EQ(status.phase, Phase::unknown);
+  EXPECT_EQ(status.state.key, MessageKey::state_unknown);
+  EXPECT_EQ(status.readiness.kind, ReadinessKind::nothing_in_it);
+  EXPECT_FALSE(s.status(KegId{}, day(0)).registered_now);
+}
+
+TEST(Replay, PreparationGoesStepByStepAndFillingUsesItUp) {
+  Scenario s;
+  const KegId k = s.keg("K01", s.place("Cold box", 1.0));
+  s.log(day(0), Emptied{k});
+  EXPECT_EQ(s.status(k, day(1)).phase, Phase::dirty);
+  s.log(day(1), Cleaned{k, CleaningMethod::rinse, "", {}, {}, {}});
+  EXPECT_EQ(s.status(k, day(2)).phase, Phase::dirty) << "a rinse is not cleaning";
+  EXPECT_EQ(s.status(k, day(2)).state.key, MessageKey::state_rinsed);
+  s.log(day(2), Cleaned{k, CleaningMethod::caustic, "", {}, {}, {}});
+  EXPECT_EQ(s.status(k, day(3)).phase, Phase::clean) << "caustic is not sanitising";
+  s.log(day(3), Sanitised{k, SanitisingMethod::iodine, "", {}});
+  EXPECT_EQ(s.status(k, day(4)).phase, Phase::sanitised);
+  s.log(day(4), Purged{k, PurgeMethod::cycles, 5, units::gauge_psi(30), {}, {}});
+  EXPECT_EQ(s.status(k, day(5)).phase, Phase::purged);
+  EXPECT_EQ(s.status(k, day(5)).state.key, MessageKey::state_ready_to_fill);
+  s.log(day(5), Cleaned{k, CleaningMethod::rinse, "", {}, {}, {}});
+  EXPECT_EQ(s.status(k, day(6)).phase, Phase::clean) << "a rinse undoes sanitising and purging";
+}
+
+TEST(Replay, SanitisingBeforeCleaningDoesNotCount) {
+  Scenario s;
+  const KegId k = s.keg("K01");
+  s.log(day(0), Emptied{k});
+  s.log(day(1), Sanitised{k, SanitisingMethod::iodine, "", {}});
+  s.log(day(2), Cleaned{k, CleaningMethod::caustic, "", {}, {}, {}});
+  EXPECT_EQ(s.status(k, day(3)).phase, Phase::clean);
+  for (const PreparationStep& step : s.status(k, day(3)).preparation) {
+    if (step.kind == "sanitised") EXPECT_FALSE(step.still_counts);
+    if (step.kind == "cleaned") EXPECT_TRUE(step.still_counts);
+  }
+}
+
+TEST(Replay, RenewedSealsUndoSanitisingAndPurging) {
+  Scenario s;
+  const KegId k = s.keg("K01");
+  s.log(day(0), Emptied{k});
+  s.prepare(k, day(1));
+  ASSERT_EQ(s.status(k, day(2)).phase, Phase::purged);
+  Inspected renewed;
+  renewed.keg = k;
+  renewed.seals_renewed = true;
+  s.log(day(2), renewed);
+  EXPECT_EQ(s.status(k, day(3)).phase, Phase::clean);
+}
+
+TEST(Replay, FillTapEmpty) {
+  Scenario s;
+  const PlaceId box = s.place("Cold box", 1.0);
+  const KegId k = s.keg("K01", box);
+  const LineId line = s.line("Line 1", "1");
+  const BatchId rye = s.batch("Red Rye");
+  s.log(day(-1), Emptied{k});
+  s.prepare(k, day(0));
+  s.fill(k, rye, day(0, 19));
+  KegStatus status = s.status(k, day(0, 20));
+  ASSERT_TRUE(status.contents);
+  EXPECT_EQ(status.contents->beer.name, "Red Rye");
+  EXPECT_TRUE(status.contents->filled_by_us);
+  ASSERT_TRUE(status.level.left);
+  EXPECT_NEAR(units::in_litres(status.level.left->value()), 18.6, 1e-9);
+  s.log(day(9), Tapped{k, line});
+  status = s.status(k, day(9, 1));
+  EXPECT_EQ(status.phase, Phase::on_tap);
+  EXPECT_EQ(status.state.key, MessageKey::state_on_tap);
+  EXPECT_EQ(s.cellar(day(9, 1)).find(line)->keg, k);
+  s.log(day(20), Emptied{k});
+  status = s.status(k, day(20, 1));
+  EXPECT_EQ(status.phase, Phase::dirty);
+  EXPECT_FALSE(status.contents);
+  EXPECT_FALSE(s.cellar(day(20, 1)).find(line)->keg);
+  EXPECT_THAT(status.doesnt_fit, ::testing::IsEmpty());
+}
+
+TEST(Replay, WhatDoesNotFitIsMarkedAndLeavesTheStageAlone) {
+  Scenario s;
+  const KegId k = s.keg("K01");
+  const LineId line = s.line("Line 1", "1");
+  s.log(day(0), Emptied{k});
+  s.log(day(1), Tapped{k, line});
+  s.log(day(1), Untapped{k});
+  s.log(day(1), Emptied{k});
+  s.log(day(1), Cleared{k, "fine"});
+  s.log(day(1), Returned{k});
+  s.log(day(1), HopsOut{k});
+  s.log(day(1), Moved{k, PlaceId{Uuid{{7}}}});
+  const KegStatus status = s.status(k, day(2));
+  EXPECT_EQ(status.phase, Phase::dirty);
+  for (const MessageKey key :
+       {MessageKey::misfit_tapped_empty, MessageKey::misfit_untapped_not_on_tap,
+        MessageKey::misfit_emptied_already, MessageKey::misfit_cleared_not_held,
+        MessageKey::misfit_returned_not_lent, MessageKey::misfit_hops_out_none,
+        MessageKey::misfit_unknown_place}) {
+    EXPECT_TRUE(misfits(status, key)) << static_cast<int>(key);
+  }
+}
+
+TEST(Replay, ABackdatedEmptyingMakesTheStoryFit) {
+  Scenario s;
+  const KegId k = s.keg("K01", s.place("Cold box", 1.0));
+  const BatchId rye = s.batch("Red Rye");
+  s.log(day(-1), Emptied{k});
+  s.prepare(k, day(0));
+  s.fill(k, rye, day(1));
+  s.log(day(20), Cleaned{k, CleaningMethod::caustic, "", {}, {}, {}});
+  KegStatus status = s.status(k, day(21));
+  EXPECT_TRUE(misfits(status, MessageKey::misfit_cleaned_while_full));
+  EXPECT_TRUE(status.contents) << "beer does not vanish by a cleaning entry";
+  s.log(day(19), Emptied{k});
+  status = s.status(k, day(21));
+  EXPECT_THAT(status.doesnt_fit, ::testing::IsEmpty());
+  EXPECT_EQ(status.phase, Phase::clean);
+}
+
+TEST(Replay, StrikingAFillInThePastDerivesThePresentAnew) {
+  Scenario s;
+  const KegId k = s.keg("K01", s.place("Cold box", 1.0));
+  const BatchId rye = s.batch("Red Rye");
+  s.log(day(-1), Emptied{k});
+  s.prepare(k, day(0));
+  const EntryId fill = s.fill(k, rye, day(1));
+  s.gas(k, day(1, 1), 12);
+  Replay replay(s.journal, s.calendar);
+  ASSERT_TRUE(replay.keg_status(k, day(3)).contents);
+  s.strike(fill);
+  const KegStatus status = replay.keg_status(k, day(3));
+  EXPECT_FALSE(status.contents);
+  EXPECT_EQ(status.phase, Phase::purged);
+}
+
+TEST(Replay, TheSameReplayTellsWhatAFreshOneTells) {
+  Scenario s;
+  const PlaceId box = s.place("Cold box", 1.0);
+  const KegId a = s.keg("K01", box), b = s.keg("K02", box);
+  const BatchId rye = s.batch("Red Rye");
+  s.log(day(-1), Emptied{a});
+  s.log(day(-1), Emptied{b});
+  s.prepare(a, day(0));
+  s.fill(a, rye, day(1));
+  s.gas(a, day(1, 1), 12);
+  Replay replay(s.journal, s.calendar);
+  (void)replay.status(day(2));
+  s.read(box, day(2, 1), 3.0);  // about a place, so about both kegs
+  const auto kept = replay.keg_status(a, day(4)).co2.now;
+  const auto fresh = s.status(a, day(4)).co2.now;
+  ASSERT_TRUE(kept && fresh);
+  EXPECT_DOUBLE_EQ(kept->value().count(), fresh->value().count());
+}
+
+TEST(Replay, KegsAreInNaturalOrderAndFoundByTag) {
+  Scenario s;
+  s.keg("K10");
+  s.keg("K2");
+  s.keg("K1");
+  const CellarStatus cellar = s.cellar(day(0));
+  ASSERT_EQ(cellar.kegs.size(), 3U);
+  EXPECT_EQ(cellar.kegs[0].record.tag, "K1");
+  EXPECT_EQ(cellar.kegs[1].record.tag, "K2");
+  EXPECT_EQ(cellar.kegs[2].record.tag, "K10");
+  EXPECT_NE(cellar.keg_by_tag("k10"), nullptr);
+  EXPECT_EQ(cellar.keg_by_tag("K3"), nullptr);
+}
+
+TEST(Replay, FoundIsAStartingPointAndUnknownsStayUnknown) {
+  Scenario s;
+  const KegId k = s.keg("K01", s.place("Cold box", 3.0));
+  Found f;
+  f.keg = k;
+  f.contents = FoundContents::beer;
+  s.log(day(0), f);
+  KegStatus status = s.status(k, day(1));
+  EXPECT_EQ(status.phase, Phase::conditioning);
+  EXPECT_FALSE(status.contents);
+  EXPECT_FALSE(status.level.left);
+  EXPECT_TRUE(status.level.cant_tell);
+  EXPECT_FALSE(status.co2.now);
+  EXPECT_EQ(status.readiness.kind, ReadinessKind::cant_tell);
+  f.contents = FoundContents::empty_sanitised;
+  s.log(day(2), f);
+  EXPECT_EQ(s.status(k, day(3)).phase, Phase::sanitised);
+}
+
+}  // namespace
+}  // namespace ullage::testing
