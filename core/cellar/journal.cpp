@@ -156,7 +156,8 @@ void Journal::settle(Index index) {
   // Whoever leaves the story leaves first: the members of a chain may share a key.
   for (const Index member : chain) {
     if (member == winner) continue;
-    set_standing(member, places_[member].struck ? Standing::struck : Standing::replaced);
+    const bool corrected = winner && member < *winner;
+    set_standing(member, corrected ? Standing::replaced : Standing::struck);
   }
   if (winner) set_standing(*winner, Standing::in_force);
 }
@@ -284,6 +285,26 @@ bool Journal::outlives(Index index, Instant limit) const {
   if (links == links_.end() || !links->second.first_of_chain) return false;
   const auto winner = winner_of(links_.at(*links->second.first_of_chain).chain);
   return winner && entries_[*winner].header.happened_at > limit;
+}
+
+// Whatever was said about an entry belongs to it: its chain, and the strikes.
+void Journal::gather(Index index, std::set<Index>& into) const {
+  if (!into.insert(index).second) return;
+  const auto links = links_.find(index);
+  if (links == links_.end()) return;
+  for (const Index act : links->second.acted_on_by) gather(act, into);
+  if (!links->second.first_of_chain) return;
+  for (const Index member : links_.at(*links->second.first_of_chain).chain) gather(member, into);
+}
+
+Journal Journal::excerpt(const std::vector<const Entry*>& chosen) const {
+  std::set<Index> indexes;
+  for (const Entry* entry : chosen) {
+    if (const auto index = index_of(entry->header.id)) gather(*index, indexes);
+  }
+  Journal part;
+  for (const Index index : indexes) part.append(entries_[index]);
+  return part;
 }
 
 Journal Journal::as_of(const AsOf& limits) const {

@@ -9,7 +9,8 @@
 //   entries of the same second.
 // - An entry and all its replacements, and theirs, are one chain. The latest of
 //   them that is not struck is in force, the others are out of the story: so
-//   striking a correction brings back what it corrected.
+//   striking a correction brings back what it corrected, unless that was struck
+//   too. Those before the one in force count as replaced, struck or not.
 // - Struck and Restored act on their target by sequence, whatever their own
 //   time; the latest of them that is itself in force decides. Striking a Struck
 //   entry therefore takes its effect away, and so on down any chain of undoing.
@@ -81,6 +82,8 @@ class Journal {
   // sequence honoured. Of a chain whose entry in force happened after the limit
   // nothing is left: we now know that it did not happen earlier.
   [[nodiscard]] Journal as_of(const AsOf&) const;
+  // Some entries only, with their chains and with what struck or restored them.
+  [[nodiscard]] Journal excerpt(const std::vector<const Entry*>& chosen) const;
 
  private:
   using Index = std::uint32_t;  // into entries_
@@ -112,6 +115,7 @@ class Journal {
   [[nodiscard]] Key key(Index) const;
   [[nodiscard]] std::optional<Index> winner_of(const std::vector<Index>& chain) const;
   [[nodiscard]] bool outlives(Index, Instant limit) const;
+  void gather(Index, std::set<Index>& into) const;
   void join_chain(Index replacement, Index target);
   [[nodiscard]] std::optional<Index> acted_on_by(Index) const;
   void decide_struck(Index target);

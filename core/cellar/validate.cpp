@@ -214,7 +214,7 @@ void ActCheck::check_day(std::string_view field, Date day) {
 }
 
 bool ActCheck::struck(EntryId id) const {
-  bool struck = journal_.standing(id) == Standing::struck;
+  bool struck = journal_.struck_by(id) != nullptr;
   for (std::size_t i = 0; i < draft_; ++i) {
     const Payload& earlier = act_.drafts[i].payload;
     if (const auto* s = std::get_if<Struck>(&earlier); s && s->target == id) struck = true;

@@ -192,6 +192,40 @@ TEST_F(AKegsJournal, striking_a_whole_chain_leaves_nothing_of_it) {
   EXPECT_EQ(journal.standing(first.header.id), Standing::struck);
 }
 
+// How a correction carries its reason: a strike of the old entry beside the new one.
+TEST_F(AKegsJournal, an_entry_struck_and_corrected_counts_as_corrected) {
+  const Entry first = gas(10, 30);
+  journal.append(first);
+  const Entry strike = maker.strike(first);
+  journal.append(strike);
+  const Entry correction = corrected_gas(first, 10, 20);
+  journal.append(correction);
+  EXPECT_THAT(told(), ElementsAre(3));
+  EXPECT_EQ(journal.standing(first.header.id), Standing::replaced);
+  EXPECT_EQ(journal.struck_by(first.header.id)->header.id, strike.header.id);
+  journal.append(maker.strike(correction));
+  EXPECT_THAT(told(), IsEmpty());
+  EXPECT_EQ(journal.standing(first.header.id), Standing::struck);
+  journal.append(maker.strike(strike));
+  EXPECT_THAT(told(), ElementsAre(1));
+}
+
+TEST_F(AKegsJournal, an_excerpt_keeps_what_was_said_of_its_entries) {
+  const Entry first = gas(10, 30);
+  journal.append(first);
+  journal.append(gas(10, 12));  // 2
+  const Entry correction = corrected_gas(first, 10, 20);
+  journal.append(correction);  // 3
+  const Entry struck = gas(11, 9);
+  journal.append(struck);                // 4
+  journal.append(maker.strike(struck));  // 5
+  journal.append(gas(12, 8));            // 6
+  const Journal part = journal.excerpt(
+      {journal.find(correction.header.id), journal.find(struck.header.id), &journal.entries()[1]});
+  EXPECT_THAT(numbers(part.story(subject(keg))), ElementsAre(3, 2));
+  EXPECT_EQ(part.entries().size(), 5U);
+}
+
 TEST_F(AKegsJournal, a_correction_may_move_an_entry_to_another_keg) {
   const Entry first = gas(10, 30);
   journal.append(first);

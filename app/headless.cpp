@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/headless.h"
+
+#include <QFont>
+#include <QString>
+#include <ostream>
+#include <system_error>
+
+#include "app/exit_codes.h"
+#include "core/report/say.h"
+#include "core/report/status_sheet.h"
+#include "core/store/check.h"
+#include "core/store/exchange.h"
+#include "ui/print/sheet_output.h"
+#include "ui/print/status_sheet_pages.h"
+
+namespace ullage::app {
+
+namespace {
+
+int file_problem(Terminal terminal, const store::StoreError& error) {
+  terminal.err << store::describe(error) << '\n';
+  if (!error.detail.empty()) terminal.err << "(" << error.detail << ")\n";
+  return exit_file_problem;
+}
+
+// Reading a cellar here must neither lock it nor bring it up to date.
+store::OpenOptions for_reading() { return {.read_only = true, .allow_network_read_only = true}; }
+
+units::DisplayUnits units_of(const cellar::CellarStatus& status) {
+  if (!status.cellar) return units::DisplayUnits::metric();
+  switch (status.cellar->units) {
+    case cellar::UnitsPreset::us:
+      return units::DisplayUnits::us();
+    case cellar::UnitsPreset::british:
+      return units::DisplayUnits::british();
+    case cellar::UnitsPreset::metric:
+      break;
+  }
+  return units::DisplayUnits::metric();
+}
+
+report::Speaker speaker_for(const CellarSession& session, const cellar::CellarStatus& status,
+                            const std::optional<units::DisplayUnits>& wanted) {
+  const bool us = status.cellar && status.cellar->units == cellar::UnitsPreset::us;
+  return {.printer = {.units = wanted.value_or(units_of(status)), .style = {}},
+          .calendar = &session.calendar(),
+          .words = us ? report::RegionalWords::us : report::RegionalWords::british,
+          .now = session.now()};
+}
+
+// The new cellar is filled under another name and gets its own when it is whole.
+std::filesystem::path unfinished(const std::filesystem::path& cellar) {
+  std::filesystem::path beside = cellar;
+  beside += ".unfinished";
+  return beside;
+}
+
+}  // namespace
+
+int print_sheet(const PrintSheet& asked, CellarSession::Tools tools, Terminal terminal) {
+  const auto session = CellarSession::open(asked.cellar, tools, for_reading());
+  if (!session) return file_problem(terminal, session.error());
+  const auto status = (*session)->status();
+  const report::StatusSheet sheet =
+      report::status_sheet(*status, speaker_for(**session, *status, asked.units), asked.by);
+  const ui::StatusSheetPages pages(sheet, asked.paper, QFont());
+  const auto written = ui::write_pdf(pages, asked.paper, QString::fromStdString(asked.pdf.string()),
+                                     QString::fromStdString(sheet.cellar));
+  if (!written) {
+    terminal.err << written.error().toStdString() << '\n';
+    return exit_file_problem;
+  }
+  terminal.out << asked.pdf.string() << ": " << sheet.rows.size() << " kegs on " << pages.count()
+               << (pages.count() == 1 ? " page.\n" : " pages.\n");
+  return exit_ok;
+}
+
+int export_cellar(const ExportCellar& asked, Terminal terminal) {
+  const auto file = store::JournalStore::open(asked.cellar, for_reading());
+  if (!file) return file_problem(terminal, file.error());
+  const auto count = store::export_to(*file, asked.file);
+  if (!count) return file_problem(terminal, count.error());
+  terminal.out << asked.file.string() << ": " << *count << " entries.\n";
+  return exit_ok;
+}
+
+int import_cellar(const ImportCellar& asked, CellarSession::Tools tools, Terminal terminal) {
+  if (std::filesystem::exists(asked.cellar)) {
+    return file_problem(terminal, {store::StoreFault::already_exists, asked.cellar, {}});
+  }
+  const std::filesystem::path being_made = unfinished(asked.cellar);
+  std::error_code ignored;
+  std::filesystem::remove(being_made, ignored);
+  auto made = store::JournalStore::create(being_made, tools.ids.next(), tools.clock.now());
+  if (!made) return file_problem(terminal, made.error());
+  const auto count = store::import_from(*made, asked.file);
+  made->close();
+  if (!count) {
+    std::filesystem::remove(being_made, ignored);
+    for (const auto& problem : count.error().problems) {
+      terminal.err << store::describe(problem) << '\n';
+    }
+    if (count.error().more) terminal.err << "There are more problems than these.\n";
+    terminal.err << "Nothing was imported.\n";
+    return exit_refused;
+  }
+  std::error_code failed;
+  std::filesystem::rename(being_made, asked.cellar, failed);
+  if (failed) {
+    std::filesystem::remove(being_made, ignored);
+    return file_problem(terminal, {store::StoreFault::permission, asked.cellar, failed.message()});
+  }
+  terminal.out << asked.cellar.string() << ": " << *count << " entries.\n";
+  return exit_ok;
+}
+
+int check_cellar(const CheckCellar& asked, CellarSession::Tools tools, Terminal terminal) {
+  if (const auto sound = store::check_file(asked.cellar, store::CheckDepth::full); !sound) {
+    const int code = file_problem(terminal, sound.error());
+    return sound.error().fault == store::StoreFault::damaged ? exit_refused : code;
+  }
+  const auto session = CellarSession::open(asked.cellar, tools, for_reading());
+  if (!session) return file_problem(terminal, session.error());
+  const cellar::Journal& journal = (*session)->journal();
+  std::size_t struck = 0;
+  std::size_t corrected = 0;
+  for (const cellar::Entry& e : journal.entries()) {
+    const cellar::Standing standing = journal.standing(e.header.id);
+    struck += standing == cellar::Standing::struck ? 1U : 0U;
+    corrected += standing == cellar::Standing::replaced ? 1U : 0U;
+  }
+  const auto status = (*session)->status();
+  const report::Speaker speaker = speaker_for(**session, *status, std::nullopt);
+  terminal.out << "The file is whole: " << journal.entries().size() << " entries, " << struck
+               << " struck, " << corrected << " corrected; " << status->kegs.size() << " kegs.\n";
+  std::size_t unfitting = 0;
+  for (const cellar::KegStatus& keg : status->kegs) {
+    for (const cellar::DoesntFit& misfit : keg.doesnt_fit) {
+      ++unfitting;
+      const cellar::Entry* entry = journal.find(misfit.entry);
+      terminal.out << keg.record.tag << ", "
+                   << (entry == nullptr ? ""
+                                        : report::say_clock(entry->header.happened_at, speaker))
+                   << ": " << report::say(misfit.why, speaker) << '\n';
+    }
+  }
+  if (unfitting == 0) return exit_ok;
+  terminal.out << unfitting << (unfitting == 1 ? " entry does" : " entries do")
+               << " not fit the story around them.\n";
+  return exit_refused;
+}
+
+}  // namespace ullage::app

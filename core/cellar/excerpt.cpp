@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/cellar/excerpt.h"
+
+#include <algorithm>
+#include <set>
+#include <vector>
+
+#include "core/cellar/register.h"
+
+namespace ullage::cellar {
+
+namespace {
+
+// Ids of entries that exist only while somebody types. No UUID of the file has
+// this form: its version digits are not those of a random UUID.
+EntryId passing_id(std::size_t number) {
+  EntryId id;
+  for (std::size_t i = 0; i < 4; ++i) {
+    id.uuid.bytes[15 - i] = static_cast<std::uint8_t>(number >> (8U * i));
+  }
+  id.uuid.bytes[0] = 0xff;
+  return id;
+}
+
+class Gathering {
+ public:
+  Gathering(const Journal& journal, KegId keg) : journal_(journal), keg_(subject(keg)) {}
+
+  // Everything a payload names will be followed up.
+  void names(const Payload& payload) {
+    for (const SubjectRef& s : subjects_of(payload)) meet(s);
+    for (const InstrumentId i : instruments_of(payload)) meet(subject(i));
+  }
+  void act(const Act& act) {
+    for (const Draft& draft : act.drafts) {
+      names(draft.payload);
+      if (draft.replaces) take(journal_.find(*draft.replaces));
+      if (const auto* s = std::get_if<Struck>(&draft.payload)) take(journal_.find(s->target));
+      if (const auto* r = std::get_if<Restored>(&draft.payload)) take(journal_.find(r->target));
+    }
+  }
+  std::vector<const Entry*> all() {
+    meet(cellar_subject());
+    meet(keg_);
+    while (!waiting_.empty()) {
+      const SubjectRef s = waiting_.back();
+      waiting_.pop_back();
+      for (const Entry* entry : journal_.story(s)) {
+        if (s != keg_ && !matters(*entry, s)) continue;
+        take(entry);
+        if (s == keg_ || registers(entry->payload) == s ||
+            std::holds_alternative<BottleChanged>(entry->payload)) {
+          names(entry->payload);
+        }
+      }
+    }
+    return chosen_;
+  }
+
+ private:
+  void meet(SubjectRef s) {
+    if (s.kind == SubjectKind::keg && s != keg_) return;
+    if (met_.insert(s).second) waiting_.push_back(s);
+  }
+  void take(const Entry* entry) {
+    if (entry != nullptr && taken_.insert(entry).second) chosen_.push_back(entry);
+  }
+  // Of what is said about a shared thing, leave out what was done to other kegs.
+  bool matters(const Entry& entry, SubjectRef s) const {
+    if (s.kind == SubjectKind::batch) return true;  // one beer, wherever it was sampled
+    if (s.kind == SubjectKind::line && std::holds_alternative<Tapped>(entry.payload)) return true;
+    const std::vector<SubjectRef> about = subjects_of(entry.payload);
+    return std::none_of(about.begin(), about.end(), [&](const SubjectRef& other) {
+      return other.kind == SubjectKind::keg && other != keg_;
+    });
+  }
+
+  const Journal& journal_;
+  SubjectRef keg_;
+  std::set<SubjectRef> met_;
+  std::vector<SubjectRef> waiting_;
+  std::set<const Entry*> taken_;
+  std::vector<const Entry*> chosen_;
+};
+
+}  // namespace
+
+Journal excerpt_with(const Journal& journal, KegId keg, const Act& act) {
+  Gathering gathering(journal, keg);
+  gathering.act(act);
+  Journal part = journal.excerpt(gathering.all());
+  std::int64_t sequence = journal.last_sequence();
+  for (const Draft& draft : act.drafts) {
+    Entry entry;
+    entry.header.sequence = ++sequence;
+    entry.header.id = passing_id(static_cast<std::size_t>(sequence));
+    entry.header.happened_at = draft.happened_at;
+    entry.header.recorded_at = draft.happened_at;
+    entry.header.by = act.by;
+    entry.header.replaces = draft.replaces;
+    entry.header.note = draft.note;
+    entry.payload = draft.payload;
+    part.append(std::move(entry));
+  }
+  return part;
+}
+
+}  // namespace ullage::cellar
