@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/quantity_edits.h"
 
+#include <QLineEdit>
 #include <algorithm>
 #include <cmath>
 
