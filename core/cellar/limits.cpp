@@ -12,7 +12,7 @@ namespace {
 
 using units::kelvin_at_zero_celsius;
 
-constexpr double bar = units::pascals_per_bar;
+constexpr double one_bar = units::pascals_per_bar;
 constexpr double litre = 1e-3;
 constexpr double day = 86400;
 constexpr double zero_celsius = kelvin_at_zero_celsius;
@@ -32,7 +32,7 @@ constexpr auto number_rows = std::to_array<NumberRow>({
     {"cellar_described", "altitude_m", {-500, 5500}},  // where air pressure can be told
     {"keg_record", "nominal_m3", {some_volume, 1}},
     {"keg_record", "brimful_m3", {some_volume, 1}},
-    {"keg_record", "rated_pressure_pa", {0, 60 * bar}},
+    {"keg_record", "rated_pressure_pa", {0, 60 * one_bar}},
     {"place_record", "set_temperature_k", {zero_celsius - 40, zero_celsius + 60}},
     {"place_record", "net_air_volume_m3", {10 * litre, 1e6}},
     {"line_record", "length_m", {0.01, 500}},
@@ -44,7 +44,7 @@ constexpr auto number_rows = std::to_array<NumberRow>({
     {"level_reading", "gross_mass_kg", {0.1, 2000}},
     {"level_reading", "glass_volume_m3", {some_volume, 5 * litre}},
     {"bottle_weighed", "gross_mass_kg", {0.1, 2000}},
-    {"gauge_read", "pressure_pa", {0, 300 * bar}},
+    {"gauge_read", "pressure_pa", {0, 300 * one_bar}},
     {"gauge_read", "temperature_k", {zero_celsius - 40, zero_celsius + 80}},
     {"temperature_read", "temperature_k", {zero_celsius - 40, zero_celsius + 60}},
     {"purged", "cycles", {1, 1000}},
@@ -67,9 +67,9 @@ constexpr NumberLimits limits_of(Measure measure) {
     case Measure::duration:
       return {0, 30 * day};
     case Measure::gauge_pressure:
-      return {vacuum, 20 * bar};
+      return {vacuum, 20 * one_bar};
     case Measure::pressure_difference:
-      return {0, 300 * bar};
+      return {0, 300 * one_bar};
     case Measure::temperature:
       return {zero_celsius - 10, zero_celsius + 110};
     case Measure::temperature_difference:

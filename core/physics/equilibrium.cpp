@@ -18,7 +18,7 @@ namespace {
 constexpr double chart_ambient_psi = 14.695;
 constexpr Range polynomial_fahrenheit{32.0, 80.0};
 constexpr Range polynomial_volumes{2.0, 3.0};
-constexpr Range gas_share{1e-3, 1.0};
+constexpr Range co2_share_limits{1e-3, 1.0};
 // An ulp of slack where a temperature or a result sits exactly on its limit.
 constexpr double edge = 1e-9;
 
@@ -194,7 +194,7 @@ Result<AbsolutePressure> equilibrium_pressure(Co2Volumes co2, Temperature t, Equ
 }
 
 Result<Co2Volumes> equilibrium_co2(const GasAbove& gas, Temperature t, Equation equation) {
-  if (auto bad = outside(Subject::co2_fraction, gas.co2.count(), gas_share))
+  if (auto bad = outside(Subject::co2_fraction, gas.co2.count(), co2_share_limits))
     return std::unexpected(*bad);
   if (auto bad =
           outside(Subject::ambient_pressure, in_pascals(gas.ambient), ambient_pressure_range))
@@ -210,7 +210,7 @@ Result<Co2Volumes> equilibrium_co2(const GasAbove& gas, Temperature t, Equation 
 
 Result<GaugePressure> equilibrium_gauge(Co2Volumes co2, Temperature t, AbsolutePressure ambient,
                                         MoleFraction share, Equation equation) {
-  if (auto bad = outside(Subject::co2_fraction, share.count(), gas_share))
+  if (auto bad = outside(Subject::co2_fraction, share.count(), co2_share_limits))
     return std::unexpected(*bad);
   if (auto bad = outside(Subject::ambient_pressure, in_pascals(ambient), ambient_pressure_range))
     return std::unexpected(*bad);
