@@ -290,6 +290,8 @@ KegPiece Keg::next_piece(double length_s) const {
   if (supply_ && pressure() <= supply_->set_pa * (1 + pressure_slack)) {
     const KegPiece flowing = piece(true, length_s);
     if (flowing.flow_in(0) >= 0) {
+      // At a steady temperature the beer comes to rest from below: gas never stops.
+      if (flowing.offset_k == 0) return flowing;
       return cut_where(make(true), flowing,
                        [](const KegPiece& p, double t) { return p.flow_in(t) < 0; });
     }
