@@ -12,6 +12,9 @@ namespace {
 
 constexpr std::string_view licence = "SPDX-License-Identifier: GPL-3.0-or-later";
 constexpr std::array<std::string_view, 5> top_folders = {"app", "ui", "resources", "tests", "docs"};
+constexpr std::array<std::string_view, 10> top_names = {
+    "CMakeLists.txt", "CMakePresets.json", "DEVELOPERS.md", "README.md", "app", "core",
+    "docs",           "resources",         "tests",         "ui"};
 constexpr std::size_t readme_top = 20;  // lines in which the two commands must be named
 
 const SourceFile* find_file(const SourceTree& tree, std::string_view path) {
@@ -20,9 +23,9 @@ const SourceFile* find_file(const SourceTree& tree, std::string_view path) {
 }
 
 bool needs_licence_line(const SourceFile& file) {
-  return is_code(file) || file.path.ends_with(".sql") || file.path.ends_with(".cmake") ||
-         file.path.ends_with(".sh") || file.path.ends_with("CMakeLists.txt") ||
-         file.text.starts_with("#!");
+  return is_code(file) || file.path.ends_with(".inc") || file.path.ends_with(".sql") ||
+         file.path.ends_with(".cmake") || file.path.ends_with(".sh") ||
+         file.path.ends_with("CMakeLists.txt") || file.text.starts_with("#!");
 }
 
 std::set<std::string> folders_needing_readmes(const SourceTree& tree) {
@@ -104,6 +107,17 @@ std::vector<Finding> missing_documents(const SourceTree& tree) {
   for (const std::string_view command : {"app/run", "tests/run"}) {
     if (find_word(top, command) == std::string_view::npos) {
       findings.push_back({readme->path, 0, "does not name near its top: " + std::string(command)});
+    }
+  }
+  return findings;
+}
+
+std::vector<Finding> strangers_at_the_top(const SourceTree& tree) {
+  std::vector<Finding> findings;
+  for (const SourceFile& file : tree) {
+    const std::string name = file.path.substr(0, file.path.find('/'));
+    if (!name.starts_with('.') && std::ranges::find(top_names, name) == top_names.end()) {
+      findings.push_back({file.path, 0, "the design names nothing like it at the top"});
     }
   }
   return findings;

@@ -23,6 +23,9 @@ namespace ullage::architecture {
 // commands near its top.
 [[nodiscard]] std::vector<Finding> missing_documents(const SourceTree& tree);
 
+// Files and folders at the top of the tree that the map of the house does not name.
+[[nodiscard]] std::vector<Finding> strangers_at_the_top(const SourceTree& tree);
+
 // Relative links in Markdown files to something that is not in `paths` (files and
 // folders, relative to the top of the tree).
 [[nodiscard]] std::vector<Finding> dead_links(const SourceTree& tree,

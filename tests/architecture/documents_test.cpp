@@ -17,6 +17,9 @@ TEST(Documents, SourcesCarryTheirLicence) {
 }
 TEST(Documents, FoldersHaveReadmes) { EXPECT_THAT(missing_readmes(project()), IsEmpty()); }
 TEST(Documents, TopDocumentsExist) { EXPECT_THAT(missing_documents(project()), IsEmpty()); }
+TEST(Documents, TheTopHoldsOnlyTheHouse) {
+  EXPECT_THAT(strangers_at_the_top(project()), IsEmpty());
+}
 TEST(Documents, LinksLeadSomewhere) {
   EXPECT_THAT(dead_links(project(), project_paths()), IsEmpty());
 }
@@ -55,6 +58,12 @@ TEST(DocumentRules, SeeMissingDocumentsAndCommands) {
                                  {"README.md", "`app/run`" + std::string(40, '\n') + "`tests/run`"},
                                  {"docs/COPYING", "all rights reserved"}}),
               SizeIs(2));
+}
+
+TEST(DocumentRules, SeeStrangersAtTheTop) {
+  EXPECT_THAT(strangers_at_the_top({{"NOTES.md", "x"}, {"lib/a.h", "x"}}), SizeIs(2));
+  EXPECT_THAT(strangers_at_the_top({{"README.md", "x"}, {".ci/run", "x"}, {"ui/a.h", "x"}}),
+              IsEmpty());
 }
 
 TEST(DocumentRules, SeeDeadLinks) {

@@ -13,9 +13,9 @@ namespace ullage::architecture {
 
 namespace {
 
-constexpr std::array<std::string_view, 13> text_extensions = {
-    ".cpp", ".h",   ".md",  ".txt", ".cmake", ".json",   ".sql",
-    ".csv", ".qrc", ".tsv", ".xml", ".sh",    ".desktop"};
+constexpr std::array<std::string_view, 15> text_extensions = {
+    ".cpp", ".h",   ".inc", ".in",  ".md",  ".txt", ".cmake",  ".json",
+    ".sql", ".csv", ".qrc", ".tsv", ".xml", ".sh",  ".desktop"};
 
 bool is_text(const std::filesystem::path& path) {
   if (path.filename() == ".git") return false;  // a file where the tree is a linked copy
