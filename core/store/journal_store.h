@@ -65,6 +65,8 @@ struct OpenOptions {
   std::function<Surroundings(const std::filesystem::path&)> surroundings = surroundings_of;
 };
 
+struct OpenStore;  // store_impl.h
+
 class JournalStore {
  public:
   // Makes a new, empty cellar file. The file appears whole or not at all.
@@ -117,9 +119,9 @@ class JournalStore {
 
  private:
   friend struct StoreInternals;  // for the other sources of this folder
-  struct Impl;
-  explicit JournalStore(std::unique_ptr<Impl>);
-  std::unique_ptr<Impl> impl_;
+
+  explicit JournalStore(std::unique_ptr<OpenStore>);
+  std::unique_ptr<OpenStore> impl_;
 };
 
 }  // namespace ullage::store
