@@ -15,47 +15,31 @@
 #include "core/cellar/ids.h"
 #include "core/cellar/time.h"
 #include "core/store/connection.h"
-#include "core/units/gauge_pressure.h"
+#include "core/units/magnitude.h"
 
 namespace ullage::store {
 
-template <class T>
-concept SiQuantity = requires(const T& q) {
-  T::from_value(1.0);
-  { q.value() } -> std::convertible_to<double>;
-};
-template <class T>
-concept ScaleNumber = requires(const T& s) {
-  { s.count() } -> std::same_as<double>;
-};
 template <class T>
 concept AnyId = requires(const T& id) {
   { id.uuid } -> std::convertible_to<const cellar::Uuid&>;
 };
 template <class T>
-concept RealField = SiQuantity<T> || ScaleNumber<T> || std::same_as<T, units::GaugePressure> ||
-                    std::same_as<T, double>;
+concept RealField = units::Quantity<T> || std::same_as<T, double>;
 
 template <RealField T>
 [[nodiscard]] double number_of(const T& v) {
-  if constexpr (SiQuantity<T>) {
-    return v.value();
-  } else if constexpr (ScaleNumber<T>) {
-    return v.count();
-  } else if constexpr (std::same_as<T, units::GaugePressure>) {
-    return units::in_pascals(v);
+  if constexpr (units::Quantity<T>) {
+    return units::to_magnitude(v);
   } else {
     return v;
   }
 }
 template <RealField T>
 [[nodiscard]] T from_number(double v) {
-  if constexpr (SiQuantity<T>) {
-    return T::from_value(v);
-  } else if constexpr (std::same_as<T, units::GaugePressure>) {
-    return units::gauge_pascals(v);
+  if constexpr (units::Quantity<T>) {
+    return units::from_magnitude<T>(v);
   } else {
-    return T(v);
+    return v;
   }
 }
 
