@@ -31,6 +31,7 @@ std::string uri_of(const std::filesystem::path& path, bool immutable) {
 int flags_of(ConnectionMode mode) {
   switch (mode) {
     case ConnectionMode::create:
+    case ConnectionMode::in_memory:
       return SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
     case ConnectionMode::read_write:
       return SQLITE_OPEN_READWRITE;
@@ -104,7 +105,10 @@ Expected<Connection> Connection::open(const std::filesystem::path& path, Connect
   Connection c;
   c.path_ = path;
   sqlite3* raw = nullptr;
-  const int code = sqlite3_open_v2(uri_of(path, mode == ConnectionMode::immutable).c_str(), &raw,
+  const std::string name = mode == ConnectionMode::in_memory
+                               ? ":memory:"
+                               : uri_of(path, mode == ConnectionMode::immutable);
+  const int code = sqlite3_open_v2(name.c_str(), &raw,
                                    flags_of(mode) | SQLITE_OPEN_URI | SQLITE_OPEN_EXRESCODE, vfs);
   c.db_.reset(raw);
   if (code != SQLITE_OK) return c.failure(code);

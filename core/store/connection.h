@@ -65,6 +65,7 @@ class Statement {
 
 enum class ConnectionMode {
   create,      // must not exist
+  in_memory,   // the path is only a name for messages
   read_write,  // must exist
   read_only,   // must exist
   immutable,   // read only, and nothing beside the file is read or made

@@ -34,7 +34,7 @@ enum class Access {
 
 // What the file stands on. Found out from the system unless a test says otherwise.
 struct Surroundings {
-  std::string file_system;  // "ext4", "nfs", "fuse.sshfs"
+  std::string file_system = {};  // "ext4", "nfs", "fuse.sshfs"
   bool on_network = false;
   bool medium_read_only = false;
   bool file_writable = true;    // by this user

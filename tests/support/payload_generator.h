@@ -49,7 +49,8 @@ template <class T>
     return {0, 1e6};
   } else if constexpr (std::is_same_v<T, units::SpecificGravity>) {
     return {0.99, 1.15};
-  } else if constexpr (std::is_same_v<T, units::MoleFraction>) {
+  } else if constexpr (std::is_same_v<T, units::MoleFraction> ||
+                       std::is_same_v<T, units::Fraction>) {
     return {0, 1};
   } else if constexpr (std::is_same_v<T, units::Length>) {
     return {0.001, 50};
@@ -131,6 +132,18 @@ class PayloadMaker {
     return made;
   }
 
+  [[nodiscard]] static bool speaks_of_entries(std::size_t index) {
+    bool speaks = false;
+    std::size_t at = 0;
+    cellar::for_each_kind([&](auto p) {
+      if (at++ != index) return;
+      decltype(p)::fields(p, [&]<class T>(std::string_view, const T&) {
+        speaks = speaks || std::is_same_v<T, cellar::EntryId>;
+      });
+    });
+    return speaks;
+  }
+
   // An entry without sequence. Its id can be struck or replaced by later ones.
   [[nodiscard]] cellar::Entry entry(std::size_t kind, cellar::ActId act) {
     cellar::Entry made;
@@ -142,8 +155,8 @@ class PayloadMaker {
     made.header.by = text();
     made.header.note = source_.integer(0, 1) == 0 ? "" : text();
     if (!known_.empty() && source_.integer(0, 9) == 0) made.header.replaces = known_.back();
-    if (known_.empty()) known_.push_back(made.header.id);
-    made.payload = payload(kind);
+    // The first entry has none before it to strike.
+    made.payload = payload(known_.empty() && speaks_of_entries(kind) ? 0 : kind);
     known_.push_back(made.header.id);
     return made;
   }
