@@ -29,18 +29,6 @@ void put_big_endian(std::array<char, page_size>& page, std::size_t at, std::uint
 
 }  // namespace
 
-bool is_foreign_sqlite(const std::filesystem::path& path) {
-  std::ifstream in(path, std::ios::binary);
-  std::array<char, 100> header{};
-  in.read(header.data(), header.size());
-  if (!in || std::string_view(header.data(), 15) != "SQLite format 3") return false;
-  const auto byte = [&](std::size_t i) {
-    return static_cast<std::uint32_t>(static_cast<unsigned char>(header[i]));
-  };
-  const std::uint32_t mark = (byte(68) << 24U) | (byte(69) << 16U) | (byte(70) << 8U) | byte(71);
-  return mark != application_id;
-}
-
 Expected<void> graft_contents(const std::filesystem::path& path) {
   const TemporaryFile fresh_file(path, "fresh");
   std::vector<std::int64_t> pages;

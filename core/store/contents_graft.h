@@ -15,7 +15,4 @@ namespace ullage::store {
 // those of a newly made cellar. Only ever called on a copy.
 [[nodiscard]] Expected<void> graft_contents(const std::filesystem::path&);
 
-// An SQLite file whose mark is another program's.
-[[nodiscard]] bool is_foreign_sqlite(const std::filesystem::path&);
-
 }  // namespace ullage::store

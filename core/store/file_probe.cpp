@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/store/file_probe.h"
 
-#include <fcntl.h>
 #include <sys/stat.h>
 #include <sys/statvfs.h>
 #include <sys/sysmacros.h>
@@ -17,6 +16,7 @@
 #include <system_error>
 
 #include "core/store/schema.h"
+#include "core/store/vfs_file.h"
 
 namespace ullage::store {
 
@@ -90,25 +90,11 @@ std::string mounted_type(dev_t device) {
   return found;
 }
 
-std::uint32_t big_endian(const unsigned char* bytes) {
-  return (std::uint32_t{bytes[0]} << 24U) | (std::uint32_t{bytes[1]} << 16U) |
-         (std::uint32_t{bytes[2]} << 8U) | std::uint32_t{bytes[3]};
+std::uint32_t big_endian(const char* bytes) {
+  std::uint32_t number = 0;
+  for (int i = 0; i < 4; ++i) number = (number << 8U) | static_cast<unsigned char>(bytes[i]);
+  return number;
 }
-
-class ReadOnlyFile {
- public:
-  explicit ReadOnlyFile(const std::filesystem::path& path)
-      : fd_(::open(path.c_str(), O_RDONLY | O_CLOEXEC)) {}
-  ReadOnlyFile(const ReadOnlyFile&) = delete;
-  ReadOnlyFile& operator=(const ReadOnlyFile&) = delete;
-  ~ReadOnlyFile() {
-    if (fd_ >= 0) ::close(fd_);
-  }
-  [[nodiscard]] int fd() const { return fd_; }
-
- private:
-  int fd_;
-};
 
 }  // namespace
 
@@ -160,32 +146,28 @@ Surroundings surroundings_of(const std::filesystem::path& path) {
 }
 
 Expected<int> probe_file(const std::filesystem::path& path) {
-  const ReadOnlyFile file(path);
-  if (file.fd() < 0) return std::unexpected(system_error(StoreFault::unreadable, path, errno));
-  struct stat about{};
-  if (::fstat(file.fd(), &about) != 0) {
-    return std::unexpected(system_error(StoreFault::unreadable, path, errno));
-  }
-  if (!S_ISREG(about.st_mode)) {
-    return std::unexpected(StoreError{StoreFault::not_a_file, path, "not a regular file"});
-  }
-  std::array<unsigned char, 100> header{};
-  const ssize_t got = ::pread(file.fd(), header.data(), header.size(), 0);
-  if (got < 0) return std::unexpected(system_error(StoreFault::unreadable, path, errno));
+  auto file = VfsFile::open(path);
+  if (!file) return std::unexpected(file.error());
+  std::array<char, 100> header{};  // zeros where the file is shorter
+  if (auto read = file->read(0, header); !read) return std::unexpected(read.error());
   static constexpr std::string_view magic("SQLite format 3\0", 16);
-  const bool sqlite =
-      std::equal(magic.begin(), magic.end(), header.begin(),
-                 [](char a, unsigned char b) { return static_cast<unsigned char>(a) == b; });
-  const bool whole = static_cast<std::size_t>(got) == header.size();
-  const bool marked = whole && big_endian(&header[68]) == application_id;
+  const bool sqlite = std::string_view(header.data(), magic.size()) == magic;
+  const bool marked = big_endian(&header[68]) == application_id;
   if (sqlite && marked) return static_cast<int>(big_endian(&header[60]));
   if (marked) {
     return std::unexpected(
         StoreError{StoreFault::damaged, path, "the first bytes are overwritten"});
   }
-  return std::unexpected(
-      StoreError{StoreFault::not_ours, path,
-                 sqlite ? "an SQLite file of another program" : "not an SQLite file"});
+  return std::unexpected(StoreError{StoreFault::not_ours, path,
+                                    sqlite ? "an SQLite file of another program" : "not SQLite"});
+}
+
+bool is_foreign_sqlite(const std::filesystem::path& path) {
+  auto file = VfsFile::open(path);
+  std::array<char, 100> header{};
+  if (!file || !file->read(0, header)) return false;
+  return std::string_view(header.data(), 15) == "SQLite format 3" &&
+         big_endian(&header[68]) != application_id;
 }
 
 bool has_log(const std::filesystem::path& path) {

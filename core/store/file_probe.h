@@ -23,6 +23,9 @@ namespace ullage::store {
 // permission, unreadable, not_ours, damaged.
 [[nodiscard]] Expected<int> probe_file(const std::filesystem::path&);
 
+// An SQLite file whose mark is another program's.
+[[nodiscard]] bool is_foreign_sqlite(const std::filesystem::path&);
+
 // Whether a log with something in it lies beside the file.
 [[nodiscard]] bool has_log(const std::filesystem::path&);
 

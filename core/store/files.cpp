@@ -5,13 +5,15 @@
 #include <fmt/format.h>
 #include <unistd.h>
 
-#include <array>
+#include <algorithm>
 #include <atomic>
 #include <cerrno>
 #include <cstdio>
 #include <system_error>
+#include <vector>
 
 #include "core/store/file_probe.h"
+#include "core/store/vfs_file.h"
 
 namespace ullage::store {
 
@@ -74,37 +76,29 @@ Expected<void> flush_folder_of(const std::filesystem::path& path) {
 }
 
 Expected<void> copy_bytes(const std::filesystem::path& from, const std::filesystem::path& to) {
-  const int in = ::open(from.c_str(), O_RDONLY | O_CLOEXEC);
-  if (in < 0) return std::unexpected(system_error(StoreFault::unreadable, from, errno));
+  auto in = VfsFile::open(from);
+  if (!in) return std::unexpected(in.error());
+  auto left = in->size();
+  if (!left) return std::unexpected(left.error());
   const int out = ::open(to.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0644);
-  if (out < 0) {
-    const int error = errno;
-    ::close(in);
-    return std::unexpected(system_error(StoreFault::device_error, to, error));
-  }
-  static constexpr std::size_t chunk = 64U * 1024U;
-  std::array<char, chunk> buffer{};
-  StoreError failed;
-  bool ok = true;
-  while (ok) {
-    const ssize_t got = ::read(in, buffer.data(), buffer.size());
-    if (got == 0) break;
-    if (got < 0) {
-      failed = system_error(StoreFault::unreadable, from, errno);
-      ok = false;
-    } else if (::write(out, buffer.data(), static_cast<std::size_t>(got)) != got) {
-      failed = system_error(StoreFault::disk_full, to, errno);
-      ok = false;
+  if (out < 0) return std::unexpected(system_error(StoreFault::device_error, to, errno));
+  std::vector<char> buffer(64U * 1024U);
+  Expected<void> copied;
+  for (std::int64_t at = 0; copied && *left > 0;) {
+    const auto size = static_cast<std::size_t>(std::min<std::int64_t>(*left, std::ssize(buffer)));
+    const std::span<char> chunk(buffer.data(), size);
+    copied = in->read(at, chunk);
+    if (copied && ::write(out, chunk.data(), size) != static_cast<ssize_t>(size)) {
+      copied = std::unexpected(system_error(StoreFault::disk_full, to, errno));
     }
+    at += static_cast<std::int64_t>(size);
+    *left -= static_cast<std::int64_t>(size);
   }
-  if (ok && ::fsync(out) != 0) {
-    failed = system_error(StoreFault::device_error, to, errno);
-    ok = false;
+  if (copied && ::fsync(out) != 0) {
+    copied = std::unexpected(system_error(StoreFault::device_error, to, errno));
   }
-  ::close(in);
   ::close(out);
-  if (!ok) return std::unexpected(failed);
-  return {};
+  return copied;
 }
 
 }  // namespace ullage::store

@@ -62,9 +62,9 @@ class Rescue {
     if (auto set = to_.db.run("SAVEPOINT one"); !set) return set;
     const auto kept = StoreInternals::insert(to_, entry);
     if (!kept) {
-      if (auto undone = to_.db.run("ROLLBACK TO one"); !undone) return undone;
       const StoreFault fault = kept.error().fault;
       if (fault != StoreFault::refused_value && fault != StoreFault::duplicate) return kept;
+      if (auto undone = to_.db.run("ROLLBACK TO one"); !undone) return undone;
       lose(entry, Loss::refused, kept.error().detail);
     }
     if (auto released = to_.db.run("RELEASE one"); !released) return released;

@@ -55,9 +55,9 @@ struct RecoverOptions {
   std::stop_token stop;
 };
 
-// Reads `damaged`, writes `new_file` (which must not exist). Errors: absent,
-// unreadable, not_ours, already_exists, disk_full, cancelled; `damaged` when
-// nothing at all could be read. On any error no new file is left.
+// Close every store on `damaged` first. Reads it, writes `new_file` (which must not exist). Errors:
+// absent, unreadable, not_ours, already_exists, disk_full, cancelled; `damaged` when nothing at all
+// could be read. On any error no new file is left.
 [[nodiscard]] Expected<RecoveryReport> recover(const std::filesystem::path& damaged,
                                                const std::filesystem::path& new_file,
                                                const RecoverOptions& = {});
