@@ -44,6 +44,7 @@ struct SuggestedTask {
   std::string kind;  // payload kind, or "transfer", "keg_change"
   std::optional<SubjectRef> about;
   std::optional<Payload> prefill;
+  std::optional<EntryId> corrects;  // the form then logs a correction of this entry
 };
 
 // One input a number stands on.

@@ -18,8 +18,9 @@
 
 namespace ullage::ui {
 
-SheetPreview::SheetPreview(const Context& context, QWidget* parent)
-    : QDialog(parent), context_(context) {
+SheetPreview::SheetPreview(const Context& context, QWidget* parent,
+                           const std::optional<cellar::AsOf>& as_of)
+    : QDialog(parent), context_(context), as_of_(as_of) {
   setWindowTitle(tr("Status sheet"));
   resize(980, 720);
   build();
@@ -81,8 +82,17 @@ void SheetPreview::build() {
 Paper SheetPreview::paper() const { return static_cast<Paper>(paper_->currentData().toInt()); }
 
 void SheetPreview::lay_out() {
-  report::StatusSheet sheet = report::status_sheet(*context_.cellar.status(), context_.speaker(),
-                                                   s(context_.preferences.initials()));
+  const std::shared_ptr<const cellar::CellarStatus> status =
+      as_of_ ? context_.cellar.status_as_of(*as_of_) : context_.cellar.status();
+  report::Speaker speaker = context_.speaker();
+  speaker.now = status->now;
+  report::StatusSheet sheet =
+      report::status_sheet(*status, speaker, s(context_.preferences.initials()));
+  if (as_of_) {
+    sheet.printed = s(tr("As of %1, told on %2")
+                          .arg(q(report::say_clock(status->now, speaker)),
+                               q(report::say_clock(context_.cellar.now(), context_.speaker()))));
+  }
   pages_ = std::make_unique<StatusSheetPages>(std::move(sheet), paper(), font());
   show_pages();
 }

@@ -7,6 +7,7 @@
 
 #include <QDialog>
 #include <memory>
+#include <optional>
 
 #include "ui/context.h"
 #include "ui/print/status_sheet_pages.h"
@@ -21,7 +22,9 @@ namespace ullage::ui {
 class SheetPreview : public QDialog {
   Q_OBJECT
  public:
-  explicit SheetPreview(const Context& context, QWidget* parent = nullptr);
+  // Of now, or of a past moment.
+  explicit SheetPreview(const Context& context, QWidget* parent = nullptr,
+                        const std::optional<cellar::AsOf>& as_of = {});
   ~SheetPreview() override;
 
   [[nodiscard]] Paper paper() const;
@@ -39,6 +42,7 @@ class SheetPreview : public QDialog {
   void ask_and_print();
 
   Context context_;
+  std::optional<cellar::AsOf> as_of_;
   std::unique_ptr<StatusSheetPages> pages_;
   QComboBox* paper_ = nullptr;
   QScrollArea* scroll_ = nullptr;
