@@ -30,7 +30,7 @@ void LogTable::reload() {
 }
 
 void LogTable::sort_entries() {
-  const std::vector<cellar::Entry>& entries = context_.cellar.journal().entries();
+  const auto& entries = context_.cellar.journal().entries();
   newest_first_.resize(entries.size());
   std::iota(newest_first_.begin(), newest_first_.end(), std::size_t{0});
   std::sort(newest_first_.begin(), newest_first_.end(), [&](std::size_t a, std::size_t b) {
@@ -80,7 +80,7 @@ const cellar::Entry* LogTable::entry_at(const QModelIndex& index) const {
 }
 
 QModelIndex LogTable::index_of(cellar::EntryId id) const {
-  const std::vector<cellar::Entry>& entries = context_.cellar.journal().entries();
+  const auto& entries = context_.cellar.journal().entries();
   const auto at = std::find_if(shown_.begin(), shown_.end(),
                                [&](std::size_t i) { return entries[i].header.id == id; });
   return at == shown_.end() ? QModelIndex() : index(static_cast<int>(at - shown_.begin()), 0);

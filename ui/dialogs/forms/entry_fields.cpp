@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/dialogs/forms/entry_fields.h"
+
+#include <QCheckBox>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "ui/dialogs/forms/form_memory.h"
+#include "ui/widgets/form_section.h"
+
+namespace ullage::ui {
+namespace {
+
+FormSpec without(const FormSpec& whole, const std::set<std::string>& left_out) {
+  FormSpec spec = whole;
+  for (FieldSpec& field : spec.fields) {
+    if (left_out.contains(std::string(field.column))) field.use = Use::hidden;
+  }
+  return spec;
+}
+
+}  // namespace
+
+EntryFields::EntryFields(const Context& context, const cellar::Payload& start,
+                         const std::set<std::string>& left_out, QWidget* parent)
+    : QWidget(parent),
+      context_(context),
+      spec_(without(*form_spec(cellar::kind_of(start)), left_out)),
+      like_(start) {
+  rows_ = new FormSection;
+  auto* all = new QVBoxLayout(this);
+  all->setContentsMargins(0, 0, 0, 0);
+  all->addWidget(rows_);
+  bindings_ = bind_fields(like_, spec_, context_, [this] {
+    if (!built_) return;
+    show_rows();
+    emit changed();
+  });
+  add_rows();
+  built_ = true;
+  show_rows();
+  offer_readings();
+}
+
+EntryFields::~EntryFields() = default;
+
+FieldBinding* EntryFields::binding(std::string_view column) const {
+  const auto at = std::find_if(bindings_.begin(), bindings_.end(),
+                               [&](const auto& b) { return b->column == column; });
+  return at == bindings_.end() ? nullptr : at->get();
+}
+
+void EntryFields::add_rows() {
+  for (const FieldSpec& field : spec_.fields) {
+    FieldBinding* bound = binding(field.column);
+    QWidget* widget = bound ? bound->widget() : nullptr;
+    if (!widget) continue;
+    widget->setObjectName(QString::fromUtf8(field.column.data()));
+    // A tick box carries its own words.
+    const bool tick = qobject_cast<QCheckBox*>(widget) != nullptr;
+    rows_->add(tick ? QString() : QString::fromUtf8(field.label), widget,
+               QString::fromUtf8(field.hint));
+  }
+}
+
+bool EntryFields::on_show(const FieldSpec& field) const {
+  const FieldBinding* bound = binding(field.column);
+  return bound && bound->widget() && (!field.shown_if || field.shown_if(payload()));
+}
+
+void EntryFields::show_rows() {
+  const cellar::Payload now = payload();
+  for (const FieldSpec& field : spec_.fields) {
+    const FieldBinding* bound = binding(field.column);
+    if (field.shown_if && bound && bound->widget()) {
+      rows_->set_row_visible(bound->widget(), field.shown_if(now));
+    }
+  }
+}
+
+cellar::Payload EntryFields::payload() const { return read_fields(like_, bindings_); }
+
+void EntryFields::set_payload(const cellar::Payload& payload) {
+  put_fields(payload, bindings_);
+  show_rows();
+  offer_readings();
+}
+
+void EntryFields::set_subject(const cellar::SubjectRef& subject) {
+  cellar::Payload about = payload();
+  make_about(about, subject);
+  set_payload(about);
+}
+
+void EntryFields::offer_readings() {
+  const auto last = last_of_kind(context_.cellar.journal(), spec_.kind, main_subject(payload()));
+  if (last) offer_last(*last, spec_, bindings_);
+}
+
+bool EntryFields::has_faults() const {
+  return std::any_of(spec_.fields.begin(), spec_.fields.end(), [&](const FieldSpec& field) {
+    return on_show(field) && !binding(field.column)->fault().isEmpty();
+  });
+}
+
+bool EntryFields::show_faults() {
+  bool any = false;
+  for (const FieldSpec& field : spec_.fields) {
+    if (!on_show(field)) continue;
+    FieldBinding* bound = binding(field.column);
+    if (bound->fault().isEmpty()) continue;
+    bound->show_fault();
+    if (!any) focus_target(bound->widget())->setFocus();
+    any = true;
+  }
+  return any;
+}
+
+bool EntryFields::refuse(const std::string& column, const QString& sentence) {
+  FieldBinding* bound = binding(column);
+  if (!bound || !bound->widget()) return false;
+  bound->refuse(sentence);
+  return true;
+}
+
+void EntryFields::refuse_typed(const std::string& column, const QString& sentence) {
+  FieldBinding* bound = binding(column);
+  if (bound && bound->widget() && !bound->blank() && bound->fault().isEmpty()) {
+    bound->refuse(sentence);
+  }
+}
+
+}  // namespace ullage::ui

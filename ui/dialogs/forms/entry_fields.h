@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The fields of one entry as a widget: rows in the order of its form, shown or
+// hidden as the answers ask for, with faults at their fields. A form holds one
+// of these; a guided act holds one for each of its entries.
+#pragma once
+
+#include <QWidget>
+#include <set>
+#include <string>
+
+#include "core/cellar/message.h"
+#include "ui/context.h"
+#include "ui/dialogs/forms/field_binding.h"
+
+namespace ullage::ui {
+
+class FormSection;
+
+class EntryFields : public QWidget {
+  Q_OBJECT
+ public:
+  // `left_out` names columns that the surrounding act answers itself; they keep
+  // what the payload has.
+  EntryFields(const Context& context, const cellar::Payload& start,
+              const std::set<std::string>& left_out = {}, QWidget* parent = nullptr);
+  ~EntryFields() override;
+
+  [[nodiscard]] const FormSpec& spec() const { return spec_; }
+  [[nodiscard]] cellar::Payload payload() const;
+  void set_payload(const cellar::Payload& payload);
+  // Points the hidden or shown id field of the subject's kind at it, and offers
+  // its last readings.
+  void set_subject(const cellar::SubjectRef& subject);
+
+  // Shows every fault of the rows on show; true when there is one. The first
+  // faulty field takes the focus.
+  bool show_faults();
+  [[nodiscard]] bool has_faults() const;
+  // Puts the sentence at the field; false when the column is not on show.
+  bool refuse(const std::string& column, const QString& sentence);
+  // The same, but only where something is typed: an empty field is not yet
+  // wrong, it is only not yet filled in.
+  void refuse_typed(const std::string& column, const QString& sentence);
+
+ signals:
+  void changed();
+
+ private:
+  [[nodiscard]] FieldBinding* binding(std::string_view column) const;
+  [[nodiscard]] bool on_show(const FieldSpec& field) const;
+  void add_rows();
+  void show_rows();
+  void offer_readings();
+
+  Context context_;
+  FormSpec spec_;
+  cellar::Payload like_;
+  Bindings bindings_;
+  FormSection* rows_ = nullptr;
+  bool built_ = false;
+};
+
+}  // namespace ullage::ui

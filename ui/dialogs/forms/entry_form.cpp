@@ -1,0 +1,245 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/dialogs/forms/entry_form.h"
+
+#include <QDialogButtonBox>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "ui/dialogs/forms/entry_fields.h"
+#include "ui/dialogs/forms/form_memory.h"
+#include "ui/preferences.h"
+#include "ui/prompts.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/banner.h"
+#include "ui/widgets/form_section.h"
+#include "ui/widgets/ink_label.h"
+#include "ui/widgets/text_edit.h"
+#include "ui/widgets/when_edit.h"
+
+namespace ullage::ui {
+namespace {
+
+constexpr int settle_milliseconds = 250;
+constexpr int initials_limit = 8;
+constexpr int note_limit = 2000;
+constexpr int reason_limit = 200;
+
+}  // namespace
+
+EntryForm::EntryForm(const Context& context, const cellar::SuggestedTask& task, QWidget* parent)
+    : QDialog(parent), context_(context), spec_(*form_spec(task.kind)), corrects_(task.corrects) {
+  setWindowTitle(corrects_ ? tr("Correct: %1").arg(QString::fromUtf8(spec_.title))
+                           : QString::fromUtf8(spec_.title));
+  setObjectName(QStringLiteral("form_") + QString::fromUtf8(spec_.kind.data()));
+  settle_.setSingleShot(true);
+  settle_.setInterval(settle_milliseconds);
+  connect(&settle_, &QTimer::timeout, this, [this] {
+    check_quietly();
+    tell_consequences();
+  });
+  build(starting_payload(task));
+  settle_.start();
+}
+
+EntryForm::~EntryForm() = default;
+
+cellar::Payload EntryForm::starting_payload(const cellar::SuggestedTask& task) const {
+  if (task.prefill) return *task.prefill;
+  cellar::Payload payload = *cellar::make_payload(task.kind);
+  auto last = task.about ? last_of_kind(context_.cellar.journal(), task.kind, task.about)
+                         : std::optional<cellar::Payload>();
+  if (!last) last = last_of_kind(context_.cellar.journal(), task.kind, {});
+  if (last) remember(payload, *last, spec_);
+  if (task.about) make_about(payload, *task.about);
+  return payload;
+}
+
+void EntryForm::build(const cellar::Payload& start) {
+  auto* inside = new QWidget;
+  auto* all = new QVBoxLayout(inside);
+  all->setContentsMargins(space::xl, space::l, space::xl, space::l);
+  all->setSpacing(space::m);
+  if (spec_.weight != CautionWeight::none) {
+    all->addWidget(new Caution(QString::fromUtf8(spec_.caution),
+                               spec_.weight == CautionWeight::danger ? Caution::Weight::danger
+                                                                     : Caution::Weight::caution));
+  }
+  fields_ = new EntryFields(context_, start);
+  connect(fields_, &EntryFields::changed, this, &EntryForm::on_changed);
+  all->addWidget(fields_);
+  add_ending(*all);
+  all->addStretch(1);
+
+  auto* scroll = new QScrollArea;
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setFocusPolicy(Qt::NoFocus);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll->setWidget(inside);
+
+  auto* buttons = new QDialogButtonBox;
+  log_ = buttons->addButton(corrects_ ? tr("&Log the correction") : tr("&Log it"),
+                            QDialogButtonBox::AcceptRole);
+  log_->setObjectName(QStringLiteral("log_it"));
+  log_->setDefault(true);
+  buttons->addButton(QDialogButtonBox::Cancel);
+  connect(buttons, &QDialogButtonBox::accepted, this, &EntryForm::log);
+  connect(buttons, &QDialogButtonBox::rejected, this, &EntryForm::reject);
+  auto* foot = new QVBoxLayout;
+  foot->setContentsMargins(space::xl, space::s, space::xl, space::l);
+  refusal_ = new Banner(cellar::Severity::warning, {});
+  refusal_->setObjectName(QStringLiteral("refusal"));
+  refusal_->hide();
+  foot->addWidget(refusal_);
+  foot->addWidget(buttons);
+
+  auto* whole = new QVBoxLayout(this);
+  whole->setContentsMargins(0, 0, 0, 0);
+  whole->addWidget(scroll, 1);
+  whole->addLayout(foot);
+  inside->adjustSize();
+  resize(560, std::min(680, inside->sizeHint().height() + 110));
+}
+
+void EntryForm::add_ending(QVBoxLayout& all) {
+  when_ = new WhenEdit(context_.cellar);
+  when_->setObjectName(QStringLiteral("when"));
+  by_ = new TextEdit(initials_limit);
+  by_->setObjectName(QStringLiteral("by"));
+  by_->set_value(s(context_.preferences.initials()));
+  note_ = new TextEdit(note_limit);
+  note_->setObjectName(QStringLiteral("note"));
+  auto* section = new FormSection;
+  section->add(tr("&When"), when_);
+  section->add(tr("By"), by_, tr("Initials."));
+  section->add(tr("Remark"), note_);
+  if (corrects_) {
+    const cellar::Entry* entry = context_.cellar.journal().find(*corrects_);
+    when_->set_value(entry->header.happened_at);
+    note_->set_value(entry->header.note);
+    reason_ = new TextEdit(reason_limit);
+    reason_->setObjectName(QStringLiteral("reason_of_correction"));
+    reason_->set_required(true);
+    section->add(tr("Why &corrected"), reason_, tr("Both versions stay readable in the log."));
+  }
+  all.addWidget(section);
+  consequence_ = new InkLabel({}, TextRole::body, Ink::secondary);
+  consequence_->setWordWrap(true);
+  consequence_->setObjectName(QStringLiteral("consequence"));
+  warning_ = new Banner(cellar::Severity::warning, {});
+  warning_->setObjectName(QStringLiteral("warning"));
+  warning_->hide();
+  all.addWidget(warning_);
+  all.addWidget(consequence_);
+  connect(when_, &WhenEdit::changed, this, &EntryForm::on_changed);
+  connect(note_, &TextEdit::changed, this, [this] { touched_ = true; });
+}
+
+void EntryForm::on_changed() {
+  touched_ = true;
+  refusal_->hide();
+  settle_.start();
+}
+
+cellar::Payload EntryForm::payload() const { return fields_->payload(); }
+
+cellar::Act EntryForm::act() const {
+  cellar::Draft draft{
+      payload(), when_->value().value_or(context_.cellar.now()), note_->value(), {}};
+  return {{std::move(draft)}, by_->value()};
+}
+
+void EntryForm::check_quietly() {
+  for (const cellar::Fault& fault : context_.cellar.check(act())) {
+    fields_->refuse_typed(fault.field, q(report::say(fault.why, context_.speaker())));
+  }
+}
+
+void EntryForm::tell_consequences() {
+  warning_->hide();
+  consequence_->clear();
+  const cellar::Act would = act();
+  const std::optional<cellar::SubjectRef> about = main_subject(would.drafts.front().payload);
+  if (corrects_ || !about || about->kind != cellar::SubjectKind::keg) return;
+  if (!context_.cellar.check(would).empty()) return;
+  const std::optional<cellar::KegStatus> after =
+      context_.cellar.preview(would, cellar::KegId{about->uuid});
+  if (!after) return;
+  const report::Speaker speaker = context_.speaker();
+  QString words =
+      tr("%1 will be: %2").arg(q(after->record.tag), q(report::say(after->state, speaker)));
+  if (after->next_step) words += QStringLiteral(" – ") + q(report::say(*after->next_step, speaker));
+  consequence_->setText(words);
+  const auto worst =
+      std::find_if(after->advice.begin(), after->advice.end(),
+                   [](const auto& advice) { return advice.severity >= cellar::Severity::warning; });
+  if (worst == after->advice.end()) return;
+  warning_->set(worst->severity, q(report::say(worst->headline, speaker)),
+                worst->detail ? q(report::say(*worst->detail, speaker)) : QString());
+  warning_->show();
+}
+
+bool EntryForm::show_all_faults() {
+  const bool in_fields = fields_->show_faults();
+  when_->show_fault();
+  if (reason_) reason_->show_fault();
+  return in_fields || !when_->fault().isEmpty() || (reason_ && !reason_->fault().isEmpty()) ||
+         !by_->fault().isEmpty() || !note_->fault().isEmpty();
+}
+
+cellar::Outcome<cellar::ActId> EntryForm::send(const cellar::Act& what) {
+  if (!corrects_) return context_.cellar.log(what);
+  return context_.cellar.correct(*corrects_, what.drafts.front(), reason_->value(), what.by);
+}
+
+bool EntryForm::log() {
+  if (show_all_faults()) return false;
+  const cellar::Outcome<cellar::ActId> outcome = send(act());
+  if (!outcome) {
+    show_refusal(outcome.error());
+    return false;
+  }
+  touched_ = false;
+  if (!by_->value().empty()) context_.preferences.set_initials(q(by_->value()));
+  context_.navigator.announce(
+      tr("Logged: %1")
+          .arg(q(report::say_entry(payload(), *context_.cellar.status(), context_.speaker()))),
+      true);
+  emit logged(*outcome);
+  accept();
+  return true;
+}
+
+void EntryForm::show_refusal(const cellar::Refusal& refusal) {
+  QStringList elsewhere;
+  for (const cellar::Fault& fault : refusal.faults) {
+    const QString sentence = q(report::say(fault.why, context_.speaker()));
+    if (fields_->refuse(fault.field, sentence)) {
+      continue;
+    }
+    if (fault.field == "happened_at") {
+      when_->set_refusal(sentence);
+    } else {
+      elsewhere << sentence;
+    }
+  }
+  refusal_->set(cellar::Severity::warning, tr("Not logged yet. What you typed is still here."),
+                elsewhere.join(QLatin1Char('\n')));
+  refusal_->show();
+}
+
+QString EntryForm::refusal() const {
+  return refusal_->isHidden() ? QString() : refusal_->headline();
+}
+
+void EntryForm::reject() {
+  if (touched_ && !context_.prompts.confirm(this, tr("Leave without logging?"),
+                                            tr("What you typed would be lost."), tr("Leave"))) {
+    return;
+  }
+  QDialog::reject();
+}
+
+}  // namespace ullage::ui

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The form of one journal entry: its fields, when it happened, by whom, a
+// remark; the caution where there is one; and, as it is filled in, what it would
+// change. Logging is one act. A form that corrects an entry asks why.
+#pragma once
+
+#include <QDialog>
+#include <QTimer>
+#include <optional>
+
+#include "ui/context.h"
+#include "ui/dialogs/forms/form_spec.h"
+
+class QPushButton;
+class QVBoxLayout;
+
+namespace ullage::ui {
+
+class Banner;
+class EntryFields;
+class InkLabel;
+class TextEdit;
+class WhenEdit;
+
+class EntryForm : public QDialog {
+  Q_OBJECT
+ public:
+  // A new entry of the task's kind, or a correction. The kind must have a form
+  // (form_spec).
+  EntryForm(const Context& context, const cellar::SuggestedTask& task, QWidget* parent = nullptr);
+  ~EntryForm() override;
+
+  [[nodiscard]] cellar::Payload payload() const;
+  // Logs what is typed; false when something was refused, with the sentence at
+  // its field.
+  bool log();
+  [[nodiscard]] QString refusal() const;  // what is told at the foot
+
+  void reject() override;
+
+ signals:
+  void logged(cellar::ActId act);
+
+ private:
+  [[nodiscard]] cellar::Payload starting_payload(const cellar::SuggestedTask& task) const;
+  void build(const cellar::Payload& start);
+  void add_ending(QVBoxLayout& all);
+  void on_changed();
+  void check_quietly();
+  void tell_consequences();
+  bool show_all_faults();
+  void show_refusal(const cellar::Refusal& refusal);
+  [[nodiscard]] cellar::Act act() const;
+  [[nodiscard]] cellar::Outcome<cellar::ActId> send(const cellar::Act& act);
+
+  Context context_;
+  const FormSpec& spec_;
+  std::optional<cellar::EntryId> corrects_;
+  EntryFields* fields_ = nullptr;
+  WhenEdit* when_ = nullptr;
+  TextEdit* by_ = nullptr;
+  TextEdit* note_ = nullptr;
+  TextEdit* reason_ = nullptr;  // of a correction
+  Banner* refusal_ = nullptr;
+  Banner* warning_ = nullptr;
+  InkLabel* consequence_ = nullptr;
+  QPushButton* log_ = nullptr;
+  QTimer settle_;
+  bool touched_ = false;
+};
+
+}  // namespace ullage::ui

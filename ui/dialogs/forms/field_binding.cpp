@@ -1,0 +1,224 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/dialogs/forms/field_binding.h"
+
+#include <algorithm>
+
+#include "ui/dialogs/forms/editor_bindings.h"
+
+namespace ullage::ui {
+namespace {
+
+using namespace cellar;
+
+// A share of CO2 is typed as a percentage like any fraction.
+class ShareBinding : public TypedBinding<std::optional<MoleFraction>> {
+ public:
+  ShareBinding(FractionEdit* edit, const EditorFor& as) : inner_(edit, as) {}
+  [[nodiscard]] QWidget* widget() const override { return inner_.widget(); }
+  [[nodiscard]] bool blank() const override { return inner_.blank(); }
+  [[nodiscard]] QString fault() const override { return inner_.fault(); }
+  void show_fault() override { inner_.show_fault(); }
+  void refuse(const QString& sentence) override { inner_.refuse(sentence); }
+  [[nodiscard]] std::optional<MoleFraction> read() const override {
+    const std::optional<units::Fraction> f = inner_.read();
+    return f ? std::optional(units::mole_fraction(f->count())) : std::nullopt;
+  }
+  void put(const std::optional<MoleFraction>& value) override {
+    inner_.put(value ? std::optional(units::fraction(value->count())) : std::nullopt);
+  }
+
+ private:
+  EditBinding<std::optional<units::Fraction>, FractionEdit> inner_;
+};
+
+class WholeShareBinding : public TypedBinding<MoleFraction> {
+ public:
+  WholeShareBinding(FractionEdit* edit, const EditorFor& as) : inner_(edit, as) {}
+  [[nodiscard]] QWidget* widget() const override { return inner_.widget(); }
+  [[nodiscard]] QString fault() const override { return inner_.fault(); }
+  void show_fault() override { inner_.show_fault(); }
+  void refuse(const QString& sentence) override { inner_.refuse(sentence); }
+  [[nodiscard]] MoleFraction read() const override {
+    return inner_.read().value_or(units::mole_fraction(1));
+  }
+  void put(const MoleFraction& value) override { inner_.put(value); }
+
+ private:
+  ShareBinding inner_;
+};
+
+constexpr int text_limit(std::string_view column) {
+  if (column == "tag") return 12;
+  if (column == "reason" || column == "check_note" || column == "where") return 200;
+  return 60;
+}
+
+template <class T>
+std::unique_ptr<TypedBinding<T>> quantity_binding(const EditorFor& as) {
+  using B = bare_t<T>;
+  if constexpr (std::is_same_v<B, GaugePressure>) {
+    return edit_on_preferences<T, GaugePressureEdit>(as);
+  } else if constexpr (std::is_same_v<B, PressureDifference>) {
+    return edit_on_preferences<T, PressureDifferenceEdit>(as);
+  } else if constexpr (std::is_same_v<B, Temperature>) {
+    return edit_on_preferences<T, TemperatureEdit>(as);
+  } else if constexpr (std::is_same_v<B, TemperatureDifference>) {
+    return edit_on_preferences<T, TemperatureDifferenceEdit>(as);
+  } else if constexpr (std::is_same_v<B, Volume>) {
+    return edit_on_preferences<T, VolumeEdit>(as);
+  } else if constexpr (std::is_same_v<B, Mass>) {
+    return edit_on_preferences<T, MassEdit>(as);
+  } else if constexpr (std::is_same_v<B, Length>) {
+    if (as.spec.column == "bore_m") return edit_on_preferences<T, BoreEdit>(as);
+    return edit_on_preferences<T, LengthEdit>(as);
+  } else if constexpr (std::is_same_v<B, Co2Concentration>) {
+    return edit_on_preferences<T, Co2Edit>(as);
+  } else if constexpr (std::is_same_v<B, SpecificGravity>) {
+    return edit_on_preferences<T, GravityEdit>(as);
+  } else if constexpr (std::is_same_v<B, units::Fraction>) {
+    return edit_on_preferences<T, FractionEdit>(as);
+  } else if constexpr (std::is_same_v<B, units::Abv>) {
+    return edit_on_preferences<T, AbvEdit>(as);
+  } else if constexpr (std::is_same_v<B, units::Duration>) {
+    return edit_on_preferences<T, DurationEdit>(as);
+  } else if constexpr (std::is_same_v<B, double>) {
+    return edit_on_preferences<T, NumberEdit>(as);
+  } else {
+    static_assert(std::is_same_v<B, std::int64_t>);
+    return edit_on_preferences<T, WholeNumberEdit>(as);
+  }
+}
+
+template <class T>
+std::unique_ptr<TypedBinding<T>> picker_binding(const EditorFor& as) {
+  using B = bare_t<T>;
+  if constexpr (std::is_same_v<B, KegId>) {
+    return pick<T, KegPicker>(as);
+  } else if constexpr (std::is_same_v<B, BeerId>) {
+    return pick<T, BeerPicker>(as);
+  } else if constexpr (std::is_same_v<B, BatchId>) {
+    return pick<T, BatchPicker>(as);
+  } else if constexpr (std::is_same_v<B, PlaceId>) {
+    return pick<T, PlacePicker>(as);
+  } else if constexpr (std::is_same_v<B, LineId>) {
+    return pick<T, LinePicker>(as);
+  } else if constexpr (std::is_same_v<B, BottleId>) {
+    return pick<T, BottlePicker>(as);
+  } else if constexpr (std::is_same_v<B, RegulatorId>) {
+    return pick<T, RegulatorPicker>(as);
+  } else {
+    static_assert(std::is_same_v<B, InstrumentId>);
+    return pick<T, InstrumentPicker>(as);
+  }
+}
+
+template <class T>
+struct IsId : std::false_type {};
+template <class Tag>
+struct IsId<Id<Tag>> : std::true_type {};
+
+template <class T>
+std::unique_ptr<TypedBinding<T>> shown_binding(const EditorFor& as) {
+  using B = bare_t<T>;
+  if constexpr (std::is_same_v<B, EntryId>) {
+    return std::make_unique<HeldBinding<T>>();
+  } else if constexpr (IsId<B>::value) {
+    return picker_binding<T>(as);
+  } else if constexpr (std::is_same_v<T, bool>) {
+    auto* box = new QCheckBox(QString::fromUtf8(as.spec.label));
+    return std::make_unique<TickBinding>(box, as);
+  } else if constexpr (std::is_same_v<T, std::optional<bool>>) {
+    auto* bar =
+        new ChoiceBar({QObject::tr("Yes"), QObject::tr("No"), QObject::tr("Not looked at")});
+    return std::make_unique<LookedBinding>(bar, as);
+  } else if constexpr (std::is_same_v<T, std::string>) {
+    return std::make_unique<TextBinding>(new TextEdit(text_limit(as.spec.column)), as);
+  } else if constexpr (std::is_same_v<B, Instant>) {
+    return edit_on_cellar<T, WhenEdit>(as);
+  } else if constexpr (std::is_same_v<B, Date>) {
+    return edit_on_cellar<T, DateEdit>(as);
+  } else if constexpr (std::is_same_v<T, std::optional<MoleFraction>>) {
+    return std::make_unique<ShareBinding>(new FractionEdit(as.context.preferences), as);
+  } else if constexpr (std::is_same_v<T, MoleFraction>) {
+    return std::make_unique<WholeShareBinding>(new FractionEdit(as.context.preferences), as);
+  } else if constexpr (std::is_enum_v<T>) {
+    return choose_word<T>(as);
+  } else {
+    return quantity_binding<T>(as);
+  }
+}
+
+const FieldSpec* spec_of(const FormSpec& form, std::string_view column) {
+  const auto at = std::find_if(form.fields.begin(), form.fields.end(),
+                               [&](const FieldSpec& f) { return f.column == column; });
+  return at == form.fields.end() ? nullptr : &*at;
+}
+
+}  // namespace
+
+Bindings bind_fields(const Payload& payload, const FormSpec& form, const Context& context,
+                     const std::function<void()>& changed) {
+  Bindings bindings;
+  std::visit(
+      [&](const auto& p) {
+        std::decay_t<decltype(p)>::fields(p, [&](std::string_view column, const auto& field) {
+          using T = std::decay_t<decltype(field)>;
+          const FieldSpec* spec = spec_of(form, column);
+          std::unique_ptr<TypedBinding<T>> binding;
+          if (!spec || spec->use == Use::hidden) {
+            binding = std::make_unique<HeldBinding<T>>();
+          } else {
+            binding = shown_binding<T>({context, *spec, changed});
+          }
+          binding->column = std::string(column);
+          binding->put(field);
+          bindings.push_back(std::move(binding));
+        });
+      },
+      payload);
+  return bindings;
+}
+
+Payload read_fields(const Payload& like, const Bindings& bindings) {
+  Payload payload = like;
+  std::visit(
+      [&](auto& p) {
+        std::size_t i = 0;
+        std::decay_t<decltype(p)>::fields(p, [&](std::string_view, auto& field) {
+          using T = std::decay_t<decltype(field)>;
+          field = static_cast<const TypedBinding<T>&>(*bindings.at(i++)).read();
+        });
+      },
+      payload);
+  return payload;
+}
+
+void put_fields(const Payload& from, const Bindings& bindings) {
+  std::visit(
+      [&](const auto& p) {
+        std::size_t i = 0;
+        std::decay_t<decltype(p)>::fields(p, [&](std::string_view, const auto& field) {
+          using T = std::decay_t<decltype(field)>;
+          static_cast<TypedBinding<T>&>(*bindings.at(i++)).put(field);
+        });
+      },
+      from);
+}
+
+void offer_last(const Payload& last, const FormSpec& form, const Bindings& bindings) {
+  std::visit(
+      [&](const auto& p) {
+        std::size_t i = 0;
+        std::decay_t<decltype(p)>::fields(p, [&](std::string_view column, const auto& field) {
+          using T = std::decay_t<decltype(field)>;
+          FieldBinding& binding = *bindings.at(i++);
+          const FieldSpec* spec = spec_of(form, column);
+          if (spec && spec->use == Use::reading) {
+            static_cast<TypedBinding<T>&>(binding).offer_last(field);
+          }
+        });
+      },
+      last);
+}
+
+}  // namespace ullage::ui

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/dialogs/forms/form_spec.h"
+
+namespace ullage::ui {
+
+std::vector<const FormSpec*> all_form_specs() {
+  std::vector<const FormSpec*> all;
+  for (const auto& table : {keg_form_specs(), beer_form_specs(), gas_form_specs(),
+                            line_form_specs(), place_form_specs(), register_form_specs()}) {
+    for (const FormSpec& spec : table) all.push_back(&spec);
+  }
+  return all;
+}
+
+const FormSpec* form_spec(std::string_view kind) {
+  for (const FormSpec* spec : all_form_specs()) {
+    if (spec->kind == kind) return spec;
+  }
+  return nullptr;
+}
+
+}  // namespace ullage::ui
