@@ -231,7 +231,8 @@ void TransferForm::choose_batch(BatchId batch) {
 
 void TransferForm::on_keg() {
   const std::optional<KegId> keg = parts_->keg->value();
-  const KegStatus* status = keg ? context_.cellar.status()->find(*keg) : nullptr;
+  const auto all = context_.cellar.status();
+  const KegStatus* status = keg ? all->find(*keg) : nullptr;
   for (TransferStep* step :
        {parts_->held, parts_->cleaned, parts_->sanitised, parts_->seals, parts_->purged,
         parts_->filled, parts_->gas, parts_->sugar, parts_->lid}) {
@@ -355,7 +356,8 @@ bool TransferForm::log() {
   touched_ = false;
   if (!whole.by.empty()) context_.preferences.set_initials(q(whole.by));
   const KegId keg = *parts_->keg->value();
-  const KegStatus* now = context_.cellar.status()->find(keg);
+  const auto status = context_.cellar.status();
+  const KegStatus* now = status->find(keg);
   const QString ready =
       now ? q(report::say(now->readiness.headline, context_.speaker())) : QString();
   emit logged(*outcome);
