@@ -85,6 +85,7 @@ void StockTake::show_keg() {
     remember(start, *last, *form_spec("found"));
   }
   fields_ = new EntryFields(context_, start, {"keg"});
+  if (QWidget* old = scroll_->takeWidget()) old->deleteLater();
   scroll_->setWidget(fields_);
 }
 

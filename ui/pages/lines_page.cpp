@@ -98,6 +98,8 @@ void LinesPage::refresh() {
     column->addWidget(row);
   }
   column->addStretch(1);
+  // A row's own button may have led here: the old rows go once it is done.
+  if (QWidget* old = scroll_->takeWidget()) old->deleteLater();
   scroll_->setWidget(rows);
   scroll_->verticalScrollBar()->setValue(scrolled);
   stack_->setCurrentIndex(shown == 0 ? 1 : 0);
