@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/main_window.h"
+
+#include <QAction>
+#include <QDialog>
+#include <QHBoxLayout>
+#include <QMenu>
+#include <QMenuBar>
+#include <QResizeEvent>
+#include <QStackedWidget>
+#include <QTimer>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "ui/commands/task_palette.h"
+#include "ui/dialogs/forms/task_forms.h"
+#include "ui/dialogs/sheet_preview.h"
+#include "ui/notice_strip.h"
+#include "ui/pages/kegs_page.h"
+#include "ui/pages/lines_page.h"
+#include "ui/pages/log_page.h"
+#include "ui/preferences.h"
+#include "ui/prompts.h"
+#include "ui/rail.h"
+#include "ui/widgets/banner.h"
+
+namespace ullage::ui {
+namespace {
+
+constexpr int rail_folds_below = 1120;  // the table needs the room more
+constexpr int minute = 60 * 1000;
+
+}  // namespace
+
+MainWindow::MainWindow(cellar::Facade& cellar, Preferences& preferences, Prompts& prompts,
+                       AppCommands app_commands, QWidget* parent)
+    : QMainWindow(parent),
+      context_{cellar, preferences, prompts, *this},
+      app_commands_(std::move(app_commands)) {
+  setObjectName(QStringLiteral("main_window"));
+  setMinimumSize(800, 560);
+  resize(1440, 860);
+  build();
+  build_menus();
+  listening_ = cellar.on_change([this](const cellar::Change& change) {
+    refresh();
+    if (change.from_elsewhere) announce(tr("Another window logged something."), false);
+  });
+  connect(&preferences, &Preferences::changed, this, &MainWindow::refresh);
+  auto* clock = new QTimer(this);
+  connect(clock, &QTimer::timeout, this, &MainWindow::refresh);
+  clock->start(minute);
+  show_page(PageId::kegs);
+  refresh();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::build() {
+  rail_ = new Rail(context_);
+  rail_->add_page(PageId::kegs, tr("Kegs"), Icon::keg);
+  rail_->add_page(PageId::lines, tr("Lines"), Icon::line);
+  rail_->add_page(PageId::log, tr("Log"), Icon::log);
+  connect(rail_, &Rail::chosen, this, &MainWindow::show_page);
+  stack_ = new QStackedWidget;
+  notice_ = new NoticeStrip;
+  connect(notice_, &NoticeStrip::undo_asked, this, [this] { undo(false); });
+  read_only_ = new Banner(cellar::Severity::warning, tr("Read-only"),
+                          tr("This cellar can be looked at but not written to."));
+  read_only_->setVisible(context_.cellar.read_only());
+
+  auto* right = new QVBoxLayout;
+  right->setContentsMargins(0, 0, 0, 0);
+  right->setSpacing(0);
+  right->addWidget(read_only_);
+  right->addWidget(stack_, 1);
+  right->addWidget(notice_);
+  auto* middle = new QWidget;
+  auto* all = new QHBoxLayout(middle);
+  all->setContentsMargins(0, 0, 0, 0);
+  all->setSpacing(0);
+  all->addWidget(rail_);
+  all->addLayout(right, 1);
+  setCentralWidget(middle);
+}
+
+void MainWindow::build_menus() {
+  std::map<Menu, QMenu*> menus;
+  for (const CommandSpec& spec : commands()) {
+    const bool ours = *spec.task || spec.menu == Menu::view || spec.command == Command::undo ||
+                      spec.command == Command::redo || spec.command == Command::any_task ||
+                      spec.command == Command::status_sheet || spec.command == Command::quit;
+    if (!ours && !app_commands_.contains(spec.command)) continue;
+    QMenu*& menu = menus[spec.menu];
+    if (!menu) menu = menuBar()->addMenu(title_of(spec.menu));
+    if (spec.starts_group) menu->addSeparator();
+    QAction* action = menu->addAction(tr(spec.text));
+    action->setShortcut(
+        QKeySequence(QString::fromLatin1(spec.shortcut), QKeySequence::PortableText));
+    action->setEnabled(!spec.writes || !context_.cellar.read_only());
+    connect(action, &QAction::triggered, this, [this, command = spec.command] { run(command); });
+    actions_[spec.command] = action;
+  }
+}
+
+void MainWindow::run(Command command) {
+  const CommandSpec& spec = spec_of(command);
+  if (*spec.task) return open_task({spec.task, {}, {}, {}});
+  switch (command) {
+    case Command::undo:
+      return undo(false);
+    case Command::redo:
+      return undo(true);
+    case Command::status_sheet:
+      return open_status_sheet();
+    case Command::page_kegs:
+      return show_page(PageId::kegs);
+    case Command::page_lines:
+      return show_page(PageId::lines);
+    case Command::page_log:
+      return show_page(PageId::log);
+    case Command::any_task:
+      if (const auto task = TaskPalette::ask(context_, this)) open_task(*task);
+      return;
+    case Command::quit:
+      close();
+      return;
+    default:
+      break;
+  }
+  if (const auto at = app_commands_.find(command); at != app_commands_.end()) at->second(this);
+}
+
+void MainWindow::undo(bool again) {
+  const std::string by = s(context_.preferences.initials());
+  const cellar::Outcome<cellar::ActId> outcome =
+      again ? context_.cellar.redo(by) : context_.cellar.undo(by);
+  if (outcome) {
+    announce(again ? tr("Brought back.") : tr("Undone. The log keeps it, struck."), false);
+  } else {
+    announce(q(report::say(outcome.error().faults.front().why, context_.speaker())), false);
+  }
+}
+
+void MainWindow::refresh() {
+  const auto status = context_.cellar.status();
+  const QString name = status->cellar ? q(status->cellar->name) : q(context_.cellar.file_name());
+  setWindowTitle(tr("%1 – Ullage").arg(name));
+  const auto in_use = std::count_if(status->kegs.begin(), status->kegs.end(),
+                                    [](const cellar::KegStatus& k) { return k.record.in_use; });
+  const auto locked = std::count_if(status->lines.begin(), status->lines.end(),
+                                    [](const cellar::LineStatus& l) { return l.lock.has_value(); });
+  rail_->set_badge(PageId::kegs, QString::number(in_use), false);
+  rail_->set_badge(PageId::lines, locked > 0 ? tr("%1 locked").arg(locked) : QString(), locked > 0);
+  rail_->refresh();
+  if (actions_.contains(Command::undo)) {
+    actions_[Command::undo]->setEnabled(context_.cellar.undo_target().has_value());
+    actions_[Command::redo]->setEnabled(context_.cellar.redo_target().has_value());
+  }
+}
+
+// Pages are made when first shown: the window is usable sooner.
+QWidget* MainWindow::page_widget(PageId page) {
+  switch (page) {
+    case PageId::kegs:
+      if (!kegs_) stack_->addWidget(kegs_ = new KegsPage(context_));
+      return kegs_;
+    case PageId::lines:
+      if (!lines_) stack_->addWidget(lines_ = new LinesPage(context_));
+      return lines_;
+    case PageId::log:
+      if (!log_) stack_->addWidget(log_ = new LogPage(context_));
+      return log_;
+  }
+  return nullptr;
+}
+
+void MainWindow::show_page(PageId page) {
+  page_ = page;
+  stack_->setCurrentWidget(page_widget(page));
+  rail_->set_current(page);
+}
+
+void MainWindow::show_keg(cellar::KegId keg) {
+  show_page(PageId::kegs);
+  kegs_->show_keg(keg);
+}
+
+void MainWindow::show_entries_of(cellar::SubjectRef subject) {
+  show_page(PageId::log);
+  log_->show_entries_of(subject);
+}
+
+void MainWindow::open_status_sheet() {
+  SheetPreview preview(context_, this);
+  preview.exec();
+}
+
+void MainWindow::announce(const QString& sentence, bool with_undo) {
+  notice_->say(sentence, with_undo);
+}
+
+QString MainWindow::notice() const { return notice_->sentence(); }
+
+void MainWindow::open_task(const cellar::SuggestedTask& task) {
+  // A form may itself ask for another (a new batch from a transfer): the one in
+  // front is its parent.
+  QWidget* parent = this;
+  for (QObject* child : children()) {
+    auto* dialog = qobject_cast<QDialog*>(child);
+    if (dialog && dialog->isVisible()) parent = dialog;
+  }
+  const std::unique_ptr<QDialog> dialog(make_task_dialog(context_, task, parent));
+  if (dialog) dialog->exec();
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event) {
+  QMainWindow::resizeEvent(event);
+  rail_->set_folded(event->size().width() < rail_folds_below);
+}
+
+}  // namespace ullage::ui

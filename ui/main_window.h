@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The window of one cellar: the rail, the pages, the menus, the notice strip. It
+// owns these and nothing else; what a command does to files is the application's
+// (AppCommands), what a page shows is the page's.
+#pragma once
+
+#include <QMainWindow>
+#include <functional>
+#include <map>
+#include <memory>
+
+#include "ui/commands/commands.h"
+#include "ui/context.h"
+
+class QStackedWidget;
+class QVBoxLayout;
+
+namespace ullage::ui {
+
+class Banner;
+class KegsPage;
+class LinesPage;
+class LogPage;
+class NoticeStrip;
+class Rail;
+
+// Commands that reach beyond the open cellar: files, other windows, the list of
+// shortcuts. Given by the application; a command without one is not offered.
+using AppCommands = std::map<Command, std::function<void(QWidget* window)>>;
+
+class MainWindow : public QMainWindow, public Navigator {
+  Q_OBJECT
+ public:
+  MainWindow(cellar::Facade& cellar, Preferences& preferences, Prompts& prompts,
+             AppCommands app_commands, QWidget* parent = nullptr);
+  ~MainWindow() override;
+
+  [[nodiscard]] Context& context() { return context_; }
+  void run(Command command);
+  [[nodiscard]] QString notice() const;
+  [[nodiscard]] PageId page() const { return page_; }
+
+  // Navigator
+  void open_task(const cellar::SuggestedTask& task) override;
+  void show_page(PageId page) override;
+  void show_keg(cellar::KegId keg) override;
+  void show_entries_of(cellar::SubjectRef subject) override;
+  void open_status_sheet() override;
+  void announce(const QString& sentence, bool with_undo) override;
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
+ private:
+  void build();
+  void build_menus();
+  void refresh();
+  void undo(bool again);
+  [[nodiscard]] QWidget* page_widget(PageId page);
+
+  Context context_;
+  AppCommands app_commands_;
+  std::unique_ptr<cellar::Subscription> listening_;
+  std::map<Command, QAction*> actions_;
+  PageId page_ = PageId::kegs;
+  Rail* rail_ = nullptr;
+  QStackedWidget* stack_ = nullptr;
+  NoticeStrip* notice_ = nullptr;
+  Banner* read_only_ = nullptr;
+  KegsPage* kegs_ = nullptr;
+  LinesPage* lines_ = nullptr;
+  LogPage* log_ = nullptr;
+};
+
+}  // namespace ullage::ui
