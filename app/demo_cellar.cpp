@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/demo_cellar.h"
 
+#include <stdexcept>
+
 #include "app/demo_register.h"
 
 namespace ullage::app {
@@ -303,11 +305,18 @@ std::vector<Act> demo_acts(Instant now, const LocalCalendar& calendar, IdSource&
   return story.take();
 }
 
-Outcome<void> tell_demo(Facade& cellar, IdSource& ids) {
-  for (const Act& act : demo_acts(cellar.now(), cellar.calendar(), ids)) {
-    if (Outcome<ActId> told = cellar.log(act); !told) return std::unexpected(told.error());
+CellarSession::Made make_demo(const std::filesystem::path& file, CellarSession::Tools tools) {
+  CellarDescribed described = demo_description();
+  auto made = CellarSession::create(file, described, tools);
+  if (!made) return made;
+  CellarSession& cellar = **made;
+  for (const Act& act : demo_acts(cellar.now(), cellar.calendar(), tools.ids)) {
+    if (const Outcome<ActId> told = cellar.log(act); !told) {
+      const Fault& fault = told.error().faults.front();
+      throw std::logic_error("the demo tells something impossible: " + fault.field);
+    }
   }
-  return {};
+  return made;
 }
 
 }  // namespace ullage::app

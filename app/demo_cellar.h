@@ -6,9 +6,10 @@
 // hand.
 #pragma once
 
+#include <filesystem>
 #include <vector>
 
-#include "core/cellar/facade.h"
+#include "app/session.h"
 
 namespace ullage::app {
 
@@ -17,7 +18,8 @@ namespace ullage::app {
                                                  const cellar::LocalCalendar& calendar,
                                                  cellar::IdSource& ids);
 
-// Logs them all into an empty cellar.
-[[nodiscard]] cellar::Outcome<void> tell_demo(cellar::Facade& cellar, cellar::IdSource& ids);
+// Makes a cellar file and logs them all into it.
+[[nodiscard]] CellarSession::Made make_demo(const std::filesystem::path& file,
+                                            CellarSession::Tools tools);
 
 }  // namespace ullage::app

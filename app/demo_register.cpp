@@ -16,15 +16,6 @@ using units::specific_gravity;
 
 constexpr int registered_days_ago = 40;
 
-void describe_cellar(DemoStory& story, Instant at) {
-  CellarDescribed c;
-  c.name = "Low Water brewery tap";
-  c.altitude = metres(12);
-  c.time_zone = "Europe/London";
-  c.units = UnitsPreset::british;
-  story.did(at, c);
-}
-
 DemoPlaces register_places(DemoStory& story, Instant at) {
   const auto place = [&](const char* name, PlaceKind kind, std::optional<Temperature> set,
                          std::optional<Volume> air) {
@@ -206,9 +197,17 @@ DemoKegs register_kegs(DemoStory& story, Instant at, const DemoPlaces& places) {
 
 }  // namespace
 
+CellarDescribed demo_description() {
+  CellarDescribed c;
+  c.name = "Low Water brewery tap";
+  c.altitude = metres(12);
+  c.time_zone = "Europe/London";
+  c.units = UnitsPreset::british;
+  return c;
+}
+
 DemoRegister register_demo(DemoStory& story) {
   const Instant at = story.ago(registered_days_ago, 10);
-  describe_cellar(story, at);
   DemoRegister r;
   r.places = register_places(story, at);
   r.instruments = register_instruments(story, at);

@@ -37,6 +37,8 @@ struct DemoRegister {
   DemoKegs kegs;
 };
 
+[[nodiscard]] cellar::CellarDescribed demo_description();
+
 // Logs the register, some six weeks ago, and returns its ids.
 [[nodiscard]] DemoRegister register_demo(DemoStory& story);
 

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/window_commands.h"
+
+#include <QObject>
+
+#include "app/desk.h"
+#include "app/file_rescue.h"
+#include "core/store/backups.h"
+#include "core/store/check.h"
+#include "core/store/exchange.h"
+#include "ui/commands/shortcut_sheet.h"
+#include "ui/dialogs/settings.h"
+
+namespace ullage::app {
+namespace {
+
+const QString json_filter = QStringLiteral("JSON (*.json)");
+
+void export_json(Desk& desk, QWidget* window) {
+  const CellarSession* session = desk.session_of(window);
+  if (!session) return;
+  ui::Prompts& prompts = desk.tools().prompts;
+  const auto file = prompts.save_file(window, QObject::tr("Export the cellar"),
+                                      QStringLiteral("cellar.json"), json_filter);
+  if (!file) return;
+  if (const auto written = store::export_to(session->file(), ui::s(*file)); written) {
+    prompts.tell(window,
+                 QObject::tr("%n entries were exported", nullptr, static_cast<int>(*written)),
+                 *file);
+  } else {
+    prompts.tell(window, ui::q(store::describe(written.error())), ui::q(written.error().detail));
+  }
+}
+
+// Into a cellar of its own: an import never mixes with what is open.
+void import_json(Desk& desk, QWidget* window) {
+  ui::Prompts& prompts = desk.tools().prompts;
+  const auto from = prompts.open_file(window, QObject::tr("Import a cellar"), json_filter);
+  if (!from) return;
+  const auto to =
+      prompts.save_file(window, QObject::tr("Where to keep the imported cellar"),
+                        QStringLiteral("imported.cellar"), QObject::tr("Cellar (*.cellar)"));
+  if (!to) return;
+  const std::filesystem::path target = ui::s(*to);
+  {
+    auto made =
+        store::JournalStore::create(target, desk.tools().ids.next(), desk.tools().clock.now());
+    if (!made) {
+      prompts.tell(window, ui::q(store::describe(made.error())), ui::q(made.error().detail));
+      return;
+    }
+    if (const auto imported = store::import_from(*made, ui::s(*from)); !imported) {
+      QStringList lines;
+      for (const store::ImportProblem& problem : imported.error().problems) {
+        lines << ui::q(store::describe(problem));
+      }
+      if (imported.error().more) lines << QObject::tr("… and more");
+      made->close();
+      std::error_code ignored;  // an empty cellar left over does no harm
+      std::filesystem::remove(target, ignored);
+      prompts.tell(window, QObject::tr("Nothing was imported."), lines.join(QLatin1Char('\n')));
+      return;
+    }
+  }
+  desk.open(target, window);
+}
+
+void restore_backup(Desk& desk, QWidget* window) {
+  const CellarSession* session = desk.session_of(window);
+  if (!session) return;
+  const std::filesystem::path file = session->file().path();
+  if (store::list_backups(file).empty()) {
+    desk.tools().prompts.tell(window, QObject::tr("There is no backup of this cellar yet."),
+                              QObject::tr("One is made each day the cellar is opened."));
+    return;
+  }
+  desk.close(window);
+  FileRescue(desk).restore(file, nullptr);
+  desk.open(file);
+}
+
+void check_file(Desk& desk, QWidget* window) {
+  const CellarSession* session = desk.session_of(window);
+  if (!session) return;
+  const auto sound = store::check_file(session->file().path(), store::CheckDepth::full);
+  if (sound) {
+    desk.tools().prompts.tell(window, QObject::tr("The file is sound."),
+                              ui::q(session->file().path().string()));
+  } else {
+    desk.tools().prompts.tell(window, ui::q(store::describe(sound.error())),
+                              ui::q(sound.error().detail));
+  }
+}
+
+void about(Desk& desk, QWidget* window) {
+  desk.tools().prompts.tell(
+      window, QObject::tr("Ullage %1").arg(QStringLiteral(ULLAGE_VERSION)),
+      QObject::tr("A cellar manager for kegs. Free software under the GNU General Public License, "
+                  "version 3 or later; it comes without any warranty. Its figures are estimates: "
+                  "local codes and licensed practice come first."));
+}
+
+}  // namespace
+
+ui::AppCommands window_commands(Desk& desk) {
+  using ui::Command;
+  return {
+      {Command::new_cellar, [&desk](QWidget* w) { desk.ask_new(w); }},
+      {Command::open_cellar, [&desk](QWidget* w) { desk.ask_open(w); }},
+      {Command::open_demo, [&desk](QWidget* w) { desk.open_demo(w); }},
+      {Command::backups, [&desk](QWidget* w) { restore_backup(desk, w); }},
+      {Command::export_json, [&desk](QWidget* w) { export_json(desk, w); }},
+      {Command::import_json, [&desk](QWidget* w) { import_json(desk, w); }},
+      {Command::check_file, [&desk](QWidget* w) { check_file(desk, w); }},
+      {Command::settings,
+       [&desk](QWidget* w) { ui::SettingsDialog(desk.preferences(), w).exec(); }},
+      {Command::shortcuts, [](QWidget* w) { ui::ShortcutSheet(w).exec(); }},
+      {Command::about, [&desk](QWidget* w) { about(desk, w); }},
+  };
+}
+
+}  // namespace ullage::app
