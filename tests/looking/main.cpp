@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Renders every page, dialog and sheet of the real program to PNG files, from
+// the demo and from an empty cellar, light and dark, metric and US, wide and at
+// 1024x640. The scale is Qt's own (QT_SCALE_FACTOR); tests/look runs it at one
+// and at two.
+#include <QApplication>
+#include <QDir>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTextStream>
+#include <memory>
+
+#include "app/demo_cellar.h"
+#include "app/surroundings.h"
+#include "tests/support/queued_prompts.h"
+#include "ui/dialogs/first_start.h"
+#include "ui/dialogs/forms/task_forms.h"
+#include "ui/dialogs/new_cellar.h"
+#include "ui/dialogs/settings.h"
+#include "ui/dialogs/sheet_preview.h"
+#include "ui/main_window.h"
+#include "ui/preferences.h"
+#include "ui/print/sheet_output.h"
+#include "ui/theme/theme_switch.h"
+
+namespace ullage {
+namespace {
+
+struct Look {
+  const char* name;
+  ui::ThemeChoice theme;
+  units::DisplayUnits units;
+  report::RegionalWords words;
+  QSize size;
+};
+
+std::vector<Look> looks() {
+  using enum ui::ThemeChoice;
+  const auto metric = units::DisplayUnits::metric();
+  const auto us = units::DisplayUnits::us();
+  const auto gb = report::RegionalWords::british;
+  return {{"light-metric-wide", light, metric, gb, {1440, 860}},
+          {"dark-us-wide", dark, us, report::RegionalWords::us, {1440, 860}},
+          {"light-us-1024x640", light, us, report::RegionalWords::us, {1024, 640}},
+          {"dark-metric-1024x640", dark, metric, gb, {1024, 640}}};
+}
+
+class Studio {
+ public:
+  Studio(QString folder, QSettings& settings, app::CellarSession& cellar, QString cellar_name)
+      : folder_(std::move(folder)),
+        preferences_(settings),
+        cellar_(cellar),
+        cellar_name_(std::move(cellar_name)) {}
+
+  void take_all() {
+    for (const Look& look : looks()) {
+      preferences_.set_theme(look.theme);
+      preferences_.set_units(look.units);
+      preferences_.set_words(look.words);
+      preferences_.set_initials(QStringLiteral("MK"));
+      ui::apply_theme(*qApp, look.theme);
+      look_ = &look;
+      window_ =
+          std::make_unique<ui::MainWindow>(cellar_, preferences_, prompts_, ui::AppCommands{});
+      window_->resize(look.size);
+      window_->show();
+      take_pages();
+      take_dialogs();
+      window_.reset();
+    }
+  }
+
+ private:
+  void save(QWidget& widget, const QString& what) {
+    widget.ensurePolished();
+    for (int i = 0; i < 4; ++i) QApplication::processEvents();
+    const QString scale = QString::number(qApp->devicePixelRatio());
+    widget.grab().save(QStringLiteral("%1/%2_%3_%4_%5x.png")
+                           .arg(folder_, cellar_name_, what, QLatin1String(look_->name), scale));
+  }
+
+  void take_pages() {
+    const auto status = cellar_.status();
+    window_->show_page(ui::PageId::kegs);
+    if (const cellar::KegStatus* keg = status->keg_by_tag("K01"))
+      window_->show_keg(keg->record.keg);
+    save(*window_, QStringLiteral("kegs"));
+    preferences_.set_compact_rows(true);
+    save(*window_, QStringLiteral("kegs-compact"));
+    preferences_.set_compact_rows(false);
+    window_->show_page(ui::PageId::lines);
+    save(*window_, QStringLiteral("lines"));
+    window_->show_page(ui::PageId::log);
+    save(*window_, QStringLiteral("log"));
+  }
+
+  void take_dialogs() {
+    ui::Context& context = window_->context();
+    const auto status = cellar_.status();
+    std::optional<cellar::SubjectRef> about;
+    if (!status->kegs.empty()) about = cellar::subject(status->kegs.front().record.keg);
+    for (const ui::TaskForm& form : ui::task_forms()) {
+      const bool keg_form = form.about == cellar::SubjectKind::keg;
+      const std::unique_ptr<QDialog> dialog(ui::make_task_dialog(
+          context, {form.kind, keg_form ? about : std::nullopt, {}, {}}, nullptr));
+      dialog->show();
+      save(*dialog, QStringLiteral("form-") + QString::fromStdString(form.kind));
+    }
+    ui::SettingsDialog settings(preferences_, nullptr);
+    settings.show();
+    save(settings, QStringLiteral("settings"));
+    ui::NewCellar new_cellar;
+    new_cellar.show();
+    save(new_cellar, QStringLiteral("new-cellar"));
+    ui::FirstStart first;
+    first.show();
+    save(first, QStringLiteral("first-start"));
+    ui::SheetPreview sheet(context);
+    sheet.show();
+    save(sheet, QStringLiteral("sheet"));
+  }
+
+  QString folder_;
+  ui::Preferences preferences_;
+  app::CellarSession& cellar_;
+  QString cellar_name_;
+  testing::QueuedPrompts prompts_;
+  std::unique_ptr<ui::MainWindow> window_;
+  const Look* look_ = nullptr;
+};
+
+int run(const QString& folder) {
+  QDir().mkpath(folder);
+  const QTemporaryDir files;
+  QSettings settings(files.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
+  const app::SystemClock clock;
+  app::RandomIds ids;
+  auto demo =
+      app::make_demo(files.filePath(QStringLiteral("demo.cellar")).toStdString(), {clock, ids});
+  cellar::CellarDescribed described;
+  described.name = "New cellar";
+  described.time_zone = "UTC";
+  auto empty = app::CellarSession::create(
+      files.filePath(QStringLiteral("empty.cellar")).toStdString(), described, {clock, ids});
+  if (!demo || !empty) {
+    QTextStream(stderr) << "The cellars to look at could not be made.\n";
+    return 1;
+  }
+  Studio(folder, settings, **demo, QStringLiteral("demo")).take_all();
+  Studio(folder, settings, **empty, QStringLiteral("empty")).take_all();
+  return 0;
+}
+
+}  // namespace
+}  // namespace ullage
+
+int main(int argc, char** argv) {
+  if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
+  QApplication application(argc, argv);
+  if (argc != 2) {
+    QTextStream(stderr) << "usage: look FOLDER\n";
+    return 2;
+  }
+  return ullage::run(QString::fromLocal8Bit(argv[1]));
+}
