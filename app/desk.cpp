@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desk.h"
 
+#include <QApplication>
 #include <QCloseEvent>
 #include <QSettings>
 #include <QTimer>
@@ -35,7 +36,7 @@ units::DisplayUnits display_units(cellar::UnitsPreset preset) {
 }  // namespace
 
 Desk::Desk(Tools tools, QObject* parent)
-    : QObject(parent), tools_(tools), preferences_(tools.settings) {}
+    : QObject(parent), tools_(tools), preferences_(tools.settings), theme_(*qApp, preferences_) {}
 
 Desk::~Desk() = default;
 

@@ -16,6 +16,7 @@
 #include "ui/main_window.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
+#include "ui/theme/theme_switch.h"
 
 class QSettings;
 
@@ -70,6 +71,7 @@ class Desk : public QObject {
 
   Tools tools_;
   ui::Preferences preferences_;
+  ui::ThemeSwitch theme_;
   std::vector<std::unique_ptr<OpenCellar>> open_;
 };
 

@@ -51,6 +51,7 @@ class Studio {
   Studio(QString folder, QSettings& settings, app::CellarSession& cellar, QString cellar_name)
       : folder_(std::move(folder)),
         preferences_(settings),
+        theme_(*qApp, preferences_),
         cellar_(cellar),
         cellar_name_(std::move(cellar_name)) {}
 
@@ -60,7 +61,6 @@ class Studio {
       preferences_.set_units(look.units);
       preferences_.set_words(look.words);
       preferences_.set_initials(QStringLiteral("MK"));
-      ui::apply_theme(*qApp, look.theme);
       look_ = &look;
       window_ =
           std::make_unique<ui::MainWindow>(cellar_, preferences_, prompts_, ui::AppCommands{});
@@ -124,6 +124,7 @@ class Studio {
 
   QString folder_;
   ui::Preferences preferences_;
+  ui::ThemeSwitch theme_;
   app::CellarSession& cellar_;
   QString cellar_name_;
   testing::QueuedPrompts prompts_;
