@@ -25,7 +25,9 @@ enum class PageId { kegs, lines, log };
 class Navigator {
  public:
   virtual ~Navigator() = default;
-  virtual void open_task(const cellar::SuggestedTask&) = 0;  // the form of that kind, prefilled
+  // The form of that kind, prefilled. "stock_taking" registers kegs and says what
+  // is in them; an empty kind lists all tasks, about what is named.
+  virtual void open_task(const cellar::SuggestedTask&) = 0;
   virtual void show_page(PageId) = 0;
   virtual void show_keg(cellar::KegId) = 0;              // on the Kegs page
   virtual void show_entries_of(cellar::SubjectRef) = 0;  // on the Log page

@@ -137,4 +137,12 @@ void Preferences::set_compact_rows(bool compact) {
   emit changed();
 }
 
+QVariant Preferences::remembered(const QString& key, const QVariant& otherwise) const {
+  return settings_.value(QStringLiteral("view/") + key, otherwise);
+}
+
+void Preferences::remember(const QString& key, const QVariant& value) {
+  settings_.setValue(QStringLiteral("view/") + key, value);
+}
+
 }  // namespace ullage::ui

@@ -7,6 +7,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QVariant>
 
 #include "core/report/say.h"
 #include "core/units/display_units.h"
@@ -35,6 +36,11 @@ class Preferences : public QObject {
   void set_theme(ThemeChoice);
   void set_initials(const QString&);
   void set_compact_rows(bool);
+  // How a page was left (its order, its column widths), by a key like
+  // "kegs/order". No view but the page itself depends on it: no signal.
+  [[nodiscard]] QVariant remembered(const QString& key, const QVariant& otherwise = {}) const;
+  void remember(const QString& key, const QVariant& value);
+
   // False until the person (or a new cellar's preset) has chosen units once.
   [[nodiscard]] bool units_chosen() const { return units_chosen_; }
 

@@ -14,7 +14,7 @@ namespace ullage::ui {
 
 namespace {
 constexpr int empty_picture_side = 44;
-constexpr int empty_measure = 440;  // a comfortable line of text
+constexpr int empty_measure = 380;  // a comfortable line of text
 }  // namespace
 
 EmptyState::EmptyState(Icon which, const QString& title, const QString& sentence, QWidget* parent)
@@ -23,8 +23,9 @@ EmptyState::EmptyState(Icon which, const QString& title, const QString& sentence
   title_ = new InkLabel(title, TextRole::heading, Ink::text, this);
   sentence_ = new InkLabel(sentence, TextRole::body, Ink::secondary, this);
   sentence_->setWordWrap(true);
-  sentence_->setMaximumWidth(empty_measure);
-  sentence_->setMinimumWidth(std::min(empty_measure, 260));
+  // A fixed measure: an aligned label of changing width is given the height of
+  // another width than its own, and loses lines.
+  sentence_->setFixedWidth(empty_measure);
   for (QLabel* label : {picture_, title_, sentence_}) label->setAlignment(Qt::AlignHCenter);
   auto* column = new QVBoxLayout(this);
   column->setSpacing(space::s);

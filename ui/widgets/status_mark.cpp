@@ -193,8 +193,8 @@ void StatusMark::set(Mark mark, const QString& word) {
 
 QSize StatusMark::sizeHint() const {
   const QFontMetrics metrics(font());
-  return {word_mark_side + space::s + metrics.horizontalAdvance(word_),
-          std::max(word_mark_side, metrics.height())};
+  const int words = word_.isEmpty() ? 0 : space::s + metrics.horizontalAdvance(word_);
+  return {word_mark_side + words, std::max(word_mark_side, metrics.height())};
 }
 
 QSize StatusMark::minimumSizeHint() const { return {word_mark_side, sizeHint().height()}; }

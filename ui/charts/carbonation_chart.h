@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// CO2 in a keg over time: the likely line in its band, the range it should be
+// served in, readings with their error, gas changes done and planned, and now.
+// Axes are in the person's unit and the cellar's local time. The same in words
+// is the accessible description.
+#pragma once
+
+#include <QWidget>
+#include <memory>
+#include <vector>
+
+#include "core/cellar/status.h"
+#include "core/report/say.h"
+
+class QCustomPlot;
+
+namespace ullage::ui {
+
+class CarbonationChart final : public QWidget {
+  Q_OBJECT
+ public:
+  explicit CarbonationChart(QWidget* parent = nullptr);
+  ~CarbonationChart() override;
+
+  void show_curve(cellar::CarbonationCurveData, const report::Speaker&);
+  [[nodiscard]] bool has_curve() const { return !curve_.points.empty(); }
+  [[nodiscard]] QSize sizeHint() const override { return {300, 200}; }
+  [[nodiscard]] QSize minimumSizeHint() const override { return {200, 170}; }
+
+ protected:
+  void changeEvent(QEvent*) override;
+  void resizeEvent(QResizeEvent*) override;
+
+ private:
+  void draw();
+  void draw_axes();
+  void draw_band_and_line();
+  void draw_readings();
+  void draw_now();
+  void draw_marks();
+  [[nodiscard]] QString in_words() const;
+  [[nodiscard]] double y_of(units::Co2Volumes) const;
+
+  QCustomPlot* plot_;
+  cellar::CarbonationCurveData curve_;
+  report::Speaker speaker_;
+};
+
+}  // namespace ullage::ui

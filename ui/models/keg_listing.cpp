@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/models/keg_listing.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <algorithm>
+#include <limits>
+
+namespace ullage::ui {
+
+namespace {
+
+using cellar::Phase;
+
+QString tr_listing(const char* text) { return QCoreApplication::translate("KegListing", text); }
+
+// What wants a hand first comes first: stopped, to be looked at, on tap, ready,
+// on the way, fit to fill, to be cleaned, not known.
+int state_rank(const KegRow& row) {
+  if (row.stopped) return 0;
+  if (row.needs_attention) return 1;
+  switch (row.phase) {
+    case Phase::on_tap:
+      return 2;
+    case Phase::ready:
+      return 3;
+    case Phase::conditioning:
+      return 4;
+    case Phase::carbonating:
+      return 5;
+    case Phase::purged:
+      return 6;
+    case Phase::sanitised:
+      return 7;
+    case Phase::clean:
+      return 8;
+    case Phase::dirty:
+      return 9;
+    case Phase::unknown:
+      break;
+  }
+  return 10;
+}
+
+// Lower comes first; infinity where there is nothing to go by.
+double sort_key(const KegRow& row, KegOrder order) {
+  constexpr double last = std::numeric_limits<double>::infinity();
+  switch (order) {
+    case KegOrder::tag:
+      return 0;
+    case KegOrder::use_next:
+      return row.use_next ? static_cast<double>(*row.use_next) : last;
+    case KegOrder::state:
+      return state_rank(row);
+    case KegOrder::level:
+      return row.holds_beer && row.level.fraction ? *row.level.fraction : last;
+    case KegOrder::ready_time:
+      return row.ready_time ? static_cast<double>(row.ready_time->time_since_epoch().count())
+                            : last;
+  }
+  return last;
+}
+
+}  // namespace
+
+bool passes(const KegRow& row, KegFilter filter) {
+  switch (filter) {
+    case KegFilter::ready:
+      return row.ready_to_use;
+    case KegFilter::on_tap:
+      return row.phase == Phase::on_tap;
+    case KegFilter::carbonating:
+      return row.phase == Phase::carbonating || row.phase == Phase::conditioning;
+    case KegFilter::attention:
+      return row.needs_attention;
+    case KegFilter::empty:
+      return row.phase == Phase::dirty || row.phase == Phase::clean ||
+             row.phase == Phase::sanitised || row.phase == Phase::purged;
+    case KegFilter::all:
+      return true;
+  }
+  return true;
+}
+
+std::size_t count_of(const std::vector<KegRow>& rows, KegFilter filter) {
+  return static_cast<std::size_t>(std::count_if(
+      rows.begin(), rows.end(), [filter](const KegRow& row) { return passes(row, filter); }));
+}
+
+QString filter_name(KegFilter filter) {
+  switch (filter) {
+    case KegFilter::ready:
+      return tr_listing("ready to use");
+    case KegFilter::on_tap:
+      return tr_listing("on tap");
+    case KegFilter::carbonating:
+      return tr_listing("carbonating");
+    case KegFilter::attention:
+      return tr_listing("need attention");
+    case KegFilter::empty:
+      return tr_listing("empty");
+    case KegFilter::all:
+      break;
+  }
+  return tr_listing("in all");
+}
+
+QString order_name(KegOrder order) {
+  switch (order) {
+    case KegOrder::tag:
+      return tr_listing("Tag");
+    case KegOrder::use_next:
+      return tr_listing("Use next");
+    case KegOrder::state:
+      return tr_listing("State");
+    case KegOrder::level:
+      return tr_listing("Least left");
+    case KegOrder::ready_time:
+      break;
+  }
+  return tr_listing("Ready first");
+}
+
+std::vector<std::size_t> shown_kegs(const std::vector<KegRow>& rows, KegFilter filter,
+                                    const QString& text, KegOrder order) {
+  const QStringList wanted = folded(text).split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  std::vector<std::size_t> shown;
+  shown.reserve(rows.size());
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    const bool found = std::all_of(wanted.begin(), wanted.end(), [&](const QString& word) {
+      return rows[i].search_text.contains(word);
+    });
+    if (found && passes(rows[i], filter)) shown.push_back(i);
+  }
+  std::stable_sort(shown.begin(), shown.end(), [&](std::size_t a, std::size_t b) {
+    return sort_key(rows[a], order) < sort_key(rows[b], order);
+  });
+  return shown;
+}
+
+}  // namespace ullage::ui

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The chosen keg in full, beside the table: what it is, whether it can be used
+// and why, its carbonation, what the cellar advises, what is known, what was
+// logged. Shown anew without losing scroll or keyboard focus.
+#pragma once
+
+#include <QScrollArea>
+#include <optional>
+
+#include "core/cellar/facade.h"
+#include "ui/pages/panel_subject.h"
+
+namespace ullage::ui {
+
+class CarbonationChart;
+class InkLabel;
+class KegFacts;
+class KegPanelAdvice;
+class KegPanelEntries;
+class KegPanelHead;
+class KegPanelReadiness;
+class KegPreparation;
+struct Context;
+
+class KegPanel final : public QScrollArea {
+  Q_OBJECT
+ public:
+  explicit KegPanel(Context&, QWidget* parent = nullptr);
+
+  void show_keg(const cellar::CellarStatus&, std::optional<cellar::KegId>);
+  // With a way back to the list, when the panel lies over it.
+  void set_closable(bool);
+
+ signals:
+  void close_wanted();
+
+ protected:
+  void paintEvent(QPaintEvent*) override;
+  void keyPressEvent(QKeyEvent*) override;
+
+ private:
+  QWidget* build();
+  void show_carbonation(const PanelSubject&);
+
+  Context& context_;
+  std::optional<cellar::KegId> keg_;
+  QWidget* content_;
+  InkLabel* nothing_;
+  KegPanelHead* head_;
+  KegPanelReadiness* readiness_;
+  QWidget* carbonation_;
+  InkLabel* carbonation_title_;
+  CarbonationChart* chart_;
+  InkLabel* carbonation_words_;
+  KegPanelAdvice* advice_;
+  KegFacts* facts_;
+  QWidget* preparation_part_;
+  KegPreparation* preparation_;
+  KegPanelEntries* entries_;
+};
+
+}  // namespace ullage::ui

@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/keg_panel_facts.h"
+
+#include <QCoreApplication>
+#include <QGridLayout>
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+#include "ui/context.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/ink_label.h"
+#include "ui/widgets/keep_count.h"
+#include "ui/widgets/status_mark.h"
+
+namespace ullage::ui {
+
+namespace {
+
+QString tr_facts(const char* text) { return QCoreApplication::translate("KegPanel", text); }
+
+struct Fact {
+  QString name, value;
+};
+
+QString joined(std::initializer_list<QString> parts) {
+  QStringList kept;
+  for (const QString& part : parts) {
+    if (!part.isEmpty()) kept << part;
+  }
+  return kept.join(QStringLiteral(", "));
+}
+
+Fact gas_fact(const cellar::KegStatus& keg, const report::Speaker& speaker) {
+  if (!keg.gas.on) return {tr_facts("Gas"), tr_facts("off")};
+  const QString set =
+      keg.gas.set ? q(speaker.printer.print(*keg.gas.set)) : tr_facts("on, pressure not known");
+  const QString since = keg.gas.since
+                            ? tr_facts("since %1").arg(q(report::say_time(*keg.gas.since, speaker)))
+                            : QString();
+  return {tr_facts("Gas"), joined({set, since})};
+}
+
+void add_beer_facts(std::vector<Fact>& facts, const cellar::KegStatus& keg,
+                    const report::Speaker& speaker) {
+  const units::Printer& print = speaker.printer;
+  const cellar::Contents& beer = *keg.contents;
+  facts.push_back({beer.filled_by_us ? tr_facts("Filled") : tr_facts("Received"),
+                   q(report::say_time(beer.since, speaker))});
+  if (keg.level.left) {
+    facts.push_back(
+        {tr_facts("Left"),
+         joined({q(print.print(*keg.level.left)), q(print.print_glasses(keg.level.left->value())),
+                 keg.level.measured_at
+                     ? tr_facts("told %1").arg(q(report::say_age(*keg.level.measured_at, speaker)))
+                     : QString()})});
+  } else {
+    facts.push_back({tr_facts("Left"), keg.level.cant_tell
+                                           ? q(report::say(*keg.level.cant_tell, speaker))
+                                           : tr_facts("can’t tell")});
+  }
+  facts.push_back(gas_fact(keg, speaker));
+  if (keg.gas.should_be) {
+    facts.push_back({tr_facts("Should be"),
+                     tr_facts("%1 to hold its CO₂").arg(q(print.print(*keg.gas.should_be)))});
+  }
+  if (keg.beer_temperature) {
+    facts.push_back({tr_facts("Beer at"), q(print.print(*keg.beer_temperature))});
+  }
+  if (keg.cold_since) {
+    facts.push_back({tr_facts("In the cold"),
+                     tr_facts("since %1").arg(q(report::say_time(*keg.cold_since, speaker)))});
+  }
+  if (beer.best_by)
+    facts.push_back({tr_facts("Best by"), q(report::say_date(*beer.best_by, speaker))});
+}
+
+std::vector<Fact> facts_of(const PanelSubject& subject) {
+  const cellar::KegStatus& keg = subject.keg;
+  const report::Speaker& speaker = subject.speaker;
+  const units::Printer& print = speaker.printer;
+  std::vector<Fact> facts;
+  if (keg.contents) add_beer_facts(facts, keg, speaker);
+  if (keg.line) {
+    const QString word =
+        speaker.words == report::RegionalWords::us ? tr_facts("Faucet") : tr_facts("Tap");
+    facts.push_back({word, joined({q(keg.line->tap), q(keg.line->name)})});
+  }
+  if (!keg.contents && keg.phase_since) {
+    facts.push_back({tr_facts("Like this"),
+                     tr_facts("since %1").arg(q(report::say_time(*keg.phase_since, speaker)))});
+  }
+  if (keg.hold_result)
+    facts.push_back({tr_facts("Hold test"), q(report::say(*keg.hold_result, speaker))});
+  if (keg.place) facts.push_back({tr_facts("Stands in"), q(keg.place->name)});
+  facts.push_back({tr_facts("Holds"), tr_facts("%1, %2 to the brim")
+                                          .arg(q(print.print(keg.record.nominal)),
+                                               q(print.print(keg.record.brimful)))});
+  if (keg.record.tare)
+    facts.push_back({tr_facts("Empty weight"), q(print.print(*keg.record.tare))});
+  if (keg.record.rated_pressure) {
+    facts.push_back({tr_facts("Rated for"), q(print.print(*keg.record.rated_pressure))});
+  }
+  return facts;
+}
+
+class StepRow final : public QWidget {
+ public:
+  explicit StepRow(QWidget* parent) : QWidget(parent) {
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(space::s);
+    mark_ = new StatusMark(Mark::ring, {}, this);
+    words_ = new InkLabel({}, TextRole::small, Ink::text, this);
+    words_->setWordWrap(true);
+    row->addWidget(mark_, 0, Qt::AlignTop);
+    row->addWidget(words_, 1);
+  }
+  void show_step(const cellar::PreparationStep& step, const report::Speaker& speaker) {
+    const QString name = q(report::say_kind(step.kind, speaker));
+    QString words;
+    if (!step.done_at) {
+      words = tr_facts("%1: not done").arg(name);
+    } else {
+      words = tr_facts("%1 %2").arg(name, q(report::say_age(*step.done_at, speaker)));
+      if (step.result) words += QStringLiteral(". ") + q(report::say(*step.result, speaker));
+      if (!step.still_counts) words += tr_facts(" (no longer counts)");
+    }
+    mark_->set(step.done_at && step.still_counts ? Mark::dot
+               : step.done_at                    ? Mark::half_ring
+                                                 : Mark::ring,
+               {});
+    words_->setText(words);
+    words_->set_ink(step.done_at && step.still_counts ? Ink::text : Ink::secondary);
+  }
+
+ private:
+  StatusMark* mark_;
+  InkLabel* words_;
+};
+
+}  // namespace
+
+KegFacts::KegFacts(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(this)) {
+  setObjectName("facts");
+  grid_->setContentsMargins(0, 0, 0, 0);
+  grid_->setHorizontalSpacing(space::m);
+  grid_->setVerticalSpacing(6);
+  grid_->setColumnMinimumWidth(0, 84);
+  grid_->setColumnStretch(1, 1);
+}
+
+void KegFacts::show_keg(const PanelSubject& subject) {
+  const std::vector<Fact> facts = facts_of(subject);
+  while (rows_.size() < facts.size()) {
+    auto* name = new InkLabel({}, TextRole::small, Ink::secondary, this);
+    auto* value = new InkLabel({}, TextRole::small, Ink::text, this);
+    value->setWordWrap(true);
+    const int row = static_cast<int>(rows_.size());
+    grid_->addWidget(name, row, 0, Qt::AlignTop);
+    grid_->addWidget(value, row, 1, Qt::AlignTop);
+    rows_.emplace_back(name, value);
+  }
+  for (std::size_t i = 0; i < rows_.size(); ++i) {
+    const auto& [name, value] = rows_[i];
+    const bool used = i < facts.size();
+    name->setText(used ? facts[i].name : QString());
+    value->setText(used ? facts[i].value : QString());
+    name->setVisible(used);
+    value->setVisible(used);
+  }
+}
+
+KegPreparation::KegPreparation(QWidget* parent) : QWidget(parent), steps_(new QVBoxLayout(this)) {
+  setObjectName("preparation");
+  steps_->setContentsMargins(0, 0, 0, 0);
+  steps_->setSpacing(6);
+}
+
+void KegPreparation::show_keg(const PanelSubject& subject) {
+  const std::vector<cellar::PreparationStep>& steps = subject.keg.preparation;
+  const auto rows = keep_count<StepRow>(*steps_, static_cast<qsizetype>(steps.size()),
+                                        [this] { return new StepRow(this); });
+  for (std::size_t i = 0; i < steps.size(); ++i) rows[i]->show_step(steps[i], subject.speaker);
+}
+
+}  // namespace ullage::ui

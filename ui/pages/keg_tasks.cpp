@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/keg_tasks.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <array>
+#include <span>
+
+namespace ullage::ui {
+
+namespace {
+
+using cellar::Phase;
+using report::RegionalWords;
+
+QString tr_task(const char* text) { return QCoreApplication::translate("KegTasks", text); }
+
+struct TaskWords {
+  std::string_view kind;
+  const char* words;
+};
+constexpr std::array task_words = {
+    TaskWords{"found", QT_TRANSLATE_NOOP("KegTasks", "Say what is in it…")},
+    TaskWords{"received", QT_TRANSLATE_NOOP("KegTasks", "Receive…")},
+    TaskWords{"keg_record", QT_TRANSLATE_NOOP("KegTasks", "Change the keg…")},
+    TaskWords{"line_record", QT_TRANSLATE_NOOP("KegTasks", "Change the line…")},
+    TaskWords{"inspected", QT_TRANSLATE_NOOP("KegTasks", "Inspect seals…")},
+    TaskWords{"cleaned", QT_TRANSLATE_NOOP("KegTasks", "Clean…")},
+    TaskWords{"sanitised", QT_TRANSLATE_NOOP("KegTasks", "Sanitise…")},
+    TaskWords{"hold_reading", QT_TRANSLATE_NOOP("KegTasks", "Hold reading…")},
+    TaskWords{"purged", QT_TRANSLATE_NOOP("KegTasks", "Purge…")},
+    TaskWords{"transfer", QT_TRANSLATE_NOOP("KegTasks", "Log a transfer…")},
+    TaskWords{"filled", QT_TRANSLATE_NOOP("KegTasks", "Fill…")},
+    TaskWords{"gas_set", QT_TRANSLATE_NOOP("KegTasks", "Set gas…")},
+    TaskWords{"gas_off", QT_TRANSLATE_NOOP("KegTasks", "Gas off…")},
+    TaskWords{"vented", QT_TRANSLATE_NOOP("KegTasks", "Vent…")},
+    TaskWords{"carbonation_reading", QT_TRANSLATE_NOOP("KegTasks", "Read CO₂…")},
+    TaskWords{"temperature_read", QT_TRANSLATE_NOOP("KegTasks", "Read temperature…")},
+    TaskWords{"level_reading", QT_TRANSLATE_NOOP("KegTasks", "Read level…")},
+    TaskWords{"keg_change", QT_TRANSLATE_NOOP("KegTasks", "Change keg…")},
+    TaskWords{"emptied", QT_TRANSLATE_NOOP("KegTasks", "Empty…")},
+    TaskWords{"untapped", QT_TRANSLATE_NOOP("KegTasks", "Take off…")},
+    TaskWords{"moved", QT_TRANSLATE_NOOP("KegTasks", "Move…")},
+    TaskWords{"quarantined", QT_TRANSLATE_NOOP("KegTasks", "Hold back…")},
+    TaskWords{"cleared", QT_TRANSLATE_NOOP("KegTasks", "Clear it…")},
+    TaskWords{"returned", QT_TRANSLATE_NOOP("KegTasks", "Returned…")},
+    TaskWords{"leak_tested", QT_TRANSLATE_NOOP("KegTasks", "Check for leaks…")},
+    TaskWords{"best_by_changed", QT_TRANSLATE_NOOP("KegTasks", "Change best by…")},
+    TaskWords{"wasted", QT_TRANSLATE_NOOP("KegTasks", "Log waste…")},
+    TaskWords{"line_released", QT_TRANSLATE_NOOP("KegTasks", "Check and release line…")},
+    TaskWords{"line_cleaned", QT_TRANSLATE_NOOP("KegTasks", "Log line cleaning…")},
+    TaskWords{"line_locked", QT_TRANSLATE_NOOP("KegTasks", "Lock line…")},
+};
+
+std::span<const std::string_view> usual_after(Phase phase) {
+  static constexpr std::array<std::string_view, 2> unknown = {"found", "received"};
+  static constexpr std::array<std::string_view, 2> dirty = {"cleaned", "inspected"};
+  static constexpr std::array<std::string_view, 3> clean = {"sanitised", "hold_reading",
+                                                            "inspected"};
+  static constexpr std::array<std::string_view, 2> sanitised = {"purged", "transfer"};
+  static constexpr std::array<std::string_view, 2> purged = {"transfer", "hold_reading"};
+  static constexpr std::array<std::string_view, 3> carbonating = {"gas_set", "vented",
+                                                                  "carbonation_reading"};
+  static constexpr std::array<std::string_view, 3> ready = {"tapped", "gas_set", "level_reading"};
+  static constexpr std::array<std::string_view, 3> on_tap = {"level_reading", "keg_change",
+                                                             "emptied"};
+  switch (phase) {
+    case Phase::unknown:
+      return unknown;
+    case Phase::dirty:
+      return dirty;
+    case Phase::clean:
+      return clean;
+    case Phase::sanitised:
+      return sanitised;
+    case Phase::purged:
+      return purged;
+    case Phase::carbonating:
+    case Phase::conditioning:
+      return carbonating;
+    case Phase::ready:
+      return ready;
+    case Phase::on_tap:
+      break;
+  }
+  return on_tap;
+}
+
+}  // namespace
+
+QString task_label(std::string_view kind, RegionalWords words) {
+  if (kind == "tapped") {
+    return words == RegionalWords::us ? tr_task("Tap it…") : tr_task("Put on tap…");
+  }
+  const auto* at = std::find_if(task_words.begin(), task_words.end(),
+                                [kind](const TaskWords& t) { return t.kind == kind; });
+  return at == task_words.end() ? tr_task("Open the form…") : tr_task(at->words);
+}
+
+std::vector<LikelyTask> likely_tasks(const cellar::KegStatus& keg, RegionalWords words) {
+  std::vector<LikelyTask> tasks;
+  const auto add = [&](cellar::SuggestedTask task) {
+    const bool there = std::any_of(tasks.begin(), tasks.end(),
+                                   [&](const LikelyTask& t) { return t.task.kind == task.kind; });
+    if (there) return;
+    const QString label = task_label(task.kind, words);
+    tasks.push_back({label, std::move(task)});
+  };
+  for (const std::string_view kind : usual_after(keg.phase)) {
+    // A keg that must not be served is not offered to the bar.
+    if (kind == "tapped" && keg.quarantined) continue;
+    add({std::string(kind), cellar::subject(keg.record.keg), std::nullopt});
+  }
+  return tasks;
+}
+
+}  // namespace ullage::ui

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/cell_style.h"
+
+#include <QFontMetricsF>
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+
+#include "ui/theme/theme.h"
+
+namespace ullage::ui {
+
+CellStyle cell_style(const Theme& theme, bool compact) {
+  CellStyle style{&theme,
+                  compact,
+                  font_of(TextRole::strong),
+                  font_of(TextRole::body),
+                  font_of(TextRole::small),
+                  theme.window};
+  if (compact) {
+    style.body = style.small;
+    style.strong = style.small;
+    style.strong.setWeight(QFont::DemiBold);
+  }
+  return style;
+}
+
+namespace {
+
+qreal middle_baseline(const QRectF& cell, const QFont& font) {
+  const QFontMetricsF metrics(font);
+  return cell.center().y() + (metrics.capHeight() / 2);
+}
+
+}  // namespace
+
+qreal first_baseline(const QRectF& cell, const CellStyle& style) {
+  const qreal middle = middle_baseline(cell, style.body);
+  return style.compact ? middle : middle - (QFontMetricsF(style.small).height() * 0.56);
+}
+
+qreal second_baseline(const QRectF& cell, const CellStyle& style) {
+  if (style.compact) return middle_baseline(cell, style.body);
+  return first_baseline(cell, style) + QFontMetricsF(style.small).height() * 1.24;
+}
+
+qreal draw_elided(QPainter& painter, qreal x, qreal baseline, qreal width, const QFont& font,
+                  const QColor& colour, const QString& text) {
+  if (text.isEmpty() || width <= 0) return x;
+  const QFontMetricsF metrics(font);
+  const QString fits = metrics.elidedText(text, Qt::ElideRight, width);
+  painter.setFont(font);
+  painter.setPen(colour);
+  painter.drawText(QPointF(x, baseline), fits);
+  return x + metrics.horizontalAdvance(fits);
+}
+
+void draw_number(QPainter& painter, qreal mark_x, qreal baseline, qreal right, const QString& value,
+                 const QString& error, const QColor& value_colour, const CellStyle& style) {
+  const QFontMetricsF metrics(style.body);
+  const auto mark = std::find_if(value.begin(), value.end(), [](QChar c) {
+    return c == QLatin1Char('.') || c == QLatin1Char(',');
+  });
+  const QString whole = value.left(mark - value.begin());
+  painter.setFont(style.body);
+  painter.setPen(value_colour);
+  painter.drawText(QPointF(mark_x - metrics.horizontalAdvance(whole), baseline), value);
+  const qreal error_from = mark_x + metrics.horizontalAdvance(QStringLiteral(".00")) + 3;
+  draw_elided(painter, error_from, baseline, right - error_from, style.small,
+              style.theme->text_secondary, error);
+}
+
+qreal on_pixel(const QPainter& painter, qreal position) {
+  const qreal ratio = painter.device() != nullptr ? painter.device()->devicePixelRatioF() : 1.0;
+  return std::round(position * ratio) / ratio;
+}
+
+}  // namespace ullage::ui
