@@ -7,7 +7,7 @@ namespace ullage::cellar {
 
 namespace {
 
-constexpr int points = 121;
+constexpr int curve_points = 121;
 constexpr std::chrono::days past_the_forecast{3};
 constexpr std::chrono::days without_forecast{7};
 
@@ -50,7 +50,7 @@ CarbonationCurveData carbonation_curve_of(const KegTimeline& keg, Instant now,
   const Instant last = after(track.origin, track.model->end());
   const Instant end = std::min(to.value_or(end_of_interest(m)), last);
   if (end <= begin) return out;
-  const auto curve = track.model->curve(track.time_of(begin), track.time_of(end), points);
+  const auto curve = track.model->curve(track.time_of(begin), track.time_of(end), curve_points);
   if (!curve) return out;
   for (const physics::CarbonationPoint& p : *curve) {
     out.points.push_back({after(track.origin, p.time), p.low, p.median, p.high});

@@ -7,7 +7,7 @@ namespace ullage::cellar {
 
 namespace {
 
-constexpr double near_place = 2.0;    // K
+constexpr double cold_enough_over_place = 2.0;    // K
 constexpr double came_in_cold = 3.0;  // K above its place: only has to settle
 
 // How long it has to stand, from the temperature it came with.
@@ -22,7 +22,7 @@ Window rest_in_cold(const Moment& m) {
     return w;
   }
   // Warm on arrival: until the model has it cold, not under 24 h.
-  const auto cold = m.keg.warmth->comes_to(units::celsius(place + near_place), from);
+  const auto cold = m.keg.warmth->comes_to(units::celsius(place + cold_enough_over_place), from);
   if (!cold) return w;
   w.earliest = std::max(w.earliest, cold->earliest);
   w.likely = std::max(w.earliest, cold->likely);

@@ -151,11 +151,11 @@ NumberText split_number(const QString& printed) {
   return {printed.left(at), printed.mid(at + 1)};
 }
 
-QString Caution::whole() const {
+QString StopSign::whole() const {
   return rest.isEmpty() ? head : head + QStringLiteral(" – ") + rest;
 }
 
-Caution caution_of(const KegStatus& k, const Speaker& speaker) {
+StopSign caution_of(const KegStatus& k, const Speaker& speaker) {
   if (k.lock) {
     const QString agent = k.lock->agent.empty() ? tr_row("cleaner") : q(k.lock->agent);
     QString rest = tr_row("%1 since %2").arg(agent, q(report::say_time(k.lock->since, speaker)));

@@ -54,7 +54,7 @@ struct LifeView {
 };
 
 // Why a keg must not be served; both empty when it may be.
-struct Caution {
+struct StopSign {
   QString head;                         // "Do not serve"
   QString rest;                         // "caustic since 14:10, JB"
   [[nodiscard]] QString whole() const;  // both, with a dash between
@@ -74,7 +74,7 @@ struct KegRow {
   QString state;
   QString next_step;
   bool stopped = false;  // not to be served: line locked or keg held back
-  Caution caution;       // when stopped
+  StopSign caution;       // when stopped
 
   // Spoken instead of the drawn cells.
   QString level_words, co2_words, life_words;
@@ -90,7 +90,7 @@ struct KegRow {
 
 [[nodiscard]] KegRow keg_row(const cellar::KegStatus&, const report::Speaker&);
 
-[[nodiscard]] Caution caution_of(const cellar::KegStatus&, const report::Speaker&);
+[[nodiscard]] StopSign caution_of(const cellar::KegStatus&, const report::Speaker&);
 
 // Lower case, accents taken off, so that "marzen" finds "Märzen".
 [[nodiscard]] QString folded(const QString&);

@@ -93,7 +93,7 @@ FormSpec carbonation_spec() {
            {"meter", "Meter", Use::remembered}}};
 }
 
-std::vector<FormSpec> make() {
+std::vector<FormSpec> make_beer() {
   std::vector<FormSpec> specs;
   specs.push_back(received_spec());
   specs.push_back(filled_spec());
@@ -151,7 +151,7 @@ std::vector<FormSpec> make() {
 }  // namespace
 
 std::span<const FormSpec> beer_form_specs() {
-  static const std::vector<FormSpec> specs = make();
+  static const std::vector<FormSpec> specs = make_beer();
   return specs;
 }
 

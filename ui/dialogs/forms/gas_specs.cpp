@@ -9,7 +9,7 @@ using namespace cellar;
 
 namespace {
 
-std::vector<FormSpec> make() {
+std::vector<FormSpec> make_gas() {
   std::vector<FormSpec> specs;
   specs.push_back(
       {"gas_set",
@@ -85,7 +85,7 @@ std::vector<FormSpec> make() {
 }  // namespace
 
 std::span<const FormSpec> gas_form_specs() {
-  static const std::vector<FormSpec> specs = make();
+  static const std::vector<FormSpec> specs = make_gas();
   return specs;
 }
 

@@ -89,7 +89,7 @@ FormSpec purged_spec() {
           "CO2 collects low and is not noticed: purge where the air moves."};
 }
 
-std::vector<FormSpec> make() {
+std::vector<FormSpec> make_keg() {
   std::vector<FormSpec> specs;
   specs.push_back(found_spec());
   specs.push_back({"moved", "Moved", "place carry", {{"keg", "&Keg"}, {"place", "&To"}}});
@@ -137,7 +137,7 @@ std::vector<FormSpec> make() {
 }  // namespace
 
 std::span<const FormSpec> keg_form_specs() {
-  static const std::vector<FormSpec> specs = make();
+  static const std::vector<FormSpec> specs = make_keg();
   return specs;
 }
 

@@ -97,7 +97,7 @@ FormSpec keg_spec() {
            {"in_use", "In use"}}};
 }
 
-std::vector<FormSpec> make() {
+std::vector<FormSpec> make_register() {
   std::vector<FormSpec> specs;
   specs.push_back(keg_spec());
   specs.push_back(
@@ -176,7 +176,7 @@ std::vector<FormSpec> make() {
 }  // namespace
 
 std::span<const FormSpec> register_form_specs() {
-  static const std::vector<FormSpec> specs = make();
+  static const std::vector<FormSpec> specs = make_register();
   return specs;
 }
 
