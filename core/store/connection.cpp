@@ -108,8 +108,9 @@ Expected<Connection> Connection::open(const std::filesystem::path& path, Connect
   const std::string name = mode == ConnectionMode::in_memory
                                ? ":memory:"
                                : uri_of(path, mode == ConnectionMode::immutable);
-  const int code = sqlite3_open_v2(name.c_str(), &raw,
-                                   flags_of(mode) | SQLITE_OPEN_URI | SQLITE_OPEN_EXRESCODE, vfs);
+  const int code = sqlite3_open_v2(
+      name.c_str(), &raw,
+      flags_of(mode) | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_URI | SQLITE_OPEN_EXRESCODE, vfs);
   c.db_.reset(raw);
   if (code != SQLITE_OK) return c.failure(code);
   sqlite3_busy_timeout(raw, static_cast<int>(wait_for_lock.count()));
