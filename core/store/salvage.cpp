@@ -138,12 +138,29 @@ Salvage::Found Salvage::without_header(std::int64_t sequence, bool broken) {
   return {std::nullopt, std::move(lost)};
 }
 
+const RawHeader* Salvage::raw_header(std::int64_t sequence) {
+  if (!raw_) {
+    // The log, if any, must be in the file to be seen there.
+    const auto folded = db_.run("PRAGMA wal_checkpoint(TRUNCATE)");
+    raw_ = folded ? raw_headers(db_.path()) : std::unordered_map<std::int64_t, RawHeader>();
+  }
+  const auto at = raw_->find(sequence);
+  return at == raw_->end() ? nullptr : &at->second;
+}
+
 Salvage::Found Salvage::at(std::int64_t sequence) {
   const Row row = step(header_, sequence);
-  if (row != Row::there) return without_header(sequence, row == Row::broken);
   cellar::Entry entry;
-  const std::int64_t code = read_header(header_.get(), entry.header);
-  header_.reset();
+  std::int64_t code = -1;
+  if (row == Row::there) {
+    code = read_header(header_.get(), entry.header);
+    header_.reset();
+  } else if (const RawHeader* raw = row == Row::broken ? raw_header(sequence) : nullptr) {
+    code = raw->kind;
+    entry.header = raw->header;
+  } else {
+    return without_header(sequence, row == Row::broken);
+  }
   const bool known = code >= 0 && code < std::ssize(kind_of_code_) &&
                      kind_of_code_[static_cast<std::size_t>(code)] >= 0;
   if (!known || entry.header.sequence != sequence) return without_header(sequence, true);

@@ -12,6 +12,7 @@
 
 #include "core/cellar/entry.h"
 #include "core/store/connection.h"
+#include "core/store/raw_headers.h"
 #include "core/store/recover.h"
 
 namespace ullage::store {
@@ -46,6 +47,9 @@ class Salvage {
   const Connection& db_;
   Statement header_;
   std::vector<Statement> payload_;  // by kind; empty when its table cannot be used
+  // What looking at every page gives; looked for when the first header cannot be read.
+  [[nodiscard]] const RawHeader* raw_header(std::int64_t sequence);
+  std::optional<std::unordered_map<std::int64_t, RawHeader>> raw_;
   // By sequence; read when the first loss is to be named.
   std::optional<std::unordered_multimap<std::int64_t, cellar::SubjectRef>> subjects_;
   std::vector<int> kind_of_code_;
