@@ -11,6 +11,17 @@ namespace ullage::cellar {
 
 namespace {
 
+// A tenth of a volume over the range is less than a psi on the dial, and nobody
+// tastes it: not worth venting for.
+constexpr double let_pass_above = 0.1;
+
+// A planned time is told to the half hour; the model does not know it better.
+Instant to_half_hour(Instant t) {
+  constexpr std::chrono::minutes step{30};
+  return std::chrono::floor<std::chrono::minutes>(t + step / 2) -
+         std::chrono::floor<std::chrono::minutes>(t + step / 2).time_since_epoch() % step;
+}
+
 std::optional<Window> to_window(const physics::Window& w, Instant origin) {
   if (!w.likely) return std::nullopt;
   Window out;
@@ -46,7 +57,9 @@ void plan_drop(Moment& m) {
   if (!plan) return;
   const auto when = to_window(plan->drop, track.origin);
   if (!when) return;
-  m.drop = DropTime{*m.status.gas.should_be, *when, plan->if_not_vented};
+  Window told = *when;
+  told.likely = to_half_hour(told.likely);
+  m.drop = DropTime{*m.status.gas.should_be, told, plan->if_not_vented};
 }
 
 void forecast(Moment& m) {
@@ -87,9 +100,10 @@ void tell_co2(Moment& m) {
   co2.settles_at = track.model->equilibrium_end().value();
   if (!m.keg.range) return;
   const units::Co2Volumes now = co2.now->value();
-  co2.verdict = now < m.keg.range->low    ? Co2Verdict::below
-                : now > m.keg.range->high ? Co2Verdict::above
-                                          : Co2Verdict::within;
+  const double over = now.count() - m.keg.range->high.count();
+  co2.verdict = now < m.keg.range->low  ? Co2Verdict::below
+                : over > let_pass_above ? Co2Verdict::above
+                                        : Co2Verdict::within;
   forecast(m);
   plan_drop(m);
 }

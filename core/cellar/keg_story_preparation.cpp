@@ -92,8 +92,8 @@ void KegStory::on(const Cleaned& c) {
     }
   } else {
     out_.only_rinsed = false;
-    Message result = message(MessageKey::step_cleaned,
-                             c.agent.empty() ? std::string(to_word(c.method)) : c.agent);
+    Message result =
+        message(MessageKey::step_cleaned, c.agent.empty() ? plain_word(c.method) : c.agent);
     cleaned_ = Done{id(), at(), true, std::move(result)};
   }
   if (sanitised_ && sanitised_->counts) {
@@ -115,9 +115,9 @@ void KegStory::on(const Sanitised& s) {
   if (s.method == SanitisingMethod::acid_sanitiser) chemical(Chemical::acid);
   if (s.method == SanitisingMethod::chlorine) chemical(Chemical::chlorine);
   const bool clean = cleaned_ && cleaned_->counts;
-  Message result = clean ? message(MessageKey::step_sanitised,
-                                   s.agent.empty() ? std::string(to_word(s.method)) : s.agent)
-                         : message(MessageKey::step_sanitised_unclean);
+  Message result =
+      clean ? message(MessageKey::step_sanitised, s.agent.empty() ? plain_word(s.method) : s.agent)
+            : message(MessageKey::step_sanitised_unclean);
   sanitised_ = Done{id(), at(), clean, std::move(result)};
   if (purged_ && purged_->counts) {
     purged_->counts = false;

@@ -56,8 +56,8 @@ std::optional<Message> line_next(const Moment& m) {
   const LineTimeline& line = *m.keg.line;
   const auto due = line_clean_due(line, m.calendar);
   if (!due || *due > m.today()) return std::nullopt;
-  return message(*due == m.today() ? MessageKey::next_line_due : MessageKey::next_line_overdue,
-                 line.record.name, *due);
+  if (*due == m.today()) return message(MessageKey::next_line_due, line.record.name);
+  return message(MessageKey::next_line_overdue, line.record.name, *due);
 }
 
 Words on_tap_words(const Moment& m) {

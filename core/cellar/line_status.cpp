@@ -7,7 +7,7 @@ namespace ullage::cellar {
 namespace {
 
 std::string agent_of(const LineLock& lock) {
-  return lock.agent.empty() ? std::string(to_word(lock.agent_kind)) : lock.agent;
+  return lock.agent.empty() ? plain_word(lock.agent_kind) : lock.agent;
 }
 
 Advice about(const LineTimeline& line, Severity severity, Message headline,

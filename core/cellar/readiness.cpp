@@ -36,9 +36,8 @@ bool stopped(Moment& m) {
                    message(MessageKey::next_decide));
   }
   if (m.status.lock && keg.stage == Stage::on_tap) {
-    const std::string agent = m.status.lock->agent.empty()
-                                  ? std::string(to_word(m.status.lock->agent_kind))
-                                  : m.status.lock->agent;
+    const std::string agent =
+        m.status.lock->agent.empty() ? plain_word(m.status.lock->agent_kind) : m.status.lock->agent;
     return blocked(m, message(MessageKey::blocked_line_locked, m.status.lock->line_name, agent),
                    message(MessageKey::next_release_line, m.status.lock->line_name));
   }

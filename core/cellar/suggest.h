@@ -3,11 +3,21 @@
 // The forms that put something right, prefilled with the keg they are about.
 #pragma once
 
+#include <algorithm>
+#include <string>
 #include <utility>
 
 #include "core/cellar/status.h"
 
 namespace ullage::cellar {
+
+// "acid_sanitiser" as people write it.
+template <WordedEnum E>
+[[nodiscard]] std::string plain_word(E e) {
+  std::string word(to_word(e));
+  std::replace(word.begin(), word.end(), '_', ' ');
+  return word;
+}
 
 template <class P>
 [[nodiscard]] SuggestedTask keg_task(KegId keg, P prefill = {}) {

@@ -72,8 +72,8 @@ std::string words_of(const PlaceRecord& p, const EntryTeller& t) {
 std::string words_of(const LineRecord& l, const EntryTeller& t) {
   std::string rule;
   if (l.clean_every_days) rule = "cleaned every " + t.count(*l.clean_every_days, "day");
-  return t.line(l.name,
-                {l.tap.empty() ? std::string() : "tap " + l.tap, t.print(l.length),
+  return t.line("Line registered",
+                {l.name, l.tap.empty() ? std::string() : "tap " + l.tap, t.print(l.length),
                  l.bore ? t.speaker.printer.print_bore(*l.bore) + " bore" : std::string(), rule});
 }
 std::string words_of(const BottleRecord& b, const EntryTeller& t) {

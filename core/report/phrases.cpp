@@ -112,7 +112,7 @@ constexpr auto table = std::to_array<Phrase>({
 
     {K::hold_holds, "held {0} for {1}"},
     {K::hold_falls, "fell {0} in {1}: loses {2} a day"},
-    {K::hold_read_again, "can’t tell yet, read again {0}"},
+    {K::hold_read_again, "can’t tell yet: read again, {0} or later"},
     {K::hold_one_reading, "{0} at {1}: read it again in a day"},
     {K::hold_out_of_range, "these readings can’t be right"},
 

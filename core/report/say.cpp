@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <cmath>
 
 #include "core/cellar/presets.h"
 #include "core/report/phrases.h"
@@ -14,8 +15,20 @@ namespace {
 using cellar::Instant;
 using cellar::Window;
 
-std::string duration_between(Instant a, Instant b, const Speaker& s) {
-  return s.printer.print(cellar::between(a, b));
+// A forecast is good to the hour at most, and beyond two days to the day.
+units::Duration rounded(Instant from, Instant to) {
+  const units::Duration d = cellar::between(from, to);
+  const double hours = std::max(1.0, std::round(units::in_hours(d)));
+  return hours < 48 ? units::hours(hours) : units::days(std::round(hours / 24));
+}
+
+// "5 h to 3 days", "1 to 3 days"
+std::string say_span(Instant now, Instant earliest, Instant latest, const Speaker& s) {
+  const units::Duration from = rounded(now, earliest), to = rounded(now, latest);
+  const double f = units::in_hours(from), t = units::in_hours(to);
+  const bool whole_day = f == 24 && t >= 48;
+  if (whole_day || (f < 48) == (t < 48)) return s.printer.print_range(from, to);
+  return s.printer.print(from) + " to " + s.printer.print(to);
 }
 
 // "Fri 27 Nov (1 to 3 days)"
@@ -23,11 +36,8 @@ std::string say_window(const Window& w, const Speaker& s) {
   const std::string day = say_day(w.likely, s);
   if (w.likely <= s.now) return day;
   const Instant earliest = std::max(w.earliest, s.now);
-  if (!w.latest) return day + " (" + duration_between(s.now, earliest, s) + " or more)";
-  return day + " (" +
-         s.printer.print_range(cellar::between(s.now, earliest),
-                               cellar::between(s.now, *w.latest)) +
-         ")";
+  if (!w.latest) return day + " (" + s.printer.print(rounded(s.now, earliest)) + " or more)";
+  return day + " (" + say_span(s.now, earliest, *w.latest, s) + ")";
 }
 
 struct ArgumentSayer {
