@@ -27,12 +27,16 @@ struct CarbonationTrack {
   Instant origin{};
   std::optional<physics::CarbonationModel> model;
   std::optional<Message> cant_tell;
+  // From the start: when it first comes into its range, and first passes its
+  // top. Empty when it never does at these settings, or the beer has no range.
+  std::optional<Window> enters, leaves;
   std::vector<CurveReading> readings;
   std::vector<CurveMark> marks;
   std::vector<InputUsed> inputs;
 
   [[nodiscard]] units::Duration time_of(Instant t) const { return between(origin, t); }
   [[nodiscard]] std::optional<Co2Estimate> at(Instant) const;
+  [[nodiscard]] std::optional<Window> on_calendar(const physics::Window&) const;
 };
 
 }  // namespace ullage::cellar

@@ -22,15 +22,6 @@ Instant to_half_hour(Instant t) {
          std::chrono::floor<std::chrono::minutes>(t + step / 2).time_since_epoch() % step;
 }
 
-std::optional<Window> to_window(const physics::Window& w, Instant origin) {
-  if (!w.likely) return std::nullopt;
-  Window out;
-  out.likely = after(origin, *w.likely);
-  out.earliest = w.earliest ? after(origin, *w.earliest) : out.likely;
-  if (w.latest) out.latest = after(origin, *w.latest);
-  return out;
-}
-
 units::Co2Volumes middle(const Co2Range& range) {
   return units::volumes_of_co2((range.low.count() + range.high.count()) / 2);
 }
@@ -55,11 +46,23 @@ void plan_drop(Moment& m) {
   const auto plan =
       physics::drop_plan(*track.model, middle(*m.keg.range), serving, track.time_of(m.now));
   if (!plan) return;
-  const auto when = to_window(plan->drop, track.origin);
+  const auto when = track.on_calendar(plan->drop);
   if (!when) return;
   Window told = *when;
   told.likely = to_half_hour(told.likely);
   m.drop = DropTime{*m.status.gas.should_be, told, plan->if_not_vented};
+}
+
+// What the story tells from its start holds from now on while it lies ahead.
+// Only where it has happened already (and the keg has since come back) is the
+// model asked again.
+template <class Ask>
+std::optional<Window> from_now(const std::optional<Window>& from_start, Instant now, Ask&& ask) {
+  if (!from_start) return std::nullopt;
+  if (from_start->likely <= now) return ask();
+  Window w = *from_start;
+  w.earliest = std::max(w.earliest, now);
+  return w;
 }
 
 void forecast(Moment& m) {
@@ -68,14 +71,16 @@ void forecast(Moment& m) {
   Co2State& co2 = m.status.co2;
   const units::Duration t = track.time_of(m.now);
   if (co2.verdict == Co2Verdict::below) {
-    co2.in_range = to_window(track.model->time_to_reach(range.low, t), track.origin);
-  } else if (co2.verdict == Co2Verdict::within) {
-    const auto reached =
-        to_window(track.model->time_to_reach(range.low, units::seconds(0)), track.origin);
-    if (reached && reached->likely <= m.now) m.reached = reached->likely;
+    co2.in_range = from_now(track.enters, m.now, [&] {
+      return track.on_calendar(track.model->time_to_reach(range.low, t));
+    });
+  } else if (co2.verdict == Co2Verdict::within && track.enters && track.enters->likely <= m.now) {
+    m.reached = track.enters->likely;
   }
   if (co2.verdict != Co2Verdict::above) {
-    co2.overshoots = to_window(track.model->time_leaving(range.high, t), track.origin);
+    co2.overshoots = from_now(track.leaves, m.now, [&] {
+      return track.on_calendar(track.model->time_leaving(range.high, t));
+    });
   }
 }
 

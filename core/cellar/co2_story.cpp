@@ -256,6 +256,20 @@ void derive_co2(const std::vector<const Entry*>& since_filling, const std::vecto
   auto told = story.begin({*ambient, keg.record.tag, {"equilibrium equation"}});
   if (told) told = story.go();
   if (!told) keg.co2.cant_tell = told.error();
+  if (keg.co2.model && keg.range) {
+    const units::Duration start = units::seconds(0);
+    keg.co2.enters = keg.co2.on_calendar(keg.co2.model->time_to_reach(keg.range->low, start));
+    keg.co2.leaves = keg.co2.on_calendar(keg.co2.model->time_leaving(keg.range->high, start));
+  }
+}
+
+std::optional<Window> CarbonationTrack::on_calendar(const physics::Window& w) const {
+  if (!w.likely) return std::nullopt;
+  Window out;
+  out.likely = after(origin, *w.likely);
+  out.earliest = w.earliest ? after(origin, *w.earliest) : out.likely;
+  if (w.latest) out.latest = after(origin, *w.latest);
+  return out;
 }
 
 std::optional<Co2Estimate> CarbonationTrack::at(Instant when) const {

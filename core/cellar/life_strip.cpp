@@ -45,10 +45,8 @@ void add_full(Moment& m, Instant from, Instant to) {
   std::optional<Instant> turned;
   if (m.received()) {
     if (m.settled && m.settled->likely < to) turned = m.settled->likely;
-  } else if (m.keg.co2.model && m.keg.range) {
-    const auto w = m.keg.co2.model->time_to_reach(m.keg.range->low, units::seconds(0));
-    if (w.likely) turned = after(m.keg.co2.origin, *w.likely);
-    if (turned && *turned >= to) turned.reset();
+  } else if (m.keg.co2.enters && m.keg.co2.enters->likely < to) {
+    turned = m.keg.co2.enters->likely;
   }
   const Phase before = m.received() || (now == Phase::conditioning && !turned) ? Phase::conditioning
                                                                                : Phase::carbonating;

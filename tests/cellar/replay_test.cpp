@@ -45,8 +45,12 @@ TEST(Replay, SanitisingBeforeCleaningDoesNotCount) {
   s.log(day(2), Cleaned{k, CleaningMethod::caustic, "", {}, {}, {}});
   EXPECT_EQ(s.status(k, day(3)).phase, Phase::clean);
   for (const PreparationStep& step : s.status(k, day(3)).preparation) {
-    if (step.kind == "sanitised") EXPECT_FALSE(step.still_counts);
-    if (step.kind == "cleaned") EXPECT_TRUE(step.still_counts);
+    if (step.kind == "sanitised") {
+      EXPECT_FALSE(step.still_counts);
+    }
+    if (step.kind == "cleaned") {
+      EXPECT_TRUE(step.still_counts);
+    }
   }
 }
 
