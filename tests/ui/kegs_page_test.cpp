@@ -182,7 +182,7 @@ TEST_F(KegsWindow, WithoutKegsTheNextStepIsToRegisterThem) {
   ASSERT_NE(register_kegs, nullptr);
   click(register_kegs);
   ASSERT_EQ(navigator_.tasks.size(), 1U);
-  EXPECT_EQ(navigator_.tasks[0].kind, "stock_taking");
+  EXPECT_EQ(navigator_.tasks[0].kind, "register_kegs");
 }
 
 TEST_F(KegsWindow, NothingMatchingSaysSoAndOffersAll) {

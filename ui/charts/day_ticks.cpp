@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/charts/day_ticks.h"
 
+#include <QLocale>
 #include <algorithm>
 #include <array>
 
@@ -20,11 +21,18 @@ std::vector<DayTick> day_ticks(cellar::Instant from, cellar::Instant to, int at_
   const auto* step = std::find_if(steps.begin(), steps.end(),
                                   [&](int s) { return days / s <= std::max(1, at_most); });
   const std::chrono::days stride(step == steps.end() ? steps.back() : *step);
+  // Names of days while each comes once; dates beyond that.
+  const bool by_name = days <= 7;
+  const auto label = [&](cellar::Date day) {
+    if (!by_name) return q(report::say_date(day, speaker));
+    const std::chrono::weekday weekday(day);
+    return QLocale().dayName(static_cast<int>(weekday.iso_encoding()), QLocale::ShortFormat);
+  };
   for (cellar::Date day = first; day <= last; day += stride) {
     // Where a spring change skips midnight the day starts an hour later.
     auto at = calendar.to_instant(cellar::LocalTime(day));
     if (!at) at = calendar.to_instant(cellar::LocalTime(day) + std::chrono::hours(1));
-    if (at && *at <= to) ticks.push_back({*at, q(report::say_day(*at, speaker))});
+    if (at && *at <= to) ticks.push_back({*at, label(day)});
   }
   return ticks;
 }

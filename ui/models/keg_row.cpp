@@ -33,7 +33,7 @@ QString contents_of(const KegStatus& k, const Speaker& speaker) {
     case Phase::clean:
       return tr_row("empty, clean");
     case Phase::sanitised:
-      return tr_row("empty, sanitised");
+      return tr_row("empty, %1").arg(q(report::say(k.phase, speaker)));
     case Phase::purged:
       return tr_row("clean, purged");
     case Phase::unknown:

@@ -74,7 +74,7 @@ struct KegRow {
   QString state;
   QString next_step;
   bool stopped = false;  // not to be served: line locked or keg held back
-  StopSign caution;       // when stopped
+  StopSign caution;      // when stopped
 
   // Spoken instead of the drawn cells.
   QString level_words, co2_words, life_words;

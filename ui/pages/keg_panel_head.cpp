@@ -2,6 +2,7 @@
 #include "ui/pages/keg_panel_head.h"
 
 #include <QCoreApplication>
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QToolButton>
@@ -153,6 +154,13 @@ KegPanelHead::KegPanelHead(Context& context, QWidget* parent) : QWidget(parent),
   tasks_->setContentsMargins(0, space::s, 0, 0);
   column->addWidget(buttons);
   set_closable(false);
+}
+
+void KegPanelHead::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange && close_ != nullptr) {
+    close_->setIcon(icon(Icon::close, theme_of(this).text));
+  }
 }
 
 void KegPanelHead::set_closable(bool on) { close_->setVisible(on); }

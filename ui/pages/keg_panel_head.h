@@ -30,6 +30,9 @@ class KegPanelHead final : public QWidget {
  signals:
   void close_wanted();
 
+ protected:
+  void changeEvent(QEvent*) override;
+
  private:
   void show_banners(const PanelSubject&);
   void show_tasks(const PanelSubject&);
@@ -38,7 +41,7 @@ class KegPanelHead final : public QWidget {
   InkLabel* where_;
   InkLabel* contents_;
   InkLabel* batch_;
-  QToolButton* close_;
+  QToolButton* close_ = nullptr;
   QVBoxLayout* banners_;
   FlowLayout* tasks_;
   QStringList task_labels_;

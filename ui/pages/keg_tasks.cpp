@@ -26,7 +26,6 @@ constexpr std::array task_words = {
     TaskWords{"line_record", QT_TRANSLATE_NOOP("KegTasks", "Change the line…")},
     TaskWords{"inspected", QT_TRANSLATE_NOOP("KegTasks", "Inspect seals…")},
     TaskWords{"cleaned", QT_TRANSLATE_NOOP("KegTasks", "Clean…")},
-    TaskWords{"sanitised", QT_TRANSLATE_NOOP("KegTasks", "Sanitise…")},
     TaskWords{"hold_reading", QT_TRANSLATE_NOOP("KegTasks", "Hold reading…")},
     TaskWords{"purged", QT_TRANSLATE_NOOP("KegTasks", "Purge…")},
     TaskWords{"transfer", QT_TRANSLATE_NOOP("KegTasks", "Log a transfer…")},
@@ -91,6 +90,9 @@ std::span<const std::string_view> usual_after(Phase phase) {
 QString task_label(std::string_view kind, RegionalWords words) {
   if (kind == "tapped") {
     return words == RegionalWords::us ? tr_task("Tap it…") : tr_task("Put on tap…");
+  }
+  if (kind == "sanitised") {
+    return words == RegionalWords::us ? tr_task("Sanitize…") : tr_task("Sanitise…");
   }
   const auto* at = std::find_if(task_words.begin(), task_words.end(),
                                 [kind](const TaskWords& t) { return t.kind == kind; });

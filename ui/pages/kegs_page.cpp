@@ -190,7 +190,7 @@ void KegsPage::connect_table() {
     table_->setFocus();
   });
   connect(no_kegs_->add_action(tr("Register your kegs…")), &QPushButton::clicked, this,
-          [this] { context_.navigator.open_task({"stock_taking", {}, {}}); });
+          [this] { context_.navigator.open_task({"register_kegs", {}, {}}); });
   connect(no_match_->add_action(tr("Show all kegs")), &QPushButton::clicked, this, [this] {
     bar_->search()->clear();
     bar_->set_filter(KegFilter::all);

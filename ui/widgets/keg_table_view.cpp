@@ -62,6 +62,12 @@ KegTableView::KegTableView(KegTableModel& model, QWidget* parent)
     lay_out_columns();
     emit widths_dragged();
   });
+  // A double click on the edge gives the column back to the layout.
+  connect(header_, &QHeaderView::sectionHandleDoubleClicked, this, [this](int section) {
+    dragged_[static_cast<std::size_t>(section)] = 0;
+    lay_out_columns();
+    emit widths_dragged();
+  });
   lay_out_rows();
 }
 
