@@ -25,8 +25,8 @@ enum class PageId { kegs, lines, log };
 class Navigator {
  public:
   virtual ~Navigator() = default;
-  // The form of that kind, prefilled. "stock_taking" registers kegs and says what
-  // is in them; an empty kind lists all tasks, about what is named.
+  // The form of that kind, prefilled (ui/dialogs/forms/task_forms.h); an empty kind
+  // lists all tasks, and the chosen one is about what is named.
   virtual void open_task(const cellar::SuggestedTask&) = 0;
   virtual void show_page(PageId) = 0;
   virtual void show_keg(cellar::KegId) = 0;              // on the Kegs page

@@ -203,6 +203,13 @@ void MainWindow::announce(const QString& sentence, bool with_undo) {
 QString MainWindow::notice() const { return notice_->sentence(); }
 
 void MainWindow::open_task(const cellar::SuggestedTask& task) {
+  if (task.kind.empty()) {
+    std::optional<cellar::SuggestedTask> chosen = TaskPalette::ask(context_, this);
+    if (!chosen) return;
+    if (!chosen->about) chosen->about = task.about;
+    open_task(*chosen);
+    return;
+  }
   // A form may itself ask for another (a new batch from a transfer): the one in
   // front is its parent.
   QWidget* parent = this;
