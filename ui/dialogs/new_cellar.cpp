@@ -177,8 +177,8 @@ void NewCellar::read_altitude(bool tell) {
 
 QString NewCellar::zone_fault() const {
   const QByteArray id = zone_->currentText().trimmed().toLatin1();
-  if (QTimeZone::isTimeZoneIdAvailable(id)) return {};
-  return tr("There is no time zone “%1”. Type a city, such as Edinburgh’s “Europe/London”.")
+  if (QTimeZone(id).isValid()) return {};
+  return tr("There is no time zone “%1”. Choose one from the list: “Europe/London”, say.")
       .arg(zone_->currentText().trimmed());
 }
 

@@ -178,6 +178,9 @@ int Style::pixelMetric(PixelMetric metric, const QStyleOption* option,
     case PM_ButtonIconSize:
     case PM_SmallIconSize:
       return small_icon;
+    case PM_FocusFrameHMargin:  // beside the text of a table's cell
+    case PM_HeaderMargin:
+      return space::s;
     case PM_MenuHMargin:
     case PM_MenuVMargin:
       return space::xs;

@@ -108,7 +108,8 @@ void paint_frame(QPainter& painter, const QStyleOption& option) {
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setBrush(Qt::NoBrush);
   painter.setPen(QPen(focus ? theme.focus : theme.control_line, focus ? 2 : 1));
-  painter.drawRoundedRect(inside(option.rect), radius::small, radius::small);
+  // Hardly rounded: what it frames is square.
+  painter.drawRoundedRect(inside(option.rect), 2, 2);
   painter.restore();
 }
 

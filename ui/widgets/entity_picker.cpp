@@ -4,7 +4,7 @@
 #include <QAbstractItemView>
 #include <QCompleter>
 #include <QLineEdit>
-#include <QShowEvent>
+#include <QResizeEvent>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -194,9 +194,11 @@ QString EntityPicker::what() const {
   return tr("instrument");
 }
 
-void EntityPicker::showEvent(QShowEvent* event) {
-  QWidget::showEvent(event);
-  combo_->lineEdit()->setCursorPosition(0);
+// The beginning of the name stays in sight when there is too little room.
+void EntityPicker::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  layout()->activate();
+  if (!combo_->lineEdit()->hasFocus()) combo_->lineEdit()->home(false);
 }
 
 }  // namespace ullage::ui

@@ -53,7 +53,7 @@ class EntityPicker : public QWidget {
   [[nodiscard]] virtual cellar::SubjectKind kind() const = 0;  // for the sentences
   void reload();
   [[nodiscard]] const Context& context() const { return context_; }
-  void showEvent(QShowEvent*) override;
+  void resizeEvent(QResizeEvent*) override;
 
  private:
   void on_activated(int row);

@@ -66,6 +66,7 @@ FormSection::FormSection(const QString& heading, QWidget* parent) : QWidget(pare
   grid_->setColumnMinimumWidth(0, label_column_width);
   grid_->setColumnStretch(1, 1);
   column->addLayout(grid_);
+  column->addStretch(1);  // spare height goes below the rows, not between them
 }
 
 QWidget* focus_target(QWidget* field) {

@@ -3,6 +3,7 @@
 
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <QTextDocument>
 #include <QVBoxLayout>
 
 #include "ui/context.h"
@@ -26,6 +27,7 @@ TextEdit::TextEdit(int limit, Lines lines, QWidget* parent) : QWidget(parent), l
   } else {
     box_ = new QPlainTextEdit(this);
     box_->setTabChangesFocus(true);
+    box_->document()->setDocumentMargin(space::s);
     box_->setFixedHeight(box_->fontMetrics().lineSpacing() * lines_shown + 2 * space::m);
     connect(box_, &QPlainTextEdit::textChanged, this, &TextEdit::on_typed);
   }

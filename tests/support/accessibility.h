@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Judges of any widget, for the tests of every page and dialog. Each returns one
+// sentence per finding and nothing when all is well. The widget must be shown.
+#pragma once
+
+#include <string>
+#include <vector>
+
+class QWidget;
+
+namespace ullage::testing {
+
+// Every control that takes the keyboard says its name to a screen reader.
+[[nodiscard]] std::vector<std::string> unnamed_controls(QWidget& window);
+
+// Tab alone reaches every control that takes it, and comes round again. Groups
+// of exclusive buttons count as one stop.
+[[nodiscard]] std::vector<std::string> tab_order_faults(QWidget& window);
+
+// The text of every visible label, button, field and drop-down stands at least
+// `ratio` to 1 against what it is painted on, measured on the pixels.
+[[nodiscard]] std::vector<std::string> contrast_faults(QWidget& window, double ratio = 7.0);
+
+// Labels and buttons with less room than their text needs.
+[[nodiscard]] std::vector<std::string> clipped_texts(QWidget& window);
+
+}  // namespace ullage::testing

@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The dialogs that stand before and beside a cellar, by mouse and keyboard.
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTest>
+
+#include "tests/support/own_preferences.h"
+#include "ui/dialogs/backups.h"
+#include "ui/dialogs/first_start.h"
+#include "ui/dialogs/message_box.h"
+#include "ui/dialogs/new_cellar.h"
+#include "ui/dialogs/settings.h"
+#include "ui/theme/theme.h"
+#include "ui/theme/theme_switch.h"
+
+namespace ullage::ui {
+namespace {
+
+template <class W>
+W* part(QWidget& window, const char* name) {
+  W* found = window.findChild<W*>(QString::fromLatin1(name));
+  EXPECT_NE(found, nullptr) << name;
+  return found;
+}
+
+void click(QWidget& window, const char* button) {
+  QTest::mouseClick(part<QPushButton>(window, button), Qt::LeftButton);
+}
+
+TEST(FirstStartDialog, GivesEachOfItsThreeWays) {
+  using Choice = FirstStart::Choice;
+  for (const auto& [name, choice] :
+       std::initializer_list<std::pair<const char*, Choice>>{{"start_create", Choice::create},
+                                                             {"start_open", Choice::open},
+                                                             {"start_demo", Choice::demo}}) {
+    FirstStart dialog;
+    dialog.show();
+    EXPECT_EQ(dialog.choice(), Choice::none);
+    click(dialog, name);
+    EXPECT_EQ(dialog.choice(), choice);
+    EXPECT_EQ(dialog.result(), QDialog::Accepted);
+  }
+}
+
+TEST(FirstStartDialog, EscapeChoosesNothing) {
+  FirstStart dialog;
+  dialog.show();
+  QTest::keyClick(&dialog, Qt::Key_Escape);
+  EXPECT_EQ(dialog.choice(), FirstStart::Choice::none);
+  EXPECT_EQ(dialog.result(), QDialog::Rejected);
+}
+
+class NewCellarDialog : public ::testing::Test {
+ protected:
+  void SetUp() override {
+    dialog.show();
+    part<QComboBox>(dialog, "cellar_zone")->setCurrentText("Europe/London");
+  }
+  void type(const char* field, const char* text) {
+    auto* edit = part<QLineEdit>(dialog, field);
+    edit->clear();
+    QTest::keyClicks(edit, text);
+  }
+  NewCellar dialog;
+};
+
+TEST_F(NewCellarDialog, AsksForPlaceAltitudeZoneAndUnits) {
+  type("cellar_name", "Back room");
+  type("cellar_altitude", "400 ft");
+  click(dialog, "make_cellar");
+  ASSERT_TRUE(dialog.described());
+  EXPECT_EQ(dialog.described()->name, "Back room");
+  EXPECT_DOUBLE_EQ(units::in_feet(dialog.described()->altitude), 400);
+  EXPECT_EQ(dialog.described()->time_zone, "Europe/London");
+}
+
+TEST_F(NewCellarDialog, KeepsWhatWasTypedWhenSomethingIsMissing) {
+  type("cellar_name", "Back room");
+  type("cellar_altitude", "high");
+  click(dialog, "make_cellar");
+  EXPECT_FALSE(dialog.described());
+  EXPECT_TRUE(dialog.isVisible());
+  EXPECT_EQ(part<QLineEdit>(dialog, "cellar_altitude")->text(), "high");
+  EXPECT_EQ(part<QLineEdit>(dialog, "cellar_name")->text(), "Back room");
+  EXPECT_FALSE(part<QLineEdit>(dialog, "cellar_altitude")->accessibleDescription().isEmpty());
+}
+
+TEST_F(NewCellarDialog, RefusesAnAltitudeNobodyLivesAtAndAZoneThatIsNot) {
+  type("cellar_name", "Back room");
+  type("cellar_altitude", "90000 ft");
+  click(dialog, "make_cellar");
+  EXPECT_FALSE(dialog.described());
+  type("cellar_altitude", "10 m");
+  part<QComboBox>(dialog, "cellar_zone")->setCurrentText("Middle/Earth");
+  click(dialog, "make_cellar");
+  EXPECT_FALSE(dialog.described());
+  part<QComboBox>(dialog, "cellar_zone")->setCurrentText("Europe/Paris");
+  click(dialog, "make_cellar");
+  EXPECT_TRUE(dialog.described());
+}
+
+class Settings : public ::testing::Test {
+ protected:
+  testing::OwnPreferences own;
+};
+
+TEST_F(Settings, APresetSwitchesEveryUnitAndTheExample) {
+  SettingsDialog dialog(own.preferences);
+  dialog.show();
+  const QString before = dialog.example();
+  QSignalSpy changed(&own.preferences, &Preferences::changed);
+  click(dialog, "preset_us");
+  EXPECT_EQ(own.preferences.units(), units::DisplayUnits::us());
+  EXPECT_EQ(changed.count(), 1);
+  EXPECT_NE(dialog.example(), before);
+  EXPECT_EQ(part<QLabel>(dialog, "units_example")->text(), dialog.example());
+  for (const char* old : {" L", "°C", " kg", " mm"}) {
+    EXPECT_FALSE(dialog.example().contains(old)) << dialog.example().toStdString();
+  }
+}
+
+TEST_F(Settings, OneUnitAtATime) {
+  SettingsDialog dialog(own.preferences);
+  dialog.show();
+  auto* pressure = part<QWidget>(dialog, "unit_pressure");
+  for (QPushButton* button : pressure->findChildren<QPushButton*>()) {
+    if (button->text() == "kPa") QTest::mouseClick(button, Qt::LeftButton);
+  }
+  units::DisplayUnits wanted = units::DisplayUnits::british();
+  wanted.pressure = units::PressureUnit::kilopascal;
+  EXPECT_EQ(own.preferences.units(), wanted);
+}
+
+TEST_F(Settings, ThemeSwitchesTheOpenWindowsAtOnce) {
+  ThemeSwitch theme(*qApp, own.preferences);
+  SettingsDialog dialog(own.preferences);
+  dialog.show();
+  // Qt hands a new palette on only while the application runs.
+  QMetaObject::invokeMethod(
+      qApp,
+      [&] {
+        own.preferences.set_theme(ThemeChoice::dark);
+        EXPECT_TRUE(theme_of(&dialog).dark);
+        own.preferences.set_theme(ThemeChoice::light);
+        EXPECT_FALSE(theme_of(&dialog).dark);
+        QApplication::exit();
+      },
+      Qt::QueuedConnection);
+  QApplication::exec();
+}
+
+TEST(Backups, TheNewestIsChosenFirst) {
+  BackupsDialog dialog(
+      {{"25 November 2026", "daily", "1 MB"}, {"24 November 2026", "daily", "1 MB"}});
+  dialog.show();
+  EXPECT_EQ(dialog.chosen(), 0U);
+  click(dialog, "restore_backup");
+  EXPECT_EQ(dialog.result(), QDialog::Accepted);
+}
+
+TEST(Backups, WithNoneThereIsNothingToRestore) {
+  BackupsDialog dialog({});
+  EXPECT_FALSE(dialog.chosen());
+  EXPECT_FALSE(part<QPushButton>(dialog, "restore_backup")->isEnabled());
+}
+
+TEST(MessageBoxes, TellWhichWayWasTaken) {
+  for (const int wanted : {0, 1, -1}) {
+    MessageBox box("The file is damaged.", "", nullptr);
+    box.add_way("Restore", ButtonRole::primary);
+    box.add_way("Recover", ButtonRole::plain);
+    box.add_cancel();
+    QMetaObject::invokeMethod(
+        &box,
+        [&] {
+          const auto buttons = box.findChildren<QPushButton*>();
+          QTest::mouseClick(buttons.at(wanted < 0 ? 2 : wanted), Qt::LeftButton);
+        },
+        Qt::QueuedConnection);
+    EXPECT_EQ(box.ask(), wanted);
+  }
+}
+
+}  // namespace
+}  // namespace ullage::ui

@@ -1,0 +1,235 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <gtest/gtest.h>
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QSignalSpy>
+#include <QTest>
+#include <bit>
+#include <cstdint>
+
+#include "tests/support/own_preferences.h"
+#include "ui/widgets/quantity_edits.h"
+
+namespace ullage::ui {
+namespace {
+
+using units::DisplayUnits;
+
+class QuantityEdits : public ::testing::Test {
+ protected:
+  testing::OwnPreferences own;
+  Preferences& preferences = own.preferences;  // British: psi, C, L, imperial pints
+};
+
+std::uint64_t bits(double v) { return std::bit_cast<std::uint64_t>(v); }
+
+TEST_F(QuantityEdits, BareNumberMeansTheShownUnit) {
+  GaugePressureEdit edit(preferences);
+  QTest::keyClicks(edit.line_edit(), "12");
+  ASSERT_TRUE(edit.value());
+  EXPECT_DOUBLE_EQ(units::in_psi(*edit.value()), 12.0);
+}
+
+TEST_F(QuantityEdits, TypedUnitWinsAndStaysAsTyped) {
+  GaugePressureEdit edit(preferences);
+  QTest::keyClicks(edit.line_edit(), "2.1 bar");
+  ASSERT_TRUE(edit.value());
+  EXPECT_DOUBLE_EQ(units::in_bar(*edit.value()), 2.1);
+  EXPECT_EQ(edit.text(), "2.1 bar");
+}
+
+TEST_F(QuantityEdits, EmptyIsNoValueAndNoFaultUnlessRequired) {
+  VolumeEdit edit(preferences);
+  EXPECT_FALSE(edit.value());
+  EXPECT_TRUE(edit.fault().isEmpty());
+  edit.set_required(true);
+  EXPECT_FALSE(edit.fault().isEmpty());
+  QTest::keyClicks(edit.line_edit(), "18");
+  EXPECT_TRUE(edit.fault().isEmpty());
+}
+
+TEST_F(QuantityEdits, NonsenseStaysAsTypedWithASentenceOnceTheFieldIsLeft) {
+  TemperatureEdit edit(preferences);
+  edit.show();
+  QTest::keyClicks(edit.line_edit(), "30 frogs");
+  EXPECT_FALSE(edit.value());
+  EXPECT_FALSE(edit.fault().isEmpty());
+  const auto on_show = [&] {
+    for (const QLabel* label : edit.findChildren<QLabel*>()) {
+      if (label->isVisible() && label->text() == edit.fault()) return true;
+    }
+    return false;
+  };
+  EXPECT_FALSE(on_show()) << "half a word is no mistake yet";
+  QTest::keyClick(edit.line_edit(), Qt::Key_Return);
+  EXPECT_TRUE(on_show());
+  EXPECT_EQ(edit.text(), "30 frogs");
+  EXPECT_EQ(edit.line_edit()->accessibleDescription(), edit.fault());
+  edit.line_edit()->selectAll();
+  QTest::keyClicks(edit.line_edit(), "4");
+  EXPECT_FALSE(on_show());
+  EXPECT_TRUE(edit.value());
+}
+
+TEST_F(QuantityEdits, UnitsOfAnotherKindAreRefused) {
+  TemperatureEdit edit(preferences);
+  edit.set_text("30 psi");
+  EXPECT_FALSE(edit.value());
+  EXPECT_FALSE(edit.fault().isEmpty());
+}
+
+TEST_F(QuantityEdits, DecimalCommaIsRead) {
+  VolumeEdit edit(preferences);
+  edit.set_text("1,5");
+  ASSERT_TRUE(edit.value());
+  EXPECT_DOUBLE_EQ(units::in_litres(*edit.value()), 1.5);
+}
+
+TEST_F(QuantityEdits, RangeIsToldWithItsLimit) {
+  GaugePressureEdit edit(preferences);
+  edit.set_range(units::gauge_psi(0), units::gauge_psi(60));
+  edit.set_text("61");
+  EXPECT_FALSE(edit.value());
+  EXPECT_TRUE(edit.fault().contains("60 psi")) << edit.fault().toStdString();
+  edit.set_text("60");
+  EXPECT_TRUE(edit.value());
+}
+
+TEST_F(QuantityEdits, SwitchingUnitsAndBackLeavesTheValueBitIdentical) {
+  GaugePressureEdit pressure(preferences);
+  pressure.set_value(units::gauge_psi(12.3456789));
+  TemperatureEdit temperature(preferences);
+  temperature.set_value(units::celsius(3.3333));
+  VolumeEdit volume(preferences);
+  volume.set_value(units::litres(18.6666));
+  GravityEdit gravity(preferences);
+  gravity.set_value(units::specific_gravity(1.01234));
+  const auto p = bits(units::in_pascals(*pressure.value()));
+  const auto t = bits(units::in_kelvin(*temperature.value()));
+  const auto v = bits(units::in_cubic_metres(*volume.value()));
+  const auto g = bits(gravity.value()->count());
+  const QString before = pressure.text();
+  for (const DisplayUnits& other :
+       {DisplayUnits::metric(), DisplayUnits::us(), DisplayUnits::british()}) {
+    preferences.set_units(other);
+    EXPECT_EQ(bits(units::in_pascals(*pressure.value())), p);
+    EXPECT_EQ(bits(units::in_kelvin(*temperature.value())), t);
+    EXPECT_EQ(bits(units::in_cubic_metres(*volume.value())), v);
+    EXPECT_EQ(bits(gravity.value()->count()), g);
+  }
+  EXPECT_EQ(pressure.text(), before);
+}
+
+TEST_F(QuantityEdits, SwitchingUnitsRewritesTextUnitAndLastValue) {
+  GaugePressureEdit edit(preferences);
+  edit.set_last(units::gauge_psi(30));
+  EXPECT_TRUE(edit.line_edit()->placeholderText().contains("30 psi"));
+  edit.set_text("14.5");
+  const auto typed = bits(units::in_pascals(*edit.value()));
+  preferences.set_units(DisplayUnits::metric());
+  EXPECT_EQ(edit.text(), "1.00");
+  EXPECT_TRUE(edit.line_edit()->placeholderText().contains("2.07 bar"));
+  EXPECT_EQ(bits(units::in_pascals(*edit.value())), typed);
+  for (const QLabel* label : edit.findChildren<QLabel*>()) {
+    EXPECT_FALSE(label->text().contains("psi")) << label->text().toStdString();
+  }
+}
+
+TEST_F(QuantityEdits, UnreadableTextStaysWhenUnitsAreSwitched) {
+  GaugePressureEdit edit(preferences);
+  edit.set_text("twelve");
+  preferences.set_units(DisplayUnits::metric());
+  EXPECT_EQ(edit.text(), "twelve");
+  EXPECT_FALSE(edit.value());
+}
+
+TEST_F(QuantityEdits, WhatIsShownReadsBackInEveryUnit) {
+  for (const DisplayUnits& shown :
+       {DisplayUnits::metric(), DisplayUnits::us(), DisplayUnits::british()}) {
+    preferences.set_units(shown);
+    TemperatureEdit cold(preferences);
+    cold.set_value(units::celsius(-18));  // printed with a true minus sign
+    const QString text = cold.text();
+    TemperatureEdit again(preferences);
+    again.set_text(text);
+    ASSERT_TRUE(again.value()) << text.toStdString();
+    EXPECT_NEAR(units::in_celsius(*again.value()), -18, 0.06);
+    BoreEdit bore(preferences);
+    bore.set_value(units::inches(3.0 / 16));
+    BoreEdit bore_again(preferences);
+    bore_again.set_text(bore.text());
+    ASSERT_TRUE(bore_again.value()) << bore.text().toStdString();
+    EXPECT_NEAR(units::in_inches(*bore_again.value()), 3.0 / 16, 0.003);
+    MassEdit small(preferences);
+    small.set_value(units::grams(120));
+    MassEdit small_again(preferences);
+    small_again.set_text(small.text());
+    ASSERT_TRUE(small_again.value()) << small.text().toStdString();
+    EXPECT_NEAR(units::in_grams(*small_again.value()), 120, 3);
+    DurationEdit time(preferences);
+    time.set_value(units::hours(2));
+    DurationEdit time_again(preferences);
+    time_again.set_text(time.text());
+    ASSERT_TRUE(time_again.value()) << time.text().toStdString();
+    EXPECT_DOUBLE_EQ(units::in_hours(*time_again.value()), 2);
+  }
+}
+
+TEST_F(QuantityEdits, PercentagesAndWholeNumbers) {
+  AbvEdit abv(preferences);
+  abv.set_text("5.4 %");
+  ASSERT_TRUE(abv.value());
+  EXPECT_DOUBLE_EQ(abv.value()->count(), 5.4);
+  abv.set_text("101");
+  EXPECT_FALSE(abv.value());
+  FractionEdit fraction(preferences);
+  fraction.set_text("62");
+  ASSERT_TRUE(fraction.value());
+  EXPECT_DOUBLE_EQ(fraction.value()->count(), 0.62);
+  WholeNumberEdit cycles(preferences);
+  cycles.set_text("5");
+  EXPECT_EQ(cycles.value(), 5);
+  cycles.set_text("5.5");
+  EXPECT_FALSE(cycles.value());
+}
+
+TEST_F(QuantityEdits, RefusalFromElsewhereShowsUntilTheNextEdit) {
+  VolumeEdit edit(preferences);
+  edit.set_text("30");
+  edit.set_refusal("More than the keg holds.");
+  EXPECT_EQ(edit.fault(), "More than the keg holds.");
+  QTest::keyClicks(edit.line_edit(), "0");
+  EXPECT_TRUE(edit.fault().isEmpty());
+}
+
+TEST_F(QuantityEdits, TellsOfEachChange) {
+  MassEdit edit(preferences);
+  QSignalSpy changed(&edit, &QuantityEdit::changed);
+  QTest::keyClicks(edit.line_edit(), "23");
+  EXPECT_EQ(changed.count(), 2);
+}
+
+TEST(PreferencesFile, KeepsEveryChoice) {
+  QTemporaryDir folder;
+  QSettings settings(folder.filePath("settings.ini"), QSettings::IniFormat);
+  {
+    Preferences first(settings);
+    EXPECT_FALSE(first.units_chosen());
+    first.set_units(DisplayUnits::us());
+    first.set_theme(ThemeChoice::dark);
+    first.set_words(report::RegionalWords::us);
+    first.set_initials("MK");
+    first.set_compact_rows(true);
+  }
+  Preferences second(settings);
+  EXPECT_TRUE(second.units_chosen());
+  EXPECT_EQ(second.units(), DisplayUnits::us());
+  EXPECT_EQ(second.theme(), ThemeChoice::dark);
+  EXPECT_EQ(second.words(), report::RegionalWords::us);
+  EXPECT_EQ(second.initials(), "MK");
+  EXPECT_TRUE(second.compact_rows());
+}
+
+}  // namespace
+}  // namespace ullage::ui
