@@ -142,18 +142,11 @@ TEST_F(Settings, ThemeSwitchesTheOpenWindowsAtOnce) {
   ThemeSwitch theme(*qApp, own.preferences);
   SettingsDialog dialog(own.preferences);
   dialog.show();
-  // Qt hands a new palette on only while the application runs.
-  QMetaObject::invokeMethod(
-      qApp,
-      [&] {
-        own.preferences.set_theme(ThemeChoice::dark);
-        EXPECT_TRUE(theme_of(&dialog).dark);
-        own.preferences.set_theme(ThemeChoice::light);
-        EXPECT_FALSE(theme_of(&dialog).dark);
-        QApplication::exit();
-      },
-      Qt::QueuedConnection);
-  QApplication::exec();
+  // Qt hands a new palette on in its own time, not within the call.
+  own.preferences.set_theme(ThemeChoice::dark);
+  EXPECT_TRUE(QTest::qWaitFor([&] { return theme_of(&dialog).dark; }));
+  own.preferences.set_theme(ThemeChoice::light);
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !theme_of(&dialog).dark; }));
 }
 
 TEST(Backups, TheNewestIsChosenFirst) {
