@@ -224,9 +224,8 @@ std::optional<TemperatureEstimate> start_temperature(const Entry& filling, Looku
 
 void find_cold_since(KegTimeline& keg) {
   if (!keg.warmth) return;
-  const Temperature cold = units::celsius(cold_enough_celsius);
   for (const WarmthStep& w : keg.warmth->steps) {
-    if (w.place.value() > cold) {
+    if (w.place.value() > cold_enough()) {
       keg.cold_since.reset();
     } else if (!keg.cold_since) {
       keg.cold_since = std::max(w.at, keg.filling->at);

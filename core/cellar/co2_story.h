@@ -16,6 +16,6 @@ void derive_co2(const std::vector<const Entry*>& since_filling, const std::vecto
 
 // At this or colder a keg is on its way to being served: the warm end of a
 // cellar (11 to 13 °C, trade press) and a degree.
-inline constexpr double cold_enough_celsius = 14.0;
+[[nodiscard]] inline Temperature cold_enough() { return units::celsius(14); }
 
 }  // namespace ullage::cellar

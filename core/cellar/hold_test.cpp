@@ -12,7 +12,7 @@ constexpr double unread_temperature = 15.0;       // °C
 constexpr double unread_temperature_error = 3.0;  // K
 constexpr std::chrono::hours ask_again{24};
 
-physics::HoldReading reading_of(const Entry& entry, Instant start, Lookup& lookup) {
+physics::HoldReading hold_reading_of(const Entry& entry, Instant start, Lookup& lookup) {
   const auto& h = std::get<HoldReading>(entry.payload);
   Readings readings(lookup);
   const std::int64_t n = entry.header.sequence;
@@ -71,8 +71,8 @@ HoldState hold_test(const std::vector<const Entry*>& readings, const KegRecord& 
   physics::HoldTest test;
   test.gas_space = space;
   test.ambient = *ambient;
-  test.first = reading_of(*readings.front(), out.first, lookup);
-  test.second = reading_of(*readings.back(), out.first, lookup);
+  test.first = hold_reading_of(*readings.front(), out.first, lookup);
+  test.second = hold_reading_of(*readings.back(), out.first, lookup);
   if (const auto outcome = physics::judge_hold(test)) {
     judge(out, *outcome);
   } else {

@@ -13,9 +13,6 @@ namespace ullage::cellar {
 
 namespace {
 
-// Beer this near its place is at serving temperature.
-constexpr double near_place = 2.0;  // K
-
 bool blocked(Moment& m, Message why, std::optional<Message> to_do) {
   Readiness& r = m.status.readiness;
   r.kind = ReadinessKind::blocked;
@@ -91,8 +88,8 @@ void find_cooling(Moment& m) {
   if (!warmth || !warmth->start_known || !m.status.beer_temperature) return;
   const double place = units::in_celsius(warmth->place_now().value());
   const double beer = units::in_celsius(m.status.beer_temperature->value());
-  if (beer - place <= near_place) return;
-  m.cooled = warmth->comes_to(units::celsius(place + near_place), m.now);
+  if (beer - place <= near_its_place) return;
+  m.cooled = warmth->comes_to(units::celsius(place + near_its_place), m.now);
 }
 
 void below_range(Moment& m) {

@@ -16,6 +16,9 @@ void judge_received(Moment&);
 // What to read or state when the CO2 can't be told.
 [[nodiscard]] Message what_would_tell(const Moment&);
 
+// Beer this near its place, in kelvin, is at serving temperature.
+inline constexpr double near_its_place = 2.0;
+
 // Hours a delivered keg stands in the cold before it is tapped (trade bodies and
 // trade press: 24 at least, 24 to 48 in the UK, 72 for one that came in warm).
 inline constexpr std::chrono::hours shortest_rest{24};

@@ -7,8 +7,8 @@ namespace ullage::cellar {
 
 namespace {
 
-constexpr double cold_enough_over_place = 2.0;    // K
-constexpr double came_in_cold = 3.0;  // K above its place: only has to settle
+constexpr double cold_enough_over_place = 2.0;  // K
+constexpr double came_in_cold = 3.0;            // K above its place: only has to settle
 
 // How long it has to stand, from the temperature it came with.
 Window rest_in_cold(const Moment& m) {
@@ -30,7 +30,7 @@ Window rest_in_cold(const Moment& m) {
   return w;
 }
 
-void give_reasons(Moment& m, bool rested) {
+void reasons_of_delivery(Moment& m, bool rested) {
   const Filling& filling = *m.keg.filling;
   std::vector<Message>& reasons = m.status.readiness.reasons;
   if (m.keg.cold_since) {
@@ -89,7 +89,7 @@ void judge_received(Moment& m) {
       r.to_do = message(MessageKey::next_leave_cold, rest.likely);
     }
   }
-  give_reasons(m, rested);
+  reasons_of_delivery(m, rested);
 }
 
 }  // namespace ullage::cellar

@@ -31,6 +31,8 @@ struct Replay::Memory {
   std::unordered_map<PlaceId, PlaceHistory> places;
   std::unordered_map<BottleId, BottleSlot> bottles;
 
+  void list_registered(CellarStatus&, std::vector<PlaceId>&, std::vector<BottleId>&);
+
   const KegTimeline& timeline(KegId id) { return slot(id).timeline; }
 
   KegSlot& slot(KegId id) {
@@ -81,6 +83,19 @@ void by_name(std::vector<Record>& records) {
                    [](const Record& a, const Record& b) { return natural_less(a.name, b.name); });
 }
 
+void put_in_order(CellarStatus& out) {
+  std::stable_sort(out.kegs.begin(), out.kegs.end(), [](const KegStatus& a, const KegStatus& b) {
+    return natural_less(a.record.tag, b.record.tag);
+  });
+  std::stable_sort(out.lines.begin(), out.lines.end(), [](const auto& a, const auto& b) {
+    return natural_less(a.record.name, b.record.name);
+  });
+  by_name(out.beers);
+  by_name(out.batches);
+  by_name(out.regulators);
+  by_name(out.instruments);
+}
+
 }  // namespace
 
 Replay::Replay(const Journal& journal, const LocalCalendar& calendar)
@@ -91,34 +106,29 @@ Replay& Replay::operator=(Replay&&) noexcept = default;
 
 KegStatus Replay::keg_status(KegId id, Instant now) const { return memory_->keg(id, now); }
 
-CellarStatus Replay::status(Instant now) const {
-  Memory& memory = *memory_;
-  Lookup lookup(memory.journal);
-  CellarStatus out;
-  out.now = now;
+// The records of the register and the status of what stands alone: lines, kegs.
+void Replay::Memory::list_registered(CellarStatus& out, std::vector<PlaceId>& in_places,
+                                     std::vector<BottleId>& in_bottles) {
+  Lookup lookup(journal);
   out.cellar = lookup.cellar();
-  std::vector<PlaceId> places;
-  std::vector<BottleId> bottles;
   const auto keep = [](auto& list, auto record) {
     if (record) list.push_back(std::move(*record));
   };
-  for (const SubjectRef& s : memory.journal.subjects()) {
+  for (const SubjectRef& s : journal.subjects()) {
     switch (s.kind) {
       case SubjectKind::keg:
-        if (memory.timeline(KegId{s.uuid}).registered) {
-          out.kegs.push_back(memory.keg(KegId{s.uuid}, now));
-        }
+        if (timeline(KegId{s.uuid}).registered) out.kegs.push_back(keg(KegId{s.uuid}, out.now));
         break;
       case SubjectKind::line:
-        if (const LineTimeline& line = memory.line(LineId{s.uuid}); line.registered) {
-          out.lines.push_back(line_status_at(line, now, memory.calendar));
+        if (const LineTimeline& of = line(LineId{s.uuid}); of.registered) {
+          out.lines.push_back(line_status_at(of, out.now, calendar));
         }
         break;
       case SubjectKind::place:
-        if (memory.place(PlaceId{s.uuid}).record) places.push_back(PlaceId{s.uuid});
+        if (place(PlaceId{s.uuid}).record) in_places.push_back(PlaceId{s.uuid});
         break;
       case SubjectKind::bottle:
-        if (lookup.find(BottleId{s.uuid})) bottles.push_back(BottleId{s.uuid});
+        if (lookup.find(BottleId{s.uuid})) in_bottles.push_back(BottleId{s.uuid});
         break;
       case SubjectKind::beer:
         keep(out.beers, lookup.find(BeerId{s.uuid}));
@@ -136,16 +146,16 @@ CellarStatus Replay::status(Instant now) const {
         break;
     }
   }
-  std::stable_sort(out.kegs.begin(), out.kegs.end(), [](const KegStatus& a, const KegStatus& b) {
-    return natural_less(a.record.tag, b.record.tag);
-  });
-  std::stable_sort(out.lines.begin(), out.lines.end(), [](const auto& a, const auto& b) {
-    return natural_less(a.record.name, b.record.name);
-  });
-  by_name(out.beers);
-  by_name(out.batches);
-  by_name(out.regulators);
-  by_name(out.instruments);
+}
+
+CellarStatus Replay::status(Instant now) const {
+  Memory& memory = *memory_;
+  CellarStatus out;
+  out.now = now;
+  std::vector<PlaceId> places;
+  std::vector<BottleId> bottles;
+  memory.list_registered(out, places, bottles);
+  put_in_order(out);
   join_lines_and_kegs(out);
   rank_use_next(out);
   std::vector<Advice> others;
