@@ -49,6 +49,10 @@ report::Speaker speaker_for(const CellarSession& session, const cellar::CellarSt
           .now = session.now()};
 }
 
+std::string counted(std::size_t number, const char* one, const char* many) {
+  return std::to_string(number) + " " + (number == 1 ? one : many);
+}
+
 // The new cellar is filled under another name and gets its own when it is whole.
 std::filesystem::path unfinished(const std::filesystem::path& cellar) {
   std::filesystem::path beside = cellar;
@@ -71,8 +75,8 @@ int print_sheet(const PrintSheet& asked, CellarSession::Tools tools, Terminal te
     terminal.err << written.error().toStdString() << '\n';
     return exit_file_problem;
   }
-  terminal.out << asked.pdf.string() << ": " << sheet.rows.size() << " kegs on " << pages.count()
-               << (pages.count() == 1 ? " page.\n" : " pages.\n");
+  terminal.out << asked.pdf.string() << ": " << counted(sheet.rows.size(), "keg", "kegs") << " on "
+               << counted(static_cast<std::size_t>(pages.count()), "page", "pages") << ".\n";
   return exit_ok;
 }
 
@@ -81,7 +85,7 @@ int export_cellar(const ExportCellar& asked, Terminal terminal) {
   if (!file) return file_problem(terminal, file.error());
   const auto count = store::export_to(*file, asked.file);
   if (!count) return file_problem(terminal, count.error());
-  terminal.out << asked.file.string() << ": " << *count << " entries.\n";
+  terminal.out << asked.file.string() << ": " << counted(*count, "entry", "entries") << ".\n";
   return exit_ok;
 }
 
@@ -111,7 +115,7 @@ int import_cellar(const ImportCellar& asked, CellarSession::Tools tools, Termina
     std::filesystem::remove(being_made, ignored);
     return file_problem(terminal, {store::StoreFault::permission, asked.cellar, failed.message()});
   }
-  terminal.out << asked.cellar.string() << ": " << *count << " entries.\n";
+  terminal.out << asked.cellar.string() << ": " << counted(*count, "entry", "entries") << ".\n";
   return exit_ok;
 }
 
@@ -132,8 +136,9 @@ int check_cellar(const CheckCellar& asked, CellarSession::Tools tools, Terminal 
   }
   const auto status = (*session)->status();
   const report::Speaker speaker = speaker_for(**session, *status, std::nullopt);
-  terminal.out << "The file is whole: " << journal.entries().size() << " entries, " << struck
-               << " struck, " << corrected << " corrected; " << status->kegs.size() << " kegs.\n";
+  terminal.out << "The file is whole: " << counted(journal.entries().size(), "entry", "entries")
+               << ", " << struck << " struck, " << corrected << " corrected; "
+               << counted(status->kegs.size(), "keg", "kegs") << ".\n";
   std::size_t unfitting = 0;
   for (const cellar::KegStatus& keg : status->kegs) {
     for (const cellar::DoesntFit& misfit : keg.doesnt_fit) {

@@ -4,6 +4,7 @@
 #include <QTimer>
 #include <algorithm>
 #include <chrono>
+#include <system_error>
 
 #include "app/listeners.h"
 #include "core/cellar/excerpt.h"
@@ -74,7 +75,12 @@ CellarSession::Made CellarSession::create(const std::filesystem::path& path,
   first.header.utc_offset = ZoneCalendar(described.time_zone).offset_at(now);
   first.payload = described;
   std::vector<Entry> entries = {std::move(first)};
-  if (auto written = created->append(entries); !written) return std::unexpected(written.error());
+  if (auto written = created->append(entries); !written) {
+    created->close();
+    std::error_code ignored;
+    std::filesystem::remove(path, ignored);  // an empty file would be no cellar
+    return std::unexpected(written.error());
+  }
   return std::unique_ptr<CellarSession>(
       new CellarSession(std::move(*created), std::move(entries), tools));
 }

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The cellar's calendar from the system's time zone data. Changes of the clock
-// are looked up once, for 1900 to 2200; a question then costs a binary search.
+// are looked up once, from 1900 to as far ahead as Qt tells them (2037; beyond
+// it, the last offset holds); a question then costs a binary search.
 #pragma once
 
 #include <string>
