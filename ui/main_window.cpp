@@ -28,7 +28,7 @@ namespace ullage::ui {
 namespace {
 
 constexpr int rail_folds_below = 1120;  // the table needs the room more
-constexpr int minute = 60 * 1000;
+constexpr int minute_ms = 60 * 1000;
 
 }  // namespace
 
@@ -49,7 +49,7 @@ MainWindow::MainWindow(cellar::Facade& cellar, Preferences& preferences, Prompts
   connect(&preferences, &Preferences::changed, this, &MainWindow::refresh);
   auto* clock = new QTimer(this);
   connect(clock, &QTimer::timeout, this, &MainWindow::refresh);
-  clock->start(minute);
+  clock->start(minute_ms);
   show_page(PageId::kegs);
   refresh();
 }
