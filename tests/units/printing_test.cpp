@@ -202,16 +202,16 @@ Estimate<Q> with_width(Q value, double half_width) {
 }
 
 TEST(PrintEstimate, in_the_chosen_unit) {
-  const Estimate<GaugePressure> dial = with_width(gauge_psi(12.3), in_pascals(psi(2)));
+  const Estimate<GaugePressure> by_dial = with_width(gauge_psi(12.3), in_pascals(psi(2)));
   const Estimate<SpecificGravity> hydrometer = with_width(specific_gravity(1.0483), 0.002);
   check_printed({
       {us_printer.print(with_width(volumes_of_co2(2.43), 0.2)), "2.4 ± 0.2 vol"},
       {metric_printer.print(with_width(volumes_of_co2(2.43), 0.2)), "4.8 ± 0.4 g/L"},
       {comma_printer.print(with_width(volumes_of_co2(2.43), 0.2)), "4,8 ± 0,4 g/L"},
       {us_printer.print(with_width(grams_per_litre(4.8), 0.4)), "2.4 ± 0.2 vol"},
-      {us_printer.print(dial), "12 ± 2 psi"},
-      {metric_printer.print(dial), "0.85 ± 0.14 bar"},
-      {with_pressure(PressureUnit::kilopascal).print(dial), "85 ± 14 kPa"},
+      {us_printer.print(by_dial), "12 ± 2 psi"},
+      {metric_printer.print(by_dial), "0.85 ± 0.14 bar"},
+      {with_pressure(PressureUnit::kilopascal).print(by_dial), "85 ± 14 kPa"},
       {us_printer.print(with_width(celsius(4), 0.5)), "39.2 ± 0.9 °F"},
       {metric_printer.print(with_width(celsius(4), 0.5)), "4.0 ± 0.5 °C"},
       {metric_printer.print(with_width(litres(9.46), 0.003)), "9 ± 3 L"},
