@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/demo_cellar.h"
 
+#include <fmt/format.h>
+
 #include <stdexcept>
 
 #include "app/demo_register.h"
@@ -313,7 +315,10 @@ CellarSession::Made make_demo(const std::filesystem::path& file, CellarSession::
   for (const Act& act : demo_acts(cellar.now(), cellar.calendar(), tools.ids)) {
     if (const Outcome<ActId> told = cellar.log(act); !told) {
       const Fault& fault = told.error().faults.front();
-      throw std::logic_error("the demo tells something impossible: " + fault.field);
+      const Draft& draft = act.drafts.at(fault.draft);
+      throw std::logic_error(fmt::format("the demo tells something impossible: {} in {} ({})",
+                                         fault.field, kind_of(draft.payload),
+                                         static_cast<int>(fault.why.key)));
     }
   }
   return made;

@@ -158,8 +158,6 @@ DemoBatches register_batches(DemoStory& story) {
       brewed(story, {"Ginger Beer", "Ginger beer", 2.7, 3.2, "Brew 45", 1.038, 1.008, 4}, 20);
   b.porter = brewed(story, {"Ebb Porter", "Porter", 2.1, 2.5, "Brew 39", 1.058, 1.016, 33}, 19);
   b.amber = brewed(story, {"Amber Ale", "Amber ale", 2.2, 2.6, "Brew 42", 1.048, 1.011, 21}, 19);
-  b.old_bitter =
-      brewed(story, {"Tern Bitter", "Bitter", 1.9, 2.3, "Brew 38", 1.040, 1.010, 30}, 19);
   b.lager = bought(story, {"Hillside Lager", "Lager", 2.4, 2.7, "L2291", 0, 0, 6}, 4.4);
   b.pils = bought(story, {"Hillside Pils", "Pils", 2.5, 2.8, "L2305", 0, 0, 1}, 4.8);
   b.pale = bought(story, {"Quarry Pale", "Pale ale", 2.2, 2.6, "G118", 0, 0, 3}, 4.1);

@@ -5,6 +5,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "ui/dialogs/forms/hush.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
@@ -34,6 +35,8 @@ KegChange::KegChange(const Context& context, std::optional<cellar::LineId> line,
   build();
   choose(line, on);
 }
+
+KegChange::~KegChange() { hush(*this); }
 
 void KegChange::build() {
   line_ = new LinePicker(context_);

@@ -25,6 +25,8 @@ class KegChange : public QDialog {
   KegChange(const Context& context, std::optional<cellar::LineId> line,
             std::optional<cellar::KegId> on, QWidget* parent = nullptr);
 
+  ~KegChange() override;
+
   [[nodiscard]] cellar::Act act() const;
   bool log();
   void choose(std::optional<cellar::LineId> line, std::optional<cellar::KegId> on);

@@ -7,6 +7,7 @@
 
 #include "core/cellar/presets.h"
 #include "ui/dialogs/forms/entry_fields.h"
+#include "ui/dialogs/forms/hush.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
@@ -62,6 +63,8 @@ RegisterKegs::RegisterKegs(const Context& context, QWidget* parent)
   tell_count();
   tags_->line_edit()->setFocus();
 }
+
+RegisterKegs::~RegisterKegs() { hush(*this); }
 
 // Another kind brings its own figures; anything else that was chosen stays.
 void RegisterKegs::on_kind() {

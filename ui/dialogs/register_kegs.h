@@ -20,6 +20,7 @@ class RegisterKegs : public QDialog {
   Q_OBJECT
  public:
   explicit RegisterKegs(const Context& context, QWidget* parent = nullptr);
+  ~RegisterKegs() override;
 
   [[nodiscard]] cellar::Act act() const;
   bool log();

@@ -10,6 +10,7 @@
 #include "core/physics/gravity.h"
 #include "ui/dialogs/forms/entry_fields.h"
 #include "ui/dialogs/forms/form_memory.h"
+#include "ui/dialogs/forms/hush.h"
 #include "ui/dialogs/transfer_step.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
@@ -70,7 +71,7 @@ TransferForm::TransferForm(const Context& context, std::optional<KegId> keg, QWi
   touched_ = false;
 }
 
-TransferForm::~TransferForm() = default;
+TransferForm::~TransferForm() { hush(*this); }
 
 void TransferForm::build() {
   auto* inside = new QWidget;

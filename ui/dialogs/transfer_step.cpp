@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "ui/dialogs/forms/entry_fields.h"
+#include "ui/dialogs/forms/hush.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/form_section.h"
 #include "ui/widgets/ink_label.h"
@@ -53,6 +54,8 @@ TransferStep::TransferStep(const Context& context, int number, const QString& ti
   connect(fields_, &EntryFields::changed, this, &TransferStep::changed);
   tell_state();
 }
+
+TransferStep::~TransferStep() { hush(*this); }
 
 void TransferStep::set_found(const cellar::PreparationStep* found) {
   found_ = found ? std::optional(*found) : std::nullopt;

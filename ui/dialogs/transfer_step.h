@@ -28,6 +28,8 @@ class TransferStep : public QFrame {
   TransferStep(const Context& context, int number, const QString& title,
                const cellar::Payload& start, Need need, QWidget* parent = nullptr);
 
+  ~TransferStep() override;
+
   // What the journal says of this step for the chosen keg; nullptr when it says
   // nothing.
   void set_found(const cellar::PreparationStep* found);

@@ -42,7 +42,11 @@ EntryFields::EntryFields(const Context& context, const cellar::Payload& start,
   offer_readings();
 }
 
-EntryFields::~EntryFields() = default;
+// The editors go while what their changes lead to is still here.
+EntryFields::~EntryFields() {
+  built_ = false;
+  delete rows_;
+}
 
 FieldBinding* EntryFields::binding(std::string_view column) const {
   const auto at = std::find_if(bindings_.begin(), bindings_.end(),

@@ -9,6 +9,7 @@
 
 #include "ui/dialogs/forms/entry_fields.h"
 #include "ui/dialogs/forms/form_memory.h"
+#include "ui/dialogs/forms/hush.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
 #include "ui/theme/theme.h"
@@ -43,7 +44,7 @@ EntryForm::EntryForm(const Context& context, const cellar::SuggestedTask& task, 
   settle_.start();
 }
 
-EntryForm::~EntryForm() = default;
+EntryForm::~EntryForm() { hush(*this); }
 
 cellar::Payload EntryForm::starting_payload(const cellar::SuggestedTask& task) const {
   if (task.prefill) return *task.prefill;
