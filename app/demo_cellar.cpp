@@ -125,6 +125,15 @@ void prepared_and_filled(DemoStory& story, const DemoRegister& r, int days_ago, 
 
 // --- the story, keg by keg
 
+// Stock-taking on the first day: one keg stays unknown, as one always does.
+void stock_taking(DemoStory& story, const DemoRegister& r) {
+  const DemoKegs& k = r.kegs;
+  for (const KegId keg :
+       {k.k01, k.k02, k.k03, k.k04, k.k05, k.k06, k.k07, k.k08, k.k09, k.k10, k.k12}) {
+    story.did(story.ago(39, 15), Found{.keg = keg, .contents = FoundContents::empty_dirty});
+  }
+}
+
 void on_tap_bitter(DemoStory& story, const DemoRegister& r) {
   const KegId keg = r.kegs.k03;
   prepared_and_filled(
@@ -294,6 +303,7 @@ void readings(DemoStory& story, const DemoRegister& r) {
 std::vector<Act> demo_acts(Instant now, const LocalCalendar& calendar, IdSource& ids) {
   DemoStory story(now, calendar, ids);
   const DemoRegister r = register_demo(story);
+  stock_taking(story, r);
   on_tap_bitter(story, r);
   ready_saison(story, r);
   carbonating_rye(story, r);

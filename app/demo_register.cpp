@@ -88,7 +88,7 @@ DemoLines register_lines(DemoStory& story, Instant at, const DemoPlaces& places,
     l.rise = metres(1.1);
     l.clean_every_days = 14;
     l.clean_reason = "own rule";
-    l.clean_source = "trade handbook: every 14 days";
+    l.clean_source = "trade handbook";
     story.did(at, l);
     return l.line;
   };

@@ -8,6 +8,7 @@
 #include "core/cellar/presets.h"
 #include "ui/dialogs/forms/entry_fields.h"
 #include "ui/dialogs/forms/hush.h"
+#include "ui/dialogs/forms/scrolled.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
@@ -46,14 +47,18 @@ RegisterKegs::RegisterKegs(const Context& context, QWidget* parent)
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(space::xl, space::l, space::xl, space::l);
   all->setSpacing(space::m);
-  all->addWidget(tag_row);
-  all->addWidget(fields_);
-  all->addWidget(source_);
-  all->addStretch(1);
+  auto* rows = new QWidget;
+  auto* column = new QVBoxLayout(rows);
+  column->setContentsMargins(0, 0, space::s, 0);
+  column->addWidget(tag_row);
+  column->addWidget(fields_);
+  column->addWidget(source_);
+  column->addStretch(1);
+  all->addWidget(scrolled(rows), 1);
   all->addWidget(count_);
   all->addWidget(refusal_);
   all->addWidget(buttons);
-  resize(560, 620);
+  resize(600, 720);
 
   connect(fields_, &EntryFields::changed, this, &RegisterKegs::on_kind);
   connect(tags_, &TagListEdit::changed, this, &RegisterKegs::tell_count);

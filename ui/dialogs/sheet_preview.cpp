@@ -10,6 +10,7 @@
 #include <QResizeEvent>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QTimer>
 #include <QVBoxLayout>
 
 #include "ui/preferences.h"
@@ -119,7 +120,8 @@ void SheetPreview::show_pages() {
 
 void SheetPreview::resizeEvent(QResizeEvent* event) {
   QDialog::resizeEvent(event);
-  if (pages_) show_pages();
+  // The viewport takes its new size only after this event.
+  if (pages_) QTimer::singleShot(0, this, &SheetPreview::show_pages);
 }
 
 bool SheetPreview::save_pdf(const QString& path) {

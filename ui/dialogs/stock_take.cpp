@@ -3,11 +3,11 @@
 
 #include <QDialogButtonBox>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "ui/dialogs/forms/entry_fields.h"
 #include "ui/dialogs/forms/form_memory.h"
+#include "ui/dialogs/forms/scrolled.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
@@ -29,11 +29,7 @@ StockTake::StockTake(const Context& context, std::vector<cellar::KegId> kegs, QW
   }
   heading_ = new InkLabel({}, TextRole::title);
   progress_ = new InkLabel({}, TextRole::small, Ink::secondary);
-  scroll_ = new QScrollArea;
-  scroll_->setWidgetResizable(true);
-  scroll_->setFrameShape(QFrame::NoFrame);
-  scroll_->setFocusPolicy(Qt::NoFocus);
-  scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll_ = scrolled();
   refusal_ = new Banner(cellar::Severity::warning, {});
   refusal_->setObjectName(QStringLiteral("refusal"));
   refusal_->hide();
@@ -51,7 +47,7 @@ StockTake::StockTake(const Context& context, std::vector<cellar::KegId> kegs, QW
   all->addWidget(scroll_, 1);
   all->addWidget(refusal_);
   all->addWidget(buttons);
-  resize(560, 640);
+  resize(680, 660);
   connect(log_, &QPushButton::clicked, this, &StockTake::log_and_go_on);
   connect(skip_it, &QPushButton::clicked, this, &StockTake::skip);
   connect(buttons, &QDialogButtonBox::rejected, this, &StockTake::reject);

@@ -3,7 +3,6 @@
 
 #include <QDialogButtonBox>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -11,6 +10,7 @@
 #include "ui/dialogs/forms/entry_fields.h"
 #include "ui/dialogs/forms/form_memory.h"
 #include "ui/dialogs/forms/hush.h"
+#include "ui/dialogs/forms/scrolled.h"
 #include "ui/dialogs/transfer_step.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
@@ -82,17 +82,12 @@ void TransferForm::build() {
   build_steps(*all);
   all->addWidget(build_ending());
   all->addStretch(1);
-  auto* scroll = new QScrollArea;
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setFocusPolicy(Qt::NoFocus);
-  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  scroll->setWidget(inside);
+  auto* scroll = scrolled(inside);
   auto* whole = new QVBoxLayout(this);
   whole->setContentsMargins(0, 0, 0, 0);
   whole->addWidget(scroll, 1);
   whole->addWidget(build_foot());
-  resize(700, 640);
+  resize(std::max(720, scroll->minimumWidth()), 660);
 }
 
 QWidget* TransferForm::build_subject() {

@@ -83,9 +83,12 @@ void KegPanelReadiness::show_keg(const PanelSubject& subject) {
   mark_->set(row.mark, {});
   const QString headline = nothing_in_it ? row.state : q(report::say(readiness.headline, speaker));
   headline_->setText(headline);
+  const QString to_do = readiness.to_do ? q(report::say(*readiness.to_do, speaker)) : row.next_step;
+  // What is to be done stands below by itself; it need not be among the reasons too.
   QStringList reasons;
   for (const cellar::Message& reason : readiness.reasons) {
-    reasons << q(report::say(reason, speaker));
+    const QString words = q(report::say(reason, speaker));
+    if (to_do.isEmpty() || !words.startsWith(to_do, Qt::CaseInsensitive)) reasons << words;
   }
   const auto labels = keep_count<InkLabel>(*reasons_, reasons.size(), [this] {
     auto* label = new InkLabel({}, TextRole::small, Ink::secondary, this);
@@ -95,7 +98,6 @@ void KegPanelReadiness::show_keg(const PanelSubject& subject) {
   for (std::size_t i = 0; i < labels.size(); ++i) {
     labels[i]->setText(reasons[static_cast<qsizetype>(i)]);
   }
-  const QString to_do = readiness.to_do ? q(report::say(*readiness.to_do, speaker)) : row.next_step;
   to_do_->setText(to_do.left(1).toUpper() + to_do.mid(1));
   to_do_->setVisible(!to_do.isEmpty());
   because_->set_about(headline);

@@ -22,7 +22,7 @@ LineRow::LineRow(const Context& context, const cellar::LineStatus& line,
   grid_ = new QGridLayout(this);
   grid_->setContentsMargins(0, space::m, 0, space::m);
   grid_->setHorizontalSpacing(space::xl);
-  grid_->setVerticalSpacing(space::xs);
+  grid_->setVerticalSpacing(space::s);
   grid_->setColumnMinimumWidth(0, 84);
   grid_->setColumnStretch(1, 3);
   grid_->setColumnStretch(2, 3);

@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/lines_page.h"
 
+#include <QEvent>
 #include <QFrame>
 #include <QHBoxLayout>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QScrollBar>
 #include <QStackedWidget>
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "ui/dialogs/forms/scrolled.h"
 #include "ui/pages/line_row.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
@@ -21,10 +22,14 @@ namespace {
 
 constexpr int minute = 60 * 1000;  // ages and due dates move with the clock
 
-QFrame* rule() {
+// A thin rule in the theme's own line colour.
+QFrame* rule(const QWidget* like) {
   auto* line = new QFrame;
-  line->setFrameShape(QFrame::HLine);
-  line->setObjectName(QStringLiteral("rule"));
+  line->setFixedHeight(1);
+  line->setAutoFillBackground(true);
+  QPalette palette = line->palette();
+  palette.setColor(QPalette::Window, theme_of(like).line);
+  line->setPalette(palette);
   return line;
 }
 
@@ -43,6 +48,11 @@ LinesPage::LinesPage(const Context& context, QWidget* parent) : QWidget(parent),
 
 LinesPage::~LinesPage() = default;
 
+void LinesPage::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange) refresh();
+}
+
 void LinesPage::build() {
   auto* add = new QPushButton(tr("Add a line…"));
   add->setObjectName(QStringLiteral("add_line"));
@@ -59,11 +69,7 @@ void LinesPage::build() {
   header->addStretch(1);
   header->addWidget(add);
 
-  scroll_ = new QScrollArea;
-  scroll_->setWidgetResizable(true);
-  scroll_->setFrameShape(QFrame::NoFrame);
-  scroll_->setFocusPolicy(Qt::NoFocus);
-  scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll_ = scrolled();
   auto* empty = new EmptyState(Icon::line, tr("No lines yet"),
                                tr("Register each tap with its hose: then cleaning days, locks and "
                                   "keg changes have a home."));
@@ -90,7 +96,7 @@ void LinesPage::refresh() {
   int locked = 0;
   for (const cellar::LineStatus& line : status->lines) {
     if (!line.record.in_use) continue;
-    if (shown++ > 0) column->addWidget(rule());
+    if (shown++ > 0) column->addWidget(rule(this));
     if (line.lock) ++locked;
     auto* row = new LineRow(context_, line, *status);
     connect(row, &LineRow::task_asked, this,

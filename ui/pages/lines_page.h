@@ -26,6 +26,9 @@ class LinesPage : public QWidget {
 
   void refresh();
 
+ protected:
+  void changeEvent(QEvent* event) override;
+
  private:
   void build();
   void open(const QString& kind, const cellar::LineStatus& line);

@@ -102,6 +102,7 @@ QWidget* LogPage::build_filters() {
     edit->setCalendarPopup(true);
     edit->setDisplayFormat(QStringLiteral("d MMM yyyy"));
     edit->setAccessibleName(name);
+    edit->setMinimumWidth(132);
     edit->setEnabled(false);
     connect(edit, &QDateEdit::dateChanged, this, &LogPage::apply_filter);
     return edit;

@@ -168,6 +168,7 @@ Mark mark_of(const cellar::KegStatus& keg) {
   if (keg.lock) return Mark::padlock;
   if (const auto worst = most_severe(keg.advice)) return *worst;
   if (keg.quarantined) return Mark::bar;
+  if (keg.hold_failed) return Mark::triangle;
   return mark_of_phase(keg.phase);
 }
 

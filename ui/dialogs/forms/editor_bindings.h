@@ -74,6 +74,7 @@ class EditBinding : public TypedBinding<T> {
     }
   }
   void put(const T& value) override { edit_->set_value(value); }
+  void clear() override { edit_->set_value(std::nullopt); }
   void offer_last(const T& value) override {
     if constexpr (requires { edit_->set_last(std::optional<bare_t<T>>(value)); }) {
       edit_->set_last(std::optional<bare_t<T>>(value));

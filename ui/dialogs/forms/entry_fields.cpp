@@ -22,7 +22,7 @@ FormSpec without(const FormSpec& whole, const std::set<std::string>& left_out) {
 }  // namespace
 
 EntryFields::EntryFields(const Context& context, const cellar::Payload& start,
-                         const std::set<std::string>& left_out, QWidget* parent)
+                         const std::set<std::string>& left_out, Start how, QWidget* parent)
     : QWidget(parent),
       context_(context),
       spec_(without(*form_spec(cellar::kind_of(start)), left_out)),
@@ -36,6 +36,7 @@ EntryFields::EntryFields(const Context& context, const cellar::Payload& start,
     show_rows();
     emit changed();
   });
+  if (how == Start::fresh) clear_unstated(like_, bindings_);
   add_rows();
   built_ = true;
   show_rows();

@@ -20,10 +20,14 @@ class FormSection;
 class EntryFields : public QWidget {
   Q_OBJECT
  public:
+  // A fresh entry shows a quantity that nobody has stated yet as an empty field;
+  // as_given shows every value, zero included.
+  enum class Start { fresh, as_given };
   // `left_out` names columns that the surrounding act answers itself; they keep
   // what the payload has.
   EntryFields(const Context& context, const cellar::Payload& start,
-              const std::set<std::string>& left_out = {}, QWidget* parent = nullptr);
+              const std::set<std::string>& left_out = {}, Start how = Start::fresh,
+              QWidget* parent = nullptr);
   ~EntryFields() override;
 
   [[nodiscard]] const FormSpec& spec() const { return spec_; }

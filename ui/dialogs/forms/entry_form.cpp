@@ -3,13 +3,13 @@
 
 #include <QDialogButtonBox>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "ui/dialogs/forms/entry_fields.h"
 #include "ui/dialogs/forms/form_memory.h"
 #include "ui/dialogs/forms/hush.h"
+#include "ui/dialogs/forms/scrolled.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
 #include "ui/theme/theme.h"
@@ -40,7 +40,8 @@ EntryForm::EntryForm(const Context& context, const cellar::SuggestedTask& task, 
     check_quietly();
     tell_consequences();
   });
-  build(starting_payload(task));
+  build(starting_payload(task),
+        corrects_ ? EntryFields::Start::as_given : EntryFields::Start::fresh);
   settle_.start();
 }
 
@@ -57,7 +58,7 @@ cellar::Payload EntryForm::starting_payload(const cellar::SuggestedTask& task) c
   return payload;
 }
 
-void EntryForm::build(const cellar::Payload& start) {
+void EntryForm::build(const cellar::Payload& start, EntryFields::Start fresh) {
   auto* inside = new QWidget;
   auto* all = new QVBoxLayout(inside);
   all->setContentsMargins(space::xl, space::l, space::xl, space::l);
@@ -67,18 +68,13 @@ void EntryForm::build(const cellar::Payload& start) {
                                spec_.weight == CautionWeight::danger ? Caution::Weight::danger
                                                                      : Caution::Weight::caution));
   }
-  fields_ = new EntryFields(context_, start);
+  fields_ = new EntryFields(context_, start, {}, fresh);
   connect(fields_, &EntryFields::changed, this, &EntryForm::on_changed);
   all->addWidget(fields_);
   add_ending(*all);
   all->addStretch(1);
 
-  auto* scroll = new QScrollArea;
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setFocusPolicy(Qt::NoFocus);
-  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  scroll->setWidget(inside);
+  auto* scroll = scrolled(inside);
 
   auto* buttons = new QDialogButtonBox;
   log_ = buttons->addButton(corrects_ ? tr("&Log the correction") : tr("&Log it"),
@@ -101,7 +97,7 @@ void EntryForm::build(const cellar::Payload& start) {
   whole->addWidget(scroll, 1);
   whole->addLayout(foot);
   inside->adjustSize();
-  resize(560, std::min(680, inside->sizeHint().height() + 110));
+  resize(std::max(640, scroll->minimumWidth()), std::min(680, inside->sizeHint().height() + 110));
 }
 
 void EntryForm::add_ending(QVBoxLayout& all) {

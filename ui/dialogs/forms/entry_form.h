@@ -10,7 +10,7 @@
 #include <optional>
 
 #include "ui/context.h"
-#include "ui/dialogs/forms/form_spec.h"
+#include "ui/dialogs/forms/entry_fields.h"
 
 class QPushButton;
 class QVBoxLayout;
@@ -18,7 +18,6 @@ class QVBoxLayout;
 namespace ullage::ui {
 
 class Banner;
-class EntryFields;
 class InkLabel;
 class TextEdit;
 class WhenEdit;
@@ -44,7 +43,7 @@ class EntryForm : public QDialog {
 
  private:
   [[nodiscard]] cellar::Payload starting_payload(const cellar::SuggestedTask& task) const;
-  void build(const cellar::Payload& start);
+  void build(const cellar::Payload& start, EntryFields::Start fresh);
   void add_ending(QVBoxLayout& all);
   void on_changed();
   void check_quietly();

@@ -205,6 +205,27 @@ void put_fields(const Payload& from, const Bindings& bindings) {
       from);
 }
 
+void clear_unstated(const Payload& payload, const Bindings& bindings) {
+  std::visit(
+      [&](const auto& p) {
+        using P = std::decay_t<decltype(p)>;
+        const P untouched{};
+        std::vector<const void*> defaults;
+        P::fields(untouched,
+                  [&](std::string_view, const auto& field) { defaults.push_back(&field); });
+        std::size_t i = 0;
+        P::fields(p, [&](std::string_view, const auto& field) {
+          using T = std::decay_t<decltype(field)>;
+          if constexpr (units::Quantity<T> && !std::is_same_v<T, MoleFraction>) {
+            const T& unstated = *static_cast<const T*>(defaults.at(i));
+            if (units::to_magnitude(field) == units::to_magnitude(unstated)) bindings[i]->clear();
+          }
+          ++i;
+        });
+      },
+      payload);
+}
+
 void offer_last(const Payload& last, const FormSpec& form, const Bindings& bindings) {
   std::visit(
       [&](const auto& p) {

@@ -24,6 +24,7 @@ class FieldBinding {
   [[nodiscard]] virtual QString fault() const { return {}; }
   virtual void show_fault() {}
   virtual void refuse(const QString&) {}
+  virtual void clear() {}
 
   std::string column;
 };
@@ -47,6 +48,9 @@ using Bindings = std::vector<std::unique_ptr<FieldBinding>>;
 // the payload's default.
 [[nodiscard]] cellar::Payload read_fields(const cellar::Payload& like, const Bindings& bindings);
 void put_fields(const cellar::Payload& from, const Bindings& bindings);
+// Empties the editors of required quantities that still have the value of a
+// default-made payload: nobody has stated them.
+void clear_unstated(const cellar::Payload& payload, const Bindings& bindings);
 // Offers `last`'s readings in grey.
 void offer_last(const cellar::Payload& last, const FormSpec& spec, const Bindings& bindings);
 
