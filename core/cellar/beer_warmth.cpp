@@ -48,15 +48,17 @@ std::optional<TemperatureEstimate> BeerWarmth::at(Instant when) const {
     return std::exp(-units::in_seconds(between(from, t)) / tau);
   };
   add(start, left_of(start_at));
+  std::size_t reached = 0;  // the last step that had begun by then
   for (std::size_t i = 0; i < steps.size() && steps[i].at <= t; ++i) {
+    reached = i;
     const Instant from = std::max(steps[i].at, start_at);
     const Instant until = i + 1 < steps.size() ? std::clamp(steps[i + 1].at, from, t) : t;
     add(steps[i].place, left_of(until) - left_of(from));
   }
   TemperatureEstimate out(units::kelvin(value), std::move(parts));
   // How far the lag itself is off, for the last change still under way.
-  const double gap = units::in_kelvin(steps.back().place.value()) - value;
-  const double since = units::in_seconds(between(std::max(start_at, steps.back().at), t)) / tau;
+  const double gap = units::in_kelvin(steps[reached].place.value()) - value;
+  const double since = units::in_seconds(between(std::max(start_at, steps[reached].at), t)) / tau;
   return out.with(time_constant.source(), gap * since * std::log(time_constant.factor()));
 }
 

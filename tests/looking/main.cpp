@@ -13,7 +13,7 @@
 
 #include "app/demo_cellar.h"
 #include "app/surroundings.h"
-#include "tests/support/queued_prompts.h"
+#include "tests/support/fake_surroundings.h"
 #include "ui/dialogs/first_start.h"
 #include "ui/dialogs/forms/task_forms.h"
 #include "ui/dialogs/new_cellar.h"

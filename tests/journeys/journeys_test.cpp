@@ -1,0 +1,259 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Whole tasks through the real windows on the real demo cellar.
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTableView>
+#include <QTemporaryDir>
+#include <QTest>
+#include <memory>
+
+#include "app/demo_cellar.h"
+#include "app/surroundings.h"
+#include "core/store/exchange.h"
+#include "tests/support/accessibility.h"
+#include "tests/support/fake_surroundings.h"
+#include "tests/support/own_preferences.h"
+#include "ui/dialogs/forms/entry_fields.h"
+#include "ui/dialogs/forms/entry_form.h"
+#include "ui/dialogs/keg_change.h"
+#include "ui/dialogs/register_kegs.h"
+#include "ui/dialogs/stock_take.h"
+#include "ui/dialogs/transfer_form.h"
+#include "ui/dialogs/transfer_step.h"
+#include "ui/main_window.h"
+#include "ui/models/log_table.h"
+#include "ui/pages/log_page.h"
+#include "ui/widgets/quantity_edits.h"
+#include "ui/widgets/tag_list_edit.h"
+
+namespace ullage {
+namespace {
+
+class Journey : public ::testing::Test {
+ protected:
+  void SetUp() override {
+    auto made = app::make_demo(folder_.filePath(QStringLiteral("demo.cellar")).toStdString(),
+                               {clock_, ids_});
+    ASSERT_TRUE(made);
+    cellar_ = std::move(*made);
+    window_ =
+        std::make_unique<ui::MainWindow>(*cellar_, own_.preferences, prompts_, ui::AppCommands{});
+    window_->show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
+  }
+
+  [[nodiscard]] ui::Context& context() { return window_->context(); }
+  [[nodiscard]] cellar::KegStatus keg(std::string_view tag) const {
+    const auto status = cellar_->status();
+    const cellar::KegStatus* found = status->keg_by_tag(tag);
+    EXPECT_NE(found, nullptr) << tag;
+    return found ? *found : cellar::KegStatus{};
+  }
+  [[nodiscard]] cellar::LineStatus line(std::string_view name) const {
+    for (const cellar::LineStatus& each : cellar_->status()->lines) {
+      if (each.record.name == name) return each;
+    }
+    ADD_FAILURE() << "no line " << name;
+    return {};
+  }
+  static void type(QWidget& form, const char* field, const QString& text) {
+    auto* edit = form.findChild<QWidget*>(QLatin1String(field));
+    ASSERT_NE(edit, nullptr) << field;
+    auto* typed = edit->findChild<QLineEdit*>();
+    ASSERT_NE(typed, nullptr) << field;
+    typed->setFocus();
+    typed->selectAll();
+    QTest::keyClicks(typed, text);
+  }
+  static void press(QWidget& form, const char* button) {
+    auto* found = form.findChild<QPushButton*>(QLatin1String(button));
+    ASSERT_NE(found, nullptr) << button;
+    QTest::mouseClick(found, Qt::LeftButton);
+  }
+
+  QTemporaryDir folder_;
+  app::SystemClock clock_;
+  app::RandomIds ids_;
+  testing::OwnPreferences own_;
+  testing::QueuedPrompts prompts_;
+  std::unique_ptr<app::CellarSession> cellar_;
+  std::unique_ptr<ui::MainWindow> window_;
+};
+
+TEST_F(Journey, StockTakingRegistersARunOfKegsAndCountsThem) {
+  ui::RegisterKegs form(context());
+  form.show();
+  type(form, "tags", QStringLiteral("Q01..Q03"));
+  press(form, "log_it");
+  ASSERT_EQ(form.registered().size(), 3U);
+  EXPECT_EQ(keg("Q02").phase, cellar::Phase::unknown);
+
+  ui::StockTake count(context(), form.registered());
+  count.show();
+  EXPECT_TRUE(count.log_and_go_on());  // "not known" is an answer
+  count.skip();
+  EXPECT_EQ(count.at(), 2U);
+  EXPECT_EQ(cellar_->journal().story(cellar::subject(keg("Q01").record.keg)).size(), 2U);
+  EXPECT_EQ(cellar_->journal().story(cellar::subject(keg("Q02").record.keg)).size(), 1U);
+}
+
+TEST_F(Journey, ATagIsNotGivenTwice) {
+  ui::RegisterKegs form(context());
+  form.show();
+  type(form, "tags", QStringLiteral("K01"));
+  press(form, "log_it");
+  EXPECT_TRUE(form.registered().empty());
+  EXPECT_EQ(form.tags().text(), QStringLiteral("K01"));  // nothing typed is lost
+}
+
+TEST_F(Journey, ATransferIsOneActAndOneUndo) {
+  const cellar::KegId into = keg("K05").record.keg;
+  const cellar::BatchId batch = keg("K01").contents->batch;
+  const std::size_t before = cellar_->journal().entries().size();
+  ui::TransferForm form(context(), into);
+  form.show();
+  form.choose_batch(batch);
+  auto* filled = form.findChild<ui::TransferStep*>(QStringLiteral("step_filled"));
+  auto* gas = form.findChild<ui::TransferStep*>(QStringLiteral("step_gas_set"));
+  ASSERT_TRUE(filled && gas);
+  type(*filled, "beer_volume_m3", QStringLiteral("18.5 L"));
+  type(*filled, "temperature_k", QStringLiteral("39F"));
+  type(*gas, "pressure_pa", QStringLiteral("0.9 bar"));
+  QTest::qWait(400);
+  EXPECT_FALSE(form.outlook().isEmpty());
+  press(form, "log_it");
+  ASSERT_TRUE(keg("K05").contents) << form.findChild<QWidget*>("refusal")->isVisible();
+  EXPECT_EQ(keg("K05").contents->batch.uuid, batch.uuid);
+  EXPECT_NEAR(units::in_psi(*keg("K05").gas.set), 13.05, 0.01);  // 0.9 bar, NIST SP 811
+  EXPECT_NE(keg("K05").readiness.kind, cellar::ReadinessKind::nothing_in_it);
+  EXPECT_GE(cellar_->journal().entries().size(), before + 2);
+
+  window_->run(ui::Command::undo);
+  EXPECT_FALSE(keg("K05").contents);
+  EXPECT_EQ(keg("K05").phase, cellar::Phase::purged);
+}
+
+TEST_F(Journey, AKegChangeTakesOneOffAndPutsAnotherOn) {
+  ui::KegChange form(context(), line("Line 1").record.line, keg("K04").record.keg);
+  form.show();
+  EXPECT_EQ(form.in_words(), QStringLiteral("K03 off, K04 on tap 1"));
+  press(form, "log_it");
+  EXPECT_EQ(keg("K04").phase, cellar::Phase::on_tap);
+  EXPECT_EQ(keg("K03").phase, cellar::Phase::dirty);
+  EXPECT_EQ(line("Line 1").keg, keg("K04").record.keg);
+}
+
+TEST_F(Journey, ALockIsEndedOnlyByAPassedCheck) {
+  ASSERT_TRUE(line("Line 2").lock);
+  EXPECT_TRUE(keg("P01").lock);
+  cellar::SuggestedTask task{"line_released", cellar::subject(line("Line 2").record.line), {}, {}};
+  {
+    ui::EntryForm form(context(), task);
+    form.show();
+    type(form, "checked_by", QStringLiteral("JB"));
+    EXPECT_FALSE(form.log());  // the check has not passed
+    EXPECT_TRUE(line("Line 2").lock);
+    prompts_.confirmations.push_back(true);
+    form.reject();
+  }
+  ui::EntryForm form(context(), task);
+  form.show();
+  type(form, "checked_by", QStringLiteral("JB"));
+  form.findChild<QCheckBox*>(QStringLiteral("passed"))->setChecked(true);
+  EXPECT_TRUE(form.log()) << form.refusal().toStdString();
+  EXPECT_FALSE(line("Line 2").lock);
+  EXPECT_FALSE(keg("P01").lock);
+}
+
+TEST_F(Journey, NonsenseIsRefusedAtItsFieldAndKept) {
+  ui::EntryForm form(context(), {"gas_set", cellar::subject(keg("K04").record.keg), {}, {}});
+  form.show();
+  type(form, "pressure_pa", QStringLiteral("30 frogs"));
+  const std::size_t before = cellar_->journal().entries().size();
+  EXPECT_FALSE(form.log());
+  EXPECT_EQ(cellar_->journal().entries().size(), before);
+  auto* edit = form.findChild<ui::GaugePressureEdit*>(QStringLiteral("pressure_pa"));
+  EXPECT_EQ(edit->text(), QStringLiteral("30 frogs"));
+  EXPECT_FALSE(edit->fault().isEmpty());
+  prompts_.confirmations.push_back(true);
+  form.reject();
+}
+
+TEST_F(Journey, AnEntryIsStruckFromTheLogAndStaysReadable) {
+  window_->show_page(ui::PageId::log);
+  auto* page = window_->findChild<ui::LogPage*>();
+  ASSERT_NE(page, nullptr);
+  page->show_entries_of(cellar::subject(keg("K01").record.keg));
+  QTRY_VERIFY(!page->table().searching());
+  const cellar::Entry* filled = nullptr;
+  for (int row = 0; row < page->table().rowCount(); ++row) {
+    const cellar::Entry* entry = page->table().entry_at(page->table().index(row, 0));
+    if (std::holds_alternative<cellar::Filled>(entry->payload)) filled = entry;
+  }
+  ASSERT_NE(filled, nullptr);
+  const cellar::EntryId id = filled->header.id;
+  page->select(id);
+  prompts_.reasons.emplace_back(QStringLiteral("wrong keg"));
+  page->strike_selected();
+  EXPECT_FALSE(keg("K01").contents);
+  EXPECT_EQ(cellar_->journal().standing(id), cellar::Standing::struck);
+  QTRY_VERIFY(!page->table().searching());
+  page->select(id);
+  prompts_.reasons.emplace_back(QStringLiteral("it was right"));
+  page->restore_selected();
+  EXPECT_TRUE(keg("K01").contents);
+}
+
+// Every visible text of the window's labels and buttons.
+QStringList texts_in(QWidget& window) {
+  QStringList all;
+  for (QLabel* label : window.findChildren<QLabel*>()) {
+    if (label->isVisible()) all << label->text();
+  }
+  for (QTableView* view : window.findChildren<QTableView*>()) {
+    if (!view->isVisible()) continue;
+    for (int row = 0; row < view->model()->rowCount(); ++row) {
+      for (int column = 0; column < view->model()->columnCount(); ++column) {
+        const QModelIndex at = view->model()->index(row, column);
+        all << at.data(Qt::AccessibleTextRole).toString() << at.data().toString();
+      }
+    }
+  }
+  return all;
+}
+
+TEST_F(Journey, SwitchingUnitsChangesEveryPageAndNothingStored) {
+  const std::string stored = store::to_exchange(cellar_->file().load().value());
+  for (const ui::PageId page : {ui::PageId::kegs, ui::PageId::lines, ui::PageId::log}) {
+    own_.preferences.set_units(units::DisplayUnits::metric());
+    window_->show_page(page);
+    if (page == ui::PageId::kegs) window_->show_keg(keg("K01").record.keg);
+    own_.preferences.set_units(units::DisplayUnits::us());
+    QTest::qWait(50);
+    for (const QString& text : texts_in(*window_)) {
+      for (const char* old : {" bar", " °C", " kg", " g/L"}) {
+        EXPECT_FALSE(text.contains(QString::fromUtf8(old)))
+            << static_cast<int>(page) << ": " << text.toStdString();
+      }
+    }
+  }
+  EXPECT_EQ(store::to_exchange(cellar_->file().load().value()), stored);
+}
+
+TEST_F(Journey, EveryPageSaysItsNamesToAScreenReader) {
+  for (const ui::PageId page : {ui::PageId::kegs, ui::PageId::lines, ui::PageId::log}) {
+    window_->show_page(page);
+    QTest::qWait(30);
+    EXPECT_EQ(testing::unnamed_controls(*window_), std::vector<std::string>{});
+  }
+}
+
+}  // namespace
+}  // namespace ullage
