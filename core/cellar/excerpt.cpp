@@ -68,7 +68,11 @@ class Gathering {
   // Of what is said about a shared thing, leave out what was done to other kegs.
   bool matters(const Entry& entry, SubjectRef s) const {
     if (s.kind == SubjectKind::batch) return true;  // one beer, wherever it was sampled
-    if (s.kind == SubjectKind::line && std::holds_alternative<Tapped>(entry.payload)) return true;
+    // Another keg put, or found, on the same line displaces this one.
+    if (s.kind == SubjectKind::line && (std::holds_alternative<Tapped>(entry.payload) ||
+                                        std::holds_alternative<Found>(entry.payload))) {
+      return true;
+    }
     const std::vector<SubjectRef> about = subjects_of(entry.payload);
     return std::none_of(about.begin(), about.end(), [&](const SubjectRef& other) {
       return other.kind == SubjectKind::keg && other != keg_;

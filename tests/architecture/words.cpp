@@ -175,8 +175,9 @@ std::vector<Finding> bare_physical_numbers(const SourceTree& tree) {
         const std::size_t next = line.find_first_not_of(" &", at + 6);
         if (next == std::string_view::npos) continue;
         const std::string name = identifier_at(line.substr(next));
-        const bool declares_function = line.substr(next + name.size()).starts_with('(');
-        if (!declares_function && is_physical(name)) {
+        const std::string_view after = line.substr(next + name.size());
+        const bool is_parameter = after.starts_with(',') || after.starts_with(')');
+        if (is_parameter && is_physical(name)) {
           findings.push_back({file.path, number, "a physical value as a bare number: " + name});
         }
       }

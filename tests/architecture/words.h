@@ -17,7 +17,7 @@ namespace ullage::architecture {
 // The wall clock read anywhere in core: there, time is always an argument.
 [[nodiscard]] std::vector<Finding> clock_in_core(const SourceTree& tree);
 
-// `double pressure` and the like in headers of core outside core/units: physical
+// Parameters like `double pressure` in headers of core outside core/units: physical
 // values cross function boundaries as quantities. A dimensionless number says so in
 // its name (..._ratio, ..._fraction, ..._factor).
 [[nodiscard]] std::vector<Finding> bare_physical_numbers(const SourceTree& tree);

@@ -71,7 +71,7 @@ TEST(WordRules, SeeBarePhysicalNumbers) {
   EXPECT_THAT(bare_physical_numbers({{"core/physics/a.h", "double f(double gauge_pressure);"}}),
               SizeIs(1));
   EXPECT_THAT(
-      bare_physical_numbers({{"core/cellar/a.h", "struct A {\n  double temperature_c;\n};"}}),
+      bare_physical_numbers({{"core/cellar/a.h", "void g(double temperature_c,\n       int n);"}}),
       SizeIs(1));
   EXPECT_THAT(bare_physical_numbers({{"core/physics/a.h", "double f(double pressure_ratio);"}}),
               IsEmpty());

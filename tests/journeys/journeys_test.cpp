@@ -9,6 +9,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
@@ -230,6 +231,7 @@ QStringList texts_in(QWidget& window) {
 }
 
 TEST_F(Journey, SwitchingUnitsChangesEveryPageAndNothingStored) {
+  const QRegularExpression metric(QStringLiteral("\\bbar\\b|°C|\\bkg\\b|g/L"));
   const std::string stored = store::to_exchange(cellar_->file().load().value());
   for (const ui::PageId page : {ui::PageId::kegs, ui::PageId::lines, ui::PageId::log}) {
     own_.preferences.set_units(units::DisplayUnits::metric());
@@ -238,10 +240,7 @@ TEST_F(Journey, SwitchingUnitsChangesEveryPageAndNothingStored) {
     own_.preferences.set_units(units::DisplayUnits::us());
     QTest::qWait(50);
     for (const QString& text : texts_in(*window_)) {
-      for (const char* old : {" bar", " °C", " kg", " g/L"}) {
-        EXPECT_FALSE(text.contains(QString::fromUtf8(old)))
-            << static_cast<int>(page) << ": " << text.toStdString();
-      }
+      EXPECT_FALSE(text.contains(metric)) << static_cast<int>(page) << ": " << text.toStdString();
     }
   }
   EXPECT_EQ(store::to_exchange(cellar_->file().load().value()), stored);

@@ -59,6 +59,28 @@ SampleKeg cider_held_back() {
   return k;
 }
 
+SampleKeg stout_nobody_can_tell() {
+  SampleKeg stout(4, "K04", KegKind::keg_50, 50);
+  stout.phase(Phase::conditioning, -0.7).beer(4, "Night Shift Stout", 50, 1.0);
+  stout.co2_unknown("no temperature known for the back room").span(-0.7, 0, Phase::conditioning);
+  stout.span(0, 1, Phase::conditioning, true)
+      .says("Can’t tell yet", "read the temperature of Back room");
+  stout.readiness(ReadinessKind::cant_tell, "Can’t tell yet: no temperature known");
+  return stout;
+}
+
+SampleKeg wheat_over_its_range() {
+  SampleKeg wheat(8, "K08", KegKind::us_sixth_barrel, 19.5);
+  wheat.phase(Phase::carbonating, -6)
+      .beer(8, "Cloudy Wheat with a long name to elide", 19, 0.4)
+      .gas(30, 16);
+  wheat.co2(4.1, 0.4, 3.2, 3.6, Co2Verdict::above).span(-6, 0, Phase::carbonating);
+  wheat.says("Over its range", "vent 12 times, an hour apart");
+  wheat.advice(Severity::warning, "Over-carbonated", "4.1 ± 0.4 volumes against 3.2 to 3.6.",
+               "vented");
+  return wheat;
+}
+
 std::vector<cellar::KegStatus> dozen() {
   SampleKeg bitter(3, "K03", KegKind::ball_lock_19, 19);
   bitter.phase(Phase::on_tap, -2).beer(3, "Harbour Bitter", 11.8, 0.6).on_line(1).gas(9, 9);
@@ -97,33 +119,17 @@ std::vector<cellar::KegStatus> dozen() {
   dirty.phase(Phase::dirty, -1).span(-14, -1, Phase::on_tap).span(-1, 0, Phase::dirty);
   dirty.says("Dirty", "clean it");
 
-  SampleKeg stout(4, "K04", KegKind::keg_50, 50);
-  stout.phase(Phase::conditioning, -0.7).beer(4, "Night Shift Stout", 50, 1.0);
-  stout.co2_unknown("no temperature known for the back room").span(-0.7, 0, Phase::conditioning);
-  stout.span(0, 1, Phase::conditioning, true)
-      .says("Can’t tell yet", "read the temperature of Back room");
-  stout.readiness(ReadinessKind::cant_tell, "Can’t tell yet: no temperature known");
-
-  SampleKeg wheat(8, "K08", KegKind::us_sixth_barrel, 19.5);
-  wheat.phase(Phase::carbonating, -6)
-      .beer(8, "Cloudy Wheat with a long name to elide", 19, 0.4)
-      .gas(30, 16);
-  wheat.co2(4.1, 0.4, 3.2, 3.6, Co2Verdict::above).span(-6, 0, Phase::carbonating);
-  wheat.says("Over its range", "vent 12 times, an hour apart");
-  wheat.advice(Severity::warning, "Over-carbonated", "4.1 ± 0.4 volumes against 3.2 to 3.6.",
-               "vented");
-
   SampleKeg unknown(10, "K10", KegKind::pin_lock_19, 19);
   unknown.says("Not known yet", "say what is in it");
 
   return {carbonating_rye().status(),
           ginger.status(),
           bitter.status(),
-          stout.status(),
+          stout_nobody_can_tell().status(),
           purged.status(),
           cider_held_back().status(),
           saison.status(),
-          wheat.status(),
+          wheat_over_its_range().status(),
           leaky.status(),
           unknown.status(),
           lager_on_locked_line().status(),

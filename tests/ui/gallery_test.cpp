@@ -125,6 +125,27 @@ FormSection* choices(const Context& context, QWidget* parent) {
   return form;
 }
 
+QLayout* all_marks(QWidget* box) {
+  auto* marks = new QGridLayout;
+  int at = 0;
+  for (const auto& [mark, word] :
+       std::initializer_list<std::pair<Mark, const char*>>{{Mark::ring, "Clean, not purged"},
+                                                           {Mark::half_ring, "Dirty"},
+                                                           {Mark::dot, "Ready since Mon"},
+                                                           {Mark::clock, "Ready Fri 27 Nov"},
+                                                           {Mark::cup, "On tap 1"},
+                                                           {Mark::triangle, "Cleaning due"},
+                                                           {Mark::octagon, "Over its rating"},
+                                                           {Mark::padlock, "Do not serve"},
+                                                           {Mark::bar, "Held back"},
+                                                           {Mark::question, "Can’t tell yet"},
+                                                           {Mark::info, "Note"}}) {
+    marks->addWidget(new StatusMark(mark, word, box), at / 3, at % 3);
+    ++at;
+  }
+  return marks;
+}
+
 QWidget* small_parts(QWidget* parent) {
   auto* box = new QWidget(parent);
   auto* column = new QVBoxLayout(box);
@@ -167,24 +188,7 @@ QWidget* small_parts(QWidget* parent) {
   ticks->addWidget(new QRadioButton("Closed", box));
   ticks->addStretch(1);
   column->addLayout(ticks);
-  auto* marks = new QGridLayout;
-  int at = 0;
-  for (const auto& [mark, word] :
-       std::initializer_list<std::pair<Mark, const char*>>{{Mark::ring, "Clean, not purged"},
-                                                           {Mark::half_ring, "Dirty"},
-                                                           {Mark::dot, "Ready since Mon"},
-                                                           {Mark::clock, "Ready Fri 27 Nov"},
-                                                           {Mark::cup, "On tap 1"},
-                                                           {Mark::triangle, "Cleaning due"},
-                                                           {Mark::octagon, "Over its rating"},
-                                                           {Mark::padlock, "Do not serve"},
-                                                           {Mark::bar, "Held back"},
-                                                           {Mark::question, "Can’t tell yet"},
-                                                           {Mark::info, "Note"}}) {
-    marks->addWidget(new StatusMark(mark, word, box), at / 3, at % 3);
-    ++at;
-  }
-  column->addLayout(marks);
+  column->addLayout(all_marks(box));
   auto* ready = new Banner(cellar::Severity::advice, "Ready Fri 27 Nov",
                            "At 30 psi, 1.1 °C. Drop to 11 psi Thu 14:00 and vent.", box);
   ready->add_action("Set gas…");

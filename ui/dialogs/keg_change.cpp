@@ -25,6 +25,15 @@ cellar::Payload payload_of(P p) {
   return cellar::Payload(std::in_place_type<P>, std::move(p));
 }
 
+QDialogButtonBox* keg_change_buttons() {
+  auto* buttons = new QDialogButtonBox;
+  auto* log_it = buttons->addButton(KegChange::tr("&Log the change"), QDialogButtonBox::AcceptRole);
+  log_it->setObjectName(QStringLiteral("log_it"));
+  log_it->setDefault(true);
+  buttons->addButton(QDialogButtonBox::Cancel);
+  return buttons;
+}
+
 }  // namespace
 
 KegChange::KegChange(const Context& context, std::optional<cellar::LineId> line,
@@ -79,11 +88,7 @@ void KegChange::build() {
   form->add(tr("&Regulator"), regulator_);
   form->add(tr("&When"), when_);
   form->add(tr("By"), by_, tr("Initials."));
-  auto* buttons = new QDialogButtonBox;
-  auto* log_it = buttons->addButton(tr("&Log the change"), QDialogButtonBox::AcceptRole);
-  log_it->setObjectName(QStringLiteral("log_it"));
-  log_it->setDefault(true);
-  buttons->addButton(QDialogButtonBox::Cancel);
+  auto* buttons = keg_change_buttons();
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(space::xl, space::l, space::xl, space::l);
   all->setSpacing(space::m);

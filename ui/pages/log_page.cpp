@@ -28,6 +28,15 @@
 
 namespace ullage::ui {
 
+namespace {
+
+QDate day_of_log(const cellar::Facade& of) {
+  const cellar::Date today = of.calendar().date_of(of.now());
+  return QDate(1970, 1, 1).addDays(today.time_since_epoch().count());
+}
+
+}  // namespace
+
 LogPage::LogPage(const Context& context, QWidget* parent) : QWidget(parent), context_(context) {
   setObjectName(QStringLiteral("log_page"));
   table_ = new LogTable(context_, this);
@@ -67,6 +76,18 @@ QWidget* LogPage::build_header() {
   return header;
 }
 
+void LogPage::fill_groups() {
+  const std::pair<QString, EntryGroup> groups[] = {{tr("All kinds"), EntryGroup::all},
+                                                   {tr("Kegs"), EntryGroup::kegs},
+                                                   {tr("Beer"), EntryGroup::beer},
+                                                   {tr("Gas"), EntryGroup::gas},
+                                                   {tr("Lines"), EntryGroup::lines},
+                                                   {tr("Places"), EntryGroup::places},
+                                                   {tr("Register"), EntryGroup::the_register},
+                                                   {tr("Corrections"), EntryGroup::corrections}};
+  for (const auto& [word, group] : groups) group_->addItem(word, static_cast<int>(group));
+}
+
 QWidget* LogPage::build_filters() {
   auto* filters = new QWidget;
   auto* row = new QHBoxLayout(filters);
@@ -85,18 +106,9 @@ QWidget* LogPage::build_filters() {
   group_ = new QComboBox;
   group_->setObjectName(QStringLiteral("log_group"));
   group_->setAccessibleName(tr("Kind of entry"));
-  const std::pair<QString, EntryGroup> groups[] = {{tr("All kinds"), EntryGroup::all},
-                                                   {tr("Kegs"), EntryGroup::kegs},
-                                                   {tr("Beer"), EntryGroup::beer},
-                                                   {tr("Gas"), EntryGroup::gas},
-                                                   {tr("Lines"), EntryGroup::lines},
-                                                   {tr("Places"), EntryGroup::places},
-                                                   {tr("Register"), EntryGroup::the_register},
-                                                   {tr("Corrections"), EntryGroup::corrections}};
-  for (const auto& [word, group] : groups) group_->addItem(word, static_cast<int>(group));
+  fill_groups();
   between_ = new QCheckBox(tr("&Between"));
-  const cellar::Date today = context_.cellar.calendar().date_of(context_.cellar.now());
-  const QDate day = QDate(1970, 1, 1).addDays(today.time_since_epoch().count());
+  const QDate day = day_of_log(context_.cellar);
   const auto date = [&](const QString& name, const QDate& at) {
     auto* edit = new QDateEdit(at);
     edit->setCalendarPopup(true);

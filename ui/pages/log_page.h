@@ -46,6 +46,7 @@ class LogPage : public QWidget {
   QWidget* build_table();
   QWidget* build_detail();
   void fill_subjects();
+  void fill_groups();
   void apply_filter();
   void clear_filter();
   void show_selection();

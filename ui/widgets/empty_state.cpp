@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/theme/style.h"
 #include "ui/theme/theme.h"
@@ -26,6 +27,7 @@ EmptyState::EmptyState(Icon which, const QString& title, const QString& sentence
   // A fixed measure: an aligned label of changing width is given the height of
   // another width than its own, and loses lines.
   sentence_->setFixedWidth(empty_measure);
+  give_room();
   for (QLabel* label : {picture_, title_, sentence_}) label->setAlignment(Qt::AlignHCenter);
   auto* column = new QVBoxLayout(this);
   column->setSpacing(space::s);
@@ -53,10 +55,18 @@ QPushButton* EmptyState::add_action(const QString& text) {
 void EmptyState::set_text(const QString& title, const QString& sentence) {
   title_->setText(title);
   sentence_->setText(sentence);
+  give_room();
+}
+
+// A layout asks a wrapped label how tall it would like to be, not how tall it
+// must be at the width it has been given.
+void EmptyState::give_room() {
+  sentence_->setMinimumHeight(std::max(0, sentence_->heightForWidth(empty_measure)));
 }
 
 void EmptyState::changeEvent(QEvent* event) {
   QWidget::changeEvent(event);
+  if (event->type() == QEvent::FontChange) give_room();
   if (event->type() != QEvent::PaletteChange) return;
   picture_->setPixmap(icon(which_, theme_of(this).control_line)
                           .pixmap(QSize(empty_picture_side, empty_picture_side)));

@@ -25,6 +25,7 @@ class EmptyState : public QWidget {
   void changeEvent(QEvent*) override;
 
  private:
+  void give_room();
   Icon which_;
   QLabel* picture_;
   QLabel* title_;

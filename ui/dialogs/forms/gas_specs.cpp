@@ -9,8 +9,7 @@ using namespace cellar;
 
 namespace {
 
-std::vector<FormSpec> make_gas() {
-  std::vector<FormSpec> specs;
+void add_gas_on_kegs(std::vector<FormSpec>& specs) {
   specs.push_back(
       {"gas_set",
        "Gas set",
@@ -39,6 +38,9 @@ std::vector<FormSpec> make_gas() {
                    {{"keg", "&Keg"}, {"duration_s", "&For", Use::remembered}},
                    CautionWeight::caution,
                    "Shaking takes gas up many times faster and is easily overdone."});
+}
+
+void add_gas_bottles(std::vector<FormSpec>& specs) {
   specs.push_back({"bottle_weighed",
                    "Gas bottle weighed",
                    "weigh co2 cylinder",
@@ -79,6 +81,12 @@ std::vector<FormSpec> make_gas() {
                     {"method", "&How", Use::remembered},
                     {"leak_found", "Leak found"},
                     {"where", "&Where"}}});
+}
+
+std::vector<FormSpec> make_gas() {
+  std::vector<FormSpec> specs;
+  add_gas_on_kegs(specs);
+  add_gas_bottles(specs);
   return specs;
 }
 

@@ -97,6 +97,24 @@ FormSpec keg_spec() {
            {"in_use", "In use"}}};
 }
 
+FormSpec batch_spec() {
+  return {"batch_record",
+          "Batch",
+          "register batch brew lot gyle",
+          {{"batch", "", Use::hidden},
+           {"beer", "&Beer"},
+           {"name", "Batch &number"},
+           {"origin", "&Origin"},
+           {"original_gravity_sg", "&Original gravity"},
+           {"final_gravity_sg", "&Final gravity"},
+           {"abv_percent", "&Alcohol", Use::typed, "Computed from the gravities when left open."},
+           {"packaged_on_day", "&Packaged on"},
+           {"best_by_day", "&Best by"},
+           {"supplier", "&Supplier"},
+           {"warmest_after_fermentation_k", "&Warmest since fermentation", Use::typed,
+            "Sets how much CO2 the still beer kept."}}};
+}
+
 std::vector<FormSpec> make_register() {
   std::vector<FormSpec> specs;
   specs.push_back(keg_spec());
@@ -111,22 +129,7 @@ std::vector<FormSpec> make_register() {
         {"co2_high_g_per_l", "CO2 &to"},
         {"allergens", "&Allergens"},
         {"price_minor_per_litre", "", Use::hidden}}});
-  specs.push_back(
-      {"batch_record",
-       "Batch",
-       "register batch brew lot gyle",
-       {{"batch", "", Use::hidden},
-        {"beer", "&Beer"},
-        {"name", "Batch &number"},
-        {"origin", "&Origin"},
-        {"original_gravity_sg", "&Original gravity"},
-        {"final_gravity_sg", "&Final gravity"},
-        {"abv_percent", "&Alcohol", Use::typed, "Computed from the gravities when left open."},
-        {"packaged_on_day", "&Packaged on"},
-        {"best_by_day", "&Best by"},
-        {"supplier", "&Supplier"},
-        {"warmest_after_fermentation_k", "&Warmest since fermentation", Use::typed,
-         "Sets how much CO2 the still beer kept."}}});
+  specs.push_back(batch_spec());
   specs.push_back({"place_record",
                    "Place",
                    "register cold box room cellar",
