@@ -48,6 +48,8 @@ class Gathering {
       for (const Entry* entry : journal_.story(s)) {
         if (s != keg_ && !matters(*entry, s)) continue;
         take(entry);
+        // What a reading was taken with says how far it may be off.
+        for (const InstrumentId i : instruments_of(entry->payload)) meet(subject(i));
         if (s == keg_ || registers(entry->payload) == s ||
             std::holds_alternative<BottleChanged>(entry->payload)) {
           names(entry->payload);

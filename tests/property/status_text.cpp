@@ -64,10 +64,16 @@ std::string txt(const std::vector<T>& all);
 std::string txt(const Window& w) {
   return fmt::format("{}..{}..{}", txt(w.earliest), txt(w.likely), txt(w.latest));
 }
+// The same in a sentence that names such an error: "Serving dial: reading 36".
+std::string said(const std::string& words) {
+  const std::string shorter = without_number(words);
+  return shorter.ends_with(": reading") ? shorter : words;
+}
+std::string said(const auto& value) { return txt(value); }
 std::string txt(const Message& m) {
   std::string out = fmt::format("m{}(", static_cast<int>(m.key));
   for (const MessageArg& a : m.args) {
-    out += std::visit([](const auto& v) { return txt(v); }, a) + "; ";
+    out += std::visit([](const auto& v) { return said(v); }, a) + "; ";
   }
   return out + ")";
 }
