@@ -217,7 +217,6 @@ void empties(DemoStory& story, const DemoRegister& r) {
   story.did(story.ago(8, 19, 15), hold(r.kegs.k05, 12, dial, 12.1, thermometer, true));
   story.did(story.ago(1, 18, 30), hold(r.kegs.k05, 12, dial, 11.9, thermometer, false));
   // K06: washed, nothing more.
-  story.did(story.ago(3, 17, 30), Emptied{r.kegs.k06});
   story.did(story.ago(2, 18, 20), caustic_wash(r.kegs.k06));
   // K07: washed, and does not hold.
   story.did(story.ago(5, 18, 30), caustic_wash(r.kegs.k07));
@@ -230,7 +229,7 @@ void empties(DemoStory& story, const DemoRegister& r) {
   story.did(story.ago(30, 19, 20),
             gas(r.kegs.k08, 7, GasPurpose::set_and_wait, r.gas.serving, r.instruments.dial_a));
   story.did(story.ago(16, 16, 0), Tapped{.keg = r.kegs.k08, .line = r.lines.three});
-  story.did(story.ago(2, 22, 40), Emptied{r.kegs.k08}, Untapped{r.kegs.k08}, GasOff{r.kegs.k08});
+  story.did(story.ago(2, 22, 40), Untapped{r.kegs.k08}, Emptied{r.kegs.k08}, GasOff{r.kegs.k08});
   // K12: at a friend's wedding.
   Lent lent{.keg = r.kegs.k12};
   lent.to = "Village hall";

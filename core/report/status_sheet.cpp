@@ -198,8 +198,8 @@ StatusSheet status_sheet(const CellarStatus& status, const Speaker& speaker,
   sheet.cellar = status.cellar ? status.cellar->name : std::string("Cellar");
   sheet.printed = fmt::format("Printed {}", say_clock(status.now, speaker));
   if (!by.empty()) sheet.printed += fmt::format(" by {}", by);
-  sheet.headings = {"Keg",    "Where",    "Beer, batch", "State",         "Left",
-                    "Use by", "Pressure", "Next",        "Done / remarks"};
+  sheet.headings = {"Keg",    "Where",    "Beer, batch", "State", "Left",
+                    "Use by", "Pressure", "Next",        "Done"};
   sheet.rows = rows_of(status, speaker);
   sheet.boxes = {lines_box(status, speaker), gas_box(status, speaker),
                  out_of_service_box(status, speaker)};

@@ -58,7 +58,10 @@ QFont StatusSheetPages::cell_font(std::size_t column) const {
 
 double StatusSheetPages::text_height(const QString& text, const QFont& f, double width) const {
   if (text.isEmpty()) return 0;
-  return QFontMetricsF(f).boundingRect(QRectF(0, 0, width, 1e7), wrapped, text).height();
+  // Painted text may need a hair more than its metrics say: measured a little
+  // narrower, a line that only just fits gets the second line it may break into.
+  const QRectF room(0, 0, width - points(3), 1e7);
+  return QFontMetricsF(f).boundingRect(room, wrapped, text).height();
 }
 
 double StatusSheetPages::box_step() const {
