@@ -11,6 +11,7 @@
 #include "app/file_rescue.h"
 #include "app/window_commands.h"
 #include "app/zone_calendar.h"
+#include "core/report/preset_units.h"
 #include "core/store/backups.h"
 #include "ui/context.h"
 #include "ui/dialogs/first_start.h"
@@ -20,18 +21,6 @@ namespace ullage::app {
 namespace {
 
 const QString last_cellar_key = QStringLiteral("last_cellar");
-
-units::DisplayUnits display_units(cellar::UnitsPreset preset) {
-  switch (preset) {
-    case cellar::UnitsPreset::us:
-      return units::DisplayUnits::us();
-    case cellar::UnitsPreset::british:
-      return units::DisplayUnits::british();
-    case cellar::UnitsPreset::metric:
-      break;
-  }
-  return units::DisplayUnits::metric();
-}
 
 }  // namespace
 
@@ -59,7 +48,7 @@ bool Desk::create(const std::filesystem::path& file, const cellar::CellarDescrib
                   QWidget* parent) {
   auto made = CellarSession::create(file, cellar, {tools_.clock, tools_.ids});
   if (!made) return lead_on(made.error(), parent);
-  preferences_.set_units(display_units(cellar.units));
+  preferences_.set_units(report::units_of(cellar.units));
   tools_.settings.setValue(last_cellar_key, ui::q(file.string()));
   return show(std::move(*made), nullptr);
 }

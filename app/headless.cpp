@@ -7,6 +7,7 @@
 #include <system_error>
 
 #include "app/exit_codes.h"
+#include "core/report/preset_units.h"
 #include "core/report/say.h"
 #include "core/report/status_sheet.h"
 #include "core/store/check.h"
@@ -28,16 +29,7 @@ int file_problem(Terminal terminal, const store::StoreError& error) {
 store::OpenOptions for_reading() { return {.read_only = true, .allow_network_read_only = true}; }
 
 units::DisplayUnits units_of(const cellar::CellarStatus& status) {
-  if (!status.cellar) return units::DisplayUnits::metric();
-  switch (status.cellar->units) {
-    case cellar::UnitsPreset::us:
-      return units::DisplayUnits::us();
-    case cellar::UnitsPreset::british:
-      return units::DisplayUnits::british();
-    case cellar::UnitsPreset::metric:
-      break;
-  }
-  return units::DisplayUnits::metric();
+  return status.cellar ? report::units_of(status.cellar->units) : units::DisplayUnits::metric();
 }
 
 report::Speaker speaker_for(const CellarSession& session, const cellar::CellarStatus& status,

@@ -10,6 +10,7 @@
 #include <QTimeZone>
 #include <QVBoxLayout>
 
+#include "core/report/preset_units.h"
 #include "core/units/parsing.h"
 #include "core/units/printing.h"
 #include "ui/context.h"
@@ -39,18 +40,6 @@ cellar::UnitsPreset preset_of_region() {
       break;
   }
   return cellar::UnitsPreset::metric;
-}
-
-units::DisplayUnits shown_in(cellar::UnitsPreset preset) {
-  switch (preset) {
-    case cellar::UnitsPreset::us:
-      return units::DisplayUnits::us();
-    case cellar::UnitsPreset::british:
-      return units::DisplayUnits::british();
-    case cellar::UnitsPreset::metric:
-      break;
-  }
-  return units::DisplayUnits::metric();
 }
 
 units::NumberStyle style_of_region() {
@@ -151,7 +140,7 @@ QWidget* NewCellar::zone_field() {
 // A bare number is in the unit of the chosen preset; the line beneath says
 // which, so that 300 m is not taken for 300 ft unseen.
 void NewCellar::read_altitude(bool tell) {
-  const units::DisplayUnits shown = shown_in(units_->value().value_or(preset_of_region()));
+  const units::DisplayUnits shown = report::units_of(units_->value().value_or(preset_of_region()));
   const units::Parser parser{shown, style_of_region()};
   const units::Printer printer{shown, style_of_region()};
   height_.reset();
