@@ -8,11 +8,11 @@
 
 say() { printf '%s\n' "$*" >&2; }
 
-# Configures build folder $1 by preset $2 unless that is done already; further
+# Configures build folder $1 by .ci/settings/$2.cmake unless that is done already; further
 # arguments are cache settings (-DNAME=VALUE) that must hold. Says nothing unless
 # it fails.
 configure() {
-  local folder=$root/$1 preset=$2 log setting satisfied=yes fresh=()
+  local folder=$root/$1 settings=$root/.ci/settings/$2.cmake log setting satisfied=yes fresh=()
   shift 2
   local cache=$folder/CMakeCache.txt
   if [[ -f $cache ]] && ! grep -qxF "CMAKE_HOME_DIRECTORY:INTERNAL=$root" "$cache"; then
@@ -30,7 +30,7 @@ configure() {
   [[ $satisfied == yes ]] && return 0
   mkdir -p "$folder"
   log=$folder/configure.log
-  if ! cmake -S "$root" --preset "$preset" "${fresh[@]}" "$@" >"$log" 2>&1; then
+  if ! cmake -S "$root" -B "$folder" -G Ninja -C "$settings" "${fresh[@]}" "$@" >"$log" 2>&1; then
     cat "$log" >&2
     say "Configuring ${folder##*/}/ failed; the lines above are what CMake said."
     return 1

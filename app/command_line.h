@@ -34,7 +34,7 @@ struct ImportCellar {
 struct CheckCellar {
   std::filesystem::path cellar;
 };
-using Command = std::variant<ShowWindow, PrintSheet, ExportCellar, ImportCellar, CheckCellar>;
+using Command = boost::variant2::variant<ShowWindow, PrintSheet, ExportCellar, ImportCellar, CheckCellar>;
 
 // Text to print instead of doing anything: help, the version, or what was wrong.
 struct SaidInstead {

@@ -56,7 +56,7 @@ int carry_out(const Command& command, int& argc, char** argv) {
   const SystemClock clock;
   RandomIds ids;
   const Terminal terminal{std::cout, std::cerr};
-  return std::visit(
+  return visit(
       Overloaded{
           [&](const ShowWindow& what) {
             QSettings settings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("ullage"),

@@ -151,7 +151,7 @@ std::vector<Fault> CellarSession::check(const Act& act) const {
   register_.refresh();
   std::vector<Fault> faults = cellar::validate(act, journal_, register_, now());
   for (std::size_t i = 0; i < act.drafts.size(); ++i) {
-    const auto* described = std::get_if<cellar::CellarDescribed>(&act.drafts[i].payload);
+    const auto* described = get_if<cellar::CellarDescribed>(&act.drafts[i].payload);
     if (described == nullptr || described->time_zone.empty()) continue;
     if (is_known_zone(described->time_zone)) continue;
     faults.push_back(

@@ -54,7 +54,7 @@ std::vector<cellar::EntryId> UndoStack::effective(const Undone& undone,
                [&](cellar::EntryId id) {
                  const cellar::Entry* strike = journal.find(id);
                  const auto* what =
-                     strike == nullptr ? nullptr : std::get_if<cellar::Struck>(&strike->payload);
+                     strike == nullptr ? nullptr : get_if<cellar::Struck>(&strike->payload);
                  const cellar::Entry* decisive =
                      what == nullptr ? nullptr : journal.struck_by(what->target);
                  return decisive != nullptr && decisive->header.id == id;

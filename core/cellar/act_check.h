@@ -61,7 +61,7 @@ void check_rules(ActCheck&, const Payload&);
 template <class Record>
 const Record* ActCheck::record(SubjectRef s) const {
   for (const Draft& d : act_.drafts) {
-    if (const auto* r = std::get_if<Record>(&d.payload); r && registers(d.payload) == s) return r;
+    if (const auto* r = get_if<Record>(&d.payload); r && registers(d.payload) == s) return r;
   }
   return register_.find<Record>(s);
 }
@@ -70,7 +70,7 @@ template <class Record, class F>
 void ActCheck::for_each_record(F&& f) const {
   std::set<SubjectRef> of_the_act;
   for (const Draft& d : act_.drafts) {
-    if (const auto* r = std::get_if<Record>(&d.payload)) {
+    if (const auto* r = get_if<Record>(&d.payload)) {
       of_the_act.insert(*registers(d.payload));
       f(*r);
     }

@@ -189,7 +189,7 @@ void rules(ActCheck& check, const Restored& r) {
 }  // namespace
 
 void check_rules(ActCheck& check, const Payload& payload) {
-  std::visit([&](const auto& p) { rules(check, p); }, payload);
+  visit([&](const auto& p) { rules(check, p); }, payload);
 }
 
 }  // namespace ullage::cellar

@@ -127,11 +127,11 @@ std::expected<Co2AtStart, Message> found(const Found& f, const Entry& entry, con
 
 std::expected<Co2AtStart, Message> co2_at_start(const Entry& entry, const KegTimeline& keg,
                                                 const Surroundings& s, Lookup& lookup) {
-  if (const auto* f = std::get_if<Filled>(&entry.payload)) {
+  if (const auto* f = get_if<Filled>(&entry.payload)) {
     return filled(*f, entry, s, lookup);
   }
-  if (const auto* r = std::get_if<Received>(&entry.payload)) return received(*r, s);
-  if (const auto* f = std::get_if<Found>(&entry.payload)) {
+  if (const auto* r = get_if<Received>(&entry.payload)) return received(*r, s);
+  if (const auto* f = get_if<Found>(&entry.payload)) {
     return found(*f, entry, keg, s, lookup);
   }
   return std::unexpected(message(MessageKey::co2_not_stated));

@@ -30,7 +30,7 @@ class Co2Story {
     std::size_t first = 0;
     if (keg_.primed) {  // sugar works at its own pace: only a reading tells
       while (first < entries_.size() &&
-             !std::holds_alternative<CarbonationReading>(entries_[first]->payload)) {
+             !holds_alternative<CarbonationReading>(entries_[first]->payload)) {
         ++first;
       }
       if (first == entries_.size()) return std::unexpected(message(MessageKey::co2_primed));
@@ -38,7 +38,7 @@ class Co2Story {
     const Entry& start = *entries_[first];
     keg_.co2.origin = start.header.happened_at;
     Co2AtStart at_start;
-    if (const auto* read = std::get_if<CarbonationReading>(&start.payload)) {
+    if (const auto* read = get_if<CarbonationReading>(&start.payload)) {
       const auto c = co2_read(*read, start, s, lookup_);
       if (!c) return std::unexpected(message(MessageKey::co2_primed));
       at_start.co2 = *c;
@@ -57,7 +57,7 @@ class Co2Story {
   std::expected<void, Message> go() {
     gather();
     for (std::size_t i = first_ + 1; i < entries_.size(); ++i) {
-      if (const auto* r = std::get_if<CarbonationReading>(&entries_[i]->payload)) {
+      if (const auto* r = get_if<CarbonationReading>(&entries_[i]->payload)) {
         if (auto ok = take_reading(*r, *entries_[i]); !ok) return ok;
       }
     }
@@ -110,7 +110,7 @@ class Co2Story {
     for (const WarmthStep& w : keg_.warmth->steps) step(w.at, physics::PlaceChanged{w.place});
     for (std::size_t i = first_; i < entries_.size(); ++i) {
       const Entry& e = *entries_[i];
-      std::visit([&](const auto& p) { take(p, e, i == first_); }, e.payload);
+      visit([&](const auto& p) { take(p, e, i == first_); }, e.payload);
     }
     draw();
     std::stable_sort(history_.steps.begin(), history_.steps.end(),
@@ -216,9 +216,9 @@ std::optional<TemperatureEstimate> start_temperature(const Entry& filling, Looku
     if (!p.temperature) return std::nullopt;
     return readings.temperature(*p.temperature, p.thermometer, n);
   };
-  if (const auto* f = std::get_if<Filled>(&filling.payload)) return read(*f);
-  if (const auto* r = std::get_if<Received>(&filling.payload)) return read(*r);
-  if (const auto* f = std::get_if<Found>(&filling.payload)) return read(*f);
+  if (const auto* f = get_if<Filled>(&filling.payload)) return read(*f);
+  if (const auto* r = get_if<Received>(&filling.payload)) return read(*r);
+  if (const auto* f = get_if<Found>(&filling.payload)) return read(*f);
   return std::nullopt;
 }
 

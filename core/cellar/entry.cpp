@@ -22,7 +22,7 @@ concept NamesSubject = requires(const T& id) {
 // Calls f with every id of a registered thing that the payload holds.
 template <class F>
 void for_each_registered(const Payload& payload, F&& f) {
-  std::visit(
+  visit(
       [&]<class P>(const P& p) {
         P::fields(p, [&]<class T>(std::string_view, const T& field) {
           if constexpr (NamesSubject<T>) {
@@ -75,19 +75,19 @@ bool same_fields(const P& a, const P& b) {
 }  // namespace
 
 std::string_view kind_of(const Payload& payload) {
-  return std::visit([]<class P>(const P&) { return P::kind; }, payload);
+  return visit([]<class P>(const P&) { return P::kind; }, payload);
 }
 
 void subjects_of(const Payload& payload, std::vector<SubjectRef>& into) {
   into.clear();
-  if (std::holds_alternative<CellarDescribed>(payload)) {
+  if (holds_alternative<CellarDescribed>(payload)) {
     into.push_back(cellar_subject());
     return;
   }
   for_each_registered(payload, [&]<class T>(const T& id) {
     if constexpr (!std::is_same_v<T, InstrumentId>) add_once(into, subject(id));
   });
-  if (const auto* record = std::get_if<InstrumentRecord>(&payload)) {
+  if (const auto* record = get_if<InstrumentRecord>(&payload)) {
     into.push_back(subject(record->instrument));
   }
 }
@@ -100,7 +100,7 @@ std::vector<SubjectRef> subjects_of(const Payload& payload) {
 
 std::vector<InstrumentId> instruments_of(const Payload& payload) {
   std::vector<InstrumentId> instruments;
-  if (std::holds_alternative<InstrumentRecord>(payload)) return instruments;
+  if (holds_alternative<InstrumentRecord>(payload)) return instruments;
   for_each_registered(payload, [&]<class T>(const T& id) {
     if constexpr (std::is_same_v<T, InstrumentId>) add_once(instruments, id);
   });
@@ -109,7 +109,7 @@ std::vector<InstrumentId> instruments_of(const Payload& payload) {
 
 bool same(const Payload& a, const Payload& b) {
   if (a.index() != b.index()) return false;
-  return std::visit([&]<class P>(const P& p) { return same_fields(p, std::get<P>(b)); }, a);
+  return visit([&]<class P>(const P& p) { return same_fields(p, get<P>(b)); }, a);
 }
 
 bool same(const Entry& a, const Entry& b) {

@@ -11,7 +11,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <variant>
+#include <boost/variant2/variant.hpp>
 #include <vector>
 
 #include "core/cellar/entries/any.h"
@@ -29,7 +29,7 @@ namespace ullage::cellar {
 
 // Every kind there is. To add one, see DEVELOPERS.md.
 using Payload =
-    std::variant<CellarDescribed, KegRecord, BeerRecord, BatchRecord, PlaceRecord, LineRecord,
+    boost::variant2::variant<CellarDescribed, KegRecord, BeerRecord, BatchRecord, PlaceRecord, LineRecord,
                  BottleRecord, RegulatorRecord, InstrumentRecord, Found, Received, Moved,
                  Quarantined, Cleared, Lent, Returned, Wasted, Inspected, Cleaned, Sanitised,
                  HoldReading, Purged, Filled, Primed, HopsIn, HopsOut, LevelReading,
@@ -84,8 +84,8 @@ void subjects_of(const Payload&, std::vector<SubjectRef>& into);  // replaces wh
 template <class F>
 void for_each_kind(F&& f) {
   [&]<std::size_t... I>(std::index_sequence<I...>) {
-    (f(std::variant_alternative_t<I, Payload>{}), ...);
-  }(std::make_index_sequence<std::variant_size_v<Payload>>{});
+    (f(boost::variant2::variant_alternative_t<I, Payload>{}), ...);
+  }(std::make_index_sequence<boost::variant2::variant_size<Payload>::value>{});
 }
 
 // A default-made payload of the named kind.

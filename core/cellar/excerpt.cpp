@@ -35,8 +35,8 @@ class Gathering {
     for (const Draft& draft : act.drafts) {
       names(draft.payload);
       if (draft.replaces) take(journal_.find(*draft.replaces));
-      if (const auto* s = std::get_if<Struck>(&draft.payload)) take(journal_.find(s->target));
-      if (const auto* r = std::get_if<Restored>(&draft.payload)) take(journal_.find(r->target));
+      if (const auto* s = get_if<Struck>(&draft.payload)) take(journal_.find(s->target));
+      if (const auto* r = get_if<Restored>(&draft.payload)) take(journal_.find(r->target));
     }
   }
   std::vector<const Entry*> all() {
@@ -51,7 +51,7 @@ class Gathering {
         // What a reading was taken with says how far it may be off.
         for (const InstrumentId i : instruments_of(entry->payload)) meet(subject(i));
         if (s == keg_ || registers(entry->payload) == s ||
-            std::holds_alternative<BottleChanged>(entry->payload)) {
+            holds_alternative<BottleChanged>(entry->payload)) {
           names(entry->payload);
         }
       }
@@ -71,8 +71,8 @@ class Gathering {
   bool matters(const Entry& entry, SubjectRef s) const {
     if (s.kind == SubjectKind::batch) return true;  // one beer, wherever it was sampled
     // Another keg put, or found, on the same line displaces this one.
-    if (s.kind == SubjectKind::line && (std::holds_alternative<Tapped>(entry.payload) ||
-                                        std::holds_alternative<Found>(entry.payload))) {
+    if (s.kind == SubjectKind::line && (holds_alternative<Tapped>(entry.payload) ||
+                                        holds_alternative<Found>(entry.payload))) {
       return true;
     }
     const std::vector<SubjectRef> about = subjects_of(entry.payload);

@@ -45,11 +45,11 @@ BottleStatus bottle_status(BottleId id, const Journal& journal, Reliance& relies
   if (auto record = lookup.find(id)) out.record = *record;
   std::vector<RegulatorId> ever;
   for (const Entry* entry : lookup.story(subject(id))) {
-    if (const auto* w = std::get_if<BottleWeighed>(&entry->payload)) {
+    if (const auto* w = get_if<BottleWeighed>(&entry->payload)) {
       weigh(out, *w, *entry, lookup);
-    } else if (const auto* c = std::get_if<BottleChanged>(&entry->payload)) {
+    } else if (const auto* c = get_if<BottleChanged>(&entry->payload)) {
       ever.push_back(c->regulator);
-    } else if (const auto* r = std::get_if<RegulatorRecord>(&entry->payload)) {
+    } else if (const auto* r = get_if<RegulatorRecord>(&entry->payload)) {
       ever.push_back(r->regulator);
     }
   }

@@ -7,9 +7,9 @@ BottleBehind bottle_behind(RegulatorId id, std::optional<Instant> when, Lookup& 
   BottleBehind out;
   for (const Entry* entry : lookup.story(subject(id))) {
     if (when && entry->header.happened_at > *when) break;
-    if (const auto* r = std::get_if<RegulatorRecord>(&entry->payload)) {
+    if (const auto* r = get_if<RegulatorRecord>(&entry->payload)) {
       if (r->bottle) out = {r->bottle, std::nullopt};
-    } else if (const auto* c = std::get_if<BottleChanged>(&entry->payload)) {
+    } else if (const auto* c = get_if<BottleChanged>(&entry->payload)) {
       out = {c->bottle, c->co2_on_tag};
     }
   }

@@ -13,7 +13,7 @@ constexpr double unread_temperature_error = 3.0;  // K
 constexpr std::chrono::hours ask_again{24};
 
 physics::HoldReading hold_reading_of(const Entry& entry, Instant start, Lookup& lookup) {
-  const auto& h = std::get<HoldReading>(entry.payload);
+  const auto& h = get<HoldReading>(entry.payload);
   Readings readings(lookup);
   const std::int64_t n = entry.header.sequence;
   const TemperatureEstimate t =
@@ -55,7 +55,7 @@ HoldState hold_test(const std::vector<const Entry*>& readings, const KegRecord& 
   out.first = readings.front()->header.happened_at;
   out.last = readings.back()->header.happened_at;
   out.entry = readings.back()->header.id;
-  out.pressure = std::get<HoldReading>(readings.back()->payload).pressure;
+  out.pressure = get<HoldReading>(readings.back()->payload).pressure;
   out.kind = HoldKind::cant_tell;
   if (readings.size() < 2) {
     out.result = message(MessageKey::hold_one_reading, out.pressure, out.first);

@@ -9,12 +9,12 @@ namespace ullage::cellar {
 namespace {
 
 bool speaks_of_journal(const Payload& payload) {
-  return std::holds_alternative<Struck>(payload) || std::holds_alternative<Restored>(payload);
+  return holds_alternative<Struck>(payload) || holds_alternative<Restored>(payload);
 }
 
 std::optional<EntryId> target_of(const Payload& payload) {
-  if (const auto* struck = std::get_if<Struck>(&payload)) return struck->target;
-  if (const auto* restored = std::get_if<Restored>(&payload)) return restored->target;
+  if (const auto* struck = get_if<Struck>(&payload)) return struck->target;
+  if (const auto* restored = get_if<Restored>(&payload)) return restored->target;
   return std::nullopt;
 }
 
@@ -136,7 +136,7 @@ void Journal::decide_struck(Index target) {
   bool struck = false;
   for (const Index act : links_.at(target).acted_on_by) {
     if (places_[act].standing == Standing::in_force) {
-      struck = std::holds_alternative<Struck>(entries_[act].payload);
+      struck = holds_alternative<Struck>(entries_[act].payload);
     }
   }
   if (struck == places_[target].struck) return;

@@ -23,7 +23,7 @@ void KegStory::take(const Entry& entry) {
   entry_ = &entry;
   if (!out_.first_heard_of) out_.first_heard_of = at();
   out_.last_heard_of = at();
-  std::visit([this](const auto& p) { on(p); }, entry.payload);
+  visit([this](const auto& p) { on(p); }, entry.payload);
 }
 
 void KegStory::set_stage(Stage stage, Instant from) {
@@ -122,12 +122,12 @@ void KegStory::resolve_contents() {
   std::optional<SpecificGravity> original = batch->original_gravity;
   std::optional<SpecificGravity> final_gravity = batch->final_gravity;
   for (const Entry* entry : lookup_.story(subject(id))) {
-    if (const auto* read = std::get_if<GravityRead>(&entry->payload)) {
+    if (const auto* read = get_if<GravityRead>(&entry->payload)) {
       if (read->stage == GravityStage::original) original = read->gravity;
       if (read->stage == GravityStage::final) final_gravity = read->gravity;
-    } else if (const auto* changed = std::get_if<BestByChanged>(&entry->payload)) {
+    } else if (const auto* changed = get_if<BestByChanged>(&entry->payload)) {
       contents.best_by = changed->best_by;
-    } else if (const auto* recalled = std::get_if<BatchRecalled>(&entry->payload)) {
+    } else if (const auto* recalled = get_if<BatchRecalled>(&entry->payload)) {
       out_.recalled = entry->header.id;
       out_.recall_reason = recalled->reason;
     }

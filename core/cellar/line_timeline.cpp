@@ -13,7 +13,7 @@ class LineStory {
 
   void take(const Entry& entry) {
     header_ = &entry.header;
-    std::visit([this](const auto& p) { on(p); }, entry.payload);
+    visit([this](const auto& p) { on(p); }, entry.payload);
   }
 
  private:

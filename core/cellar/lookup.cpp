@@ -10,7 +10,7 @@ namespace {
 template <class Record, class Id>
 std::optional<Record> last_record(std::span<const Entry* const> story, Id id, Id Record::* of) {
   for (auto at = story.rbegin(); at != story.rend(); ++at) {
-    if (const auto* record = std::get_if<Record>(&(*at)->payload); record && record->*of == id) {
+    if (const auto* record = get_if<Record>(&(*at)->payload); record && record->*of == id) {
       return *record;
     }
   }
@@ -51,7 +51,7 @@ std::optional<InstrumentRecord> Lookup::find(InstrumentId id) {
 std::optional<CellarDescribed> Lookup::cellar() {
   const auto entries = story(SubjectRef{});
   for (auto at = entries.rbegin(); at != entries.rend(); ++at) {
-    if (const auto* c = std::get_if<CellarDescribed>(&(*at)->payload)) return *c;
+    if (const auto* c = get_if<CellarDescribed>(&(*at)->payload)) return *c;
   }
   return std::nullopt;
 }

@@ -7,7 +7,7 @@
 
 #include <string>
 #include <utility>
-#include <variant>
+#include <boost/variant2/variant.hpp>
 #include <vector>
 
 #include "core/cellar/message_keys.h"
@@ -26,7 +26,7 @@ struct Window {
 };
 
 using MessageArg =
-    std::variant<std::string, std::int64_t, Instant, Date, Window, units::Duration,
+    boost::variant2::variant<std::string, std::int64_t, Instant, Date, Window, units::Duration,
                  units::GaugePressure, units::PressureDifference, units::Temperature,
                  units::TemperatureDifference, units::Volume, units::Mass, units::Length,
                  units::Co2Volumes, units::SpecificGravity, units::Abv, units::Fraction,

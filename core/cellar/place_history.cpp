@@ -56,10 +56,10 @@ PlaceHistory place_history(PlaceId id, const Journal& journal) {
   std::optional<Temperature> set;
   bool ever_read = false;
   for (const Entry* entry : lookup.story(subject(id))) {
-    if (const auto* read = std::get_if<TemperatureRead>(&entry->payload)) {
+    if (const auto* read = get_if<TemperatureRead>(&entry->payload)) {
       add_reading(history, *entry, *read, lookup, thermometer);
       ever_read = true;
-    } else if (const auto* record = std::get_if<PlaceRecord>(&entry->payload)) {
+    } else if (const auto* record = get_if<PlaceRecord>(&entry->payload)) {
       if (!record->set_temperature || record->place != id) continue;
       // A thermostat turned counts until the next reading; a record that only
       // repeats the setting doesn't.

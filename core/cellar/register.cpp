@@ -18,7 +18,7 @@ using Registering = RecordKinds<KegRecord, BeerRecord, BatchRecord, PlaceRecord,
 }  // namespace
 
 std::optional<SubjectRef> registers(const Payload& payload) {
-  return std::visit(
+  return visit(
       []<class P>(const P& p) -> std::optional<SubjectRef> {
         if constexpr (std::is_same_v<P, CellarDescribed>) {
           return cellar_subject();

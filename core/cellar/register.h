@@ -24,13 +24,13 @@ class Register {
   template <class Record>
   [[nodiscard]] const Record* find(SubjectRef s) const {
     const Payload* payload = find(s);
-    return payload == nullptr ? nullptr : std::get_if<Record>(payload);
+    return payload == nullptr ? nullptr : get_if<Record>(payload);
   }
   // Calls f with every record of the type.
   template <class Record, class F>
   void for_each(F&& f) const {
     for (const auto& [s, entry] : records_) {
-      if (const auto* record = std::get_if<Record>(&entry->payload)) f(*record);
+      if (const auto* record = get_if<Record>(&entry->payload)) f(*record);
     }
   }
 

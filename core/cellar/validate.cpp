@@ -123,7 +123,7 @@ void ActCheck::check_header() {
 void ActCheck::check_replaced() {
   const Entry* replaced = journal_.find(*draft().replaces);
   const auto about_journal = [](const Payload& p) {
-    return std::holds_alternative<Struck>(p) || std::holds_alternative<Restored>(p);
+    return holds_alternative<Struck>(p) || holds_alternative<Restored>(p);
   };
   if (replaced == nullptr) {
     refuse("", MessageKey::fault_unknown_subject, std::string("entry"));
@@ -137,7 +137,7 @@ void ActCheck::check_replaced() {
 }
 
 void ActCheck::check_payload() {
-  std::visit(
+  visit(
       [this]<class P>(const P& p) {
         P::fields(p, [this]<class T>(std::string_view column, const T& field) {
           check_field(P::kind, column, field);
@@ -217,8 +217,8 @@ bool ActCheck::struck(EntryId id) const {
   bool struck = journal_.struck_by(id) != nullptr;
   for (std::size_t i = 0; i < draft_; ++i) {
     const Payload& earlier = act_.drafts[i].payload;
-    if (const auto* s = std::get_if<Struck>(&earlier); s && s->target == id) struck = true;
-    if (const auto* r = std::get_if<Restored>(&earlier); r && r->target == id) struck = false;
+    if (const auto* s = get_if<Struck>(&earlier); s && s->target == id) struck = true;
+    if (const auto* r = get_if<Restored>(&earlier); r && r->target == id) struck = false;
   }
   return struck;
 }

@@ -87,8 +87,8 @@ Uses uses_of(const CarbonationHistory& history, const CarbonationRates& rates) {
   add_elsewhere(history.start, uses);
   bool rocked = false;
   for (const Step& step : history.steps) {
-    std::visit(AddUses{uses}, step.what);
-    rocked = rocked || std::holds_alternative<Rocked>(step.what);
+    visit(AddUses{uses}, step.what);
+    rocked = rocked || holds_alternative<Rocked>(step.what);
   }
   add_elsewhere(rates.resting, uses);
   if (rocked) add_elsewhere(rates.rocking, uses);
@@ -120,11 +120,11 @@ double pooled_square(const Estimate<Q>& e, const Uses& uses) {
 std::vector<PooledStep> pooled_steps(const CarbonationHistory& history, const Uses& uses) {
   std::vector<PooledStep> out;
   for (const Step& step : history.steps) {
-    if (const auto* gas = std::get_if<GasOn>(&step.what))
+    if (const auto* gas = get_if<GasOn>(&step.what))
       out.push_back({step.at, PooledStep::Kind::pressure, pooled_square(gas->pressure, uses)});
-    if (const auto* place = std::get_if<PlaceChanged>(&step.what))
+    if (const auto* place = get_if<PlaceChanged>(&step.what))
       out.push_back({step.at, PooledStep::Kind::place, pooled_square(place->temperature, uses)});
-    if (std::holds_alternative<Co2Read>(step.what))
+    if (holds_alternative<Co2Read>(step.what))
       out.push_back({step.at, PooledStep::Kind::co2_read, 0});
   }
   return out;

@@ -20,7 +20,7 @@
 #include <memory>
 #include <optional>
 #include <string_view>
-#include <variant>
+#include <boost/variant2/variant.hpp>
 #include <vector>
 
 #include "core/physics/error.h"
@@ -58,7 +58,7 @@ struct Co2Read {  // a carbonation reading: the model goes on from it
   units::Estimate<units::Co2Volumes> co2;
 };
 
-using What = std::variant<GasOn, GasOff, Vented, PlaceChanged, BeerTemperatureRead, Rocked,
+using What = boost::variant2::variant<GasOn, GasOff, Vented, PlaceChanged, BeerTemperatureRead, Rocked,
                           BeerDrawn, Co2Read>;
 struct Step {
   units::Duration at;  // since the start; steps are in order of time

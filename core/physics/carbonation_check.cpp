@@ -65,7 +65,7 @@ class HistoryCheck {
     const double at = in_seconds(step.at);
     if (auto bad = check(Subject::step_time, at, {last_, history_range.high})) return bad;
     last_ = at;
-    return std::visit([this](const auto& what) { return one(what); }, step.what);
+    return visit([this](const auto& what) { return one(what); }, step.what);
   }
 
  private:

@@ -54,7 +54,7 @@ class Keg {
   }
 
   void apply(const What& what) {
-    std::visit([this](const auto& happened) { on(happened); }, what);
+    visit([this](const auto& happened) { on(happened); }, what);
   }
   void run_to(double end_s, std::vector<KegPiece>& pieces);
   [[nodiscard]] double volumes() const { return c_ / moles_per_m3_per_volume; }

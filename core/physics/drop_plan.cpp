@@ -14,7 +14,7 @@ constexpr double settling_days = 60;
 
 MoleFraction last_supply(const CarbonationHistory& history) {
   for (auto step = history.steps.rbegin(); step != history.steps.rend(); ++step) {
-    if (const auto* gas = std::get_if<GasOn>(&step->what)) return gas->co2;
+    if (const auto* gas = get_if<GasOn>(&step->what)) return gas->co2;
   }
   return mole_fraction(1);
 }

@@ -248,7 +248,7 @@ std::string say_kind(std::string_view kind, const Speaker& s) {
 std::string say_entry(const cellar::Payload& payload, const cellar::CellarStatus& names,
                       const Speaker& speaker) {
   const EntryTeller teller{names, speaker};
-  return std::visit([&](const auto& p) { return words_of(p, teller); }, payload);
+  return visit([&](const auto& p) { return words_of(p, teller); }, payload);
 }
 
 }  // namespace ullage::report

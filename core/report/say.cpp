@@ -70,7 +70,7 @@ std::string say_argument(std::string_view placeholder, const cellar::Message& m,
   std::size_t index = 0;
   std::from_chars(digits.data(), digits.data() + digits.size(), index);
   if (index >= m.args.size()) return "–";
-  return std::visit(ArgumentSayer{s, how}, m.args[index]);
+  return visit(ArgumentSayer{s, how}, m.args[index]);
 }
 
 }  // namespace

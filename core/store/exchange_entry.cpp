@@ -48,7 +48,7 @@ class FieldTaker {
   void operator()(std::string_view name, T& v) {
     const RawField* field = raw_.find(name);
     if (field != nullptr) known_[static_cast<std::size_t>(field - raw_.fields.data())] = true;
-    const bool given = field != nullptr && !std::holds_alternative<std::monostate>(field->value);
+    const bool given = field != nullptr && !holds_alternative<boost::variant2::monostate>(field->value);
     if constexpr (cellar::IsOptional<T>::value) {
       if (given) take(*field, v.emplace());
     } else if (given) {
@@ -85,17 +85,17 @@ class FieldTaker {
   template <class T>
   static bool read(const RawValue& raw, T& v) {
     if constexpr (RealField<T>) {
-      const auto* const real = std::get_if<double>(&raw);
-      const auto* const whole = std::get_if<std::int64_t>(&raw);
+      const auto* const real = get_if<double>(&raw);
+      const auto* const whole = get_if<std::int64_t>(&raw);
       if (real == nullptr && whole == nullptr) return false;
       v = from_number<T>(real != nullptr ? *real : static_cast<double>(*whole));
       return true;
     } else if constexpr (std::same_as<T, bool> || std::same_as<T, std::int64_t>) {
-      const T* const same = std::get_if<T>(&raw);
+      const T* const same = get_if<T>(&raw);
       if (same != nullptr) v = *same;
       return same != nullptr;
     } else {
-      const auto* const text = std::get_if<std::string>(&raw);
+      const auto* const text = get_if<std::string>(&raw);
       return text != nullptr && read_text_form(*text, v);
     }
   }
@@ -164,7 +164,7 @@ std::optional<cellar::Entry> entry_from(const RawEntry& raw, ProblemList& proble
                   fmt::format("“{}” is not a kind of entry.", kind));
     return std::nullopt;
   }
-  std::visit([&]<class P>(P& p) { P::fields(p, take); }, *payload);
+  visit([&]<class P>(P& p) { P::fields(p, take); }, *payload);
   take.complain_of_others();
   if (!take.ok()) return std::nullopt;
   entry.payload = std::move(*payload);
@@ -174,7 +174,7 @@ std::optional<cellar::Entry> entry_from(const RawEntry& raw, ProblemList& proble
 std::vector<std::pair<std::string, cellar::EntryId>> entries_named_by(const cellar::Entry& entry) {
   std::vector<std::pair<std::string, cellar::EntryId>> named;
   if (entry.header.replaces) named.emplace_back("replaces", *entry.header.replaces);
-  std::visit(
+  visit(
       [&]<class P>(const P& payload) {
         P::fields(payload, [&]<class T>(std::string_view name, const T& v) {
           if constexpr (std::same_as<T, cellar::EntryId>) named.emplace_back(name, v);

@@ -147,12 +147,12 @@ class ExchangeEvents {
 
   bool frame_value(const RawValue& v) {
     if (key_ == "format") {
-      const auto* const word = std::get_if<std::string>(&v);
+      const auto* const word = get_if<std::string>(&v);
       format_ok_ = word != nullptr && *word == "ullage-cellar";
       return format_ok_ || broken("It is not an exported cellar.");
     }
     if (key_ == "version") {
-      const auto* const number = std::get_if<std::int64_t>(&v);
+      const auto* const number = get_if<std::int64_t>(&v);
       if (number == nullptr || *number < 1) return broken("Its version makes no sense.");
       version_ok_ = *number == 1;
       return version_ok_ ||

@@ -8,14 +8,14 @@
 #include <functional>
 #include <string>
 #include <string_view>
-#include <variant>
+#include <boost/variant2/variant.hpp>
 #include <vector>
 
 #include "core/store/exchange.h"
 
 namespace ullage::store {
 
-using RawValue = std::variant<std::monostate, bool, std::int64_t, double, std::string>;
+using RawValue = boost::variant2::variant<boost::variant2::monostate, bool, std::int64_t, double, std::string>;
 
 struct RawField {
   std::string name;

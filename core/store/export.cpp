@@ -56,7 +56,7 @@ Json json_of_entry(const cellar::Entry& entry) {
   put(object, "by", header.by);
   put(object, "replaces", header.replaces);
   put(object, "note", header.note);
-  std::visit(
+  visit(
       [&]<class P>(const P& payload) {
         P::fields(payload, [&](std::string_view name, const auto& v) { put(object, name, v); });
       },

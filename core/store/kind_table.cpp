@@ -10,7 +10,7 @@ namespace {
 template <class P>
 BadField bind_payload(Statement& statement, const cellar::Payload& payload) {
   FieldBinder binder{statement, 2};
-  P::fields(std::get<P>(payload), binder);
+  P::fields(get<P>(payload), binder);
   return {binder.fault, binder.why};
 }
 

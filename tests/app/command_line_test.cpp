@@ -17,7 +17,7 @@ template <class C>
 C read(std::vector<std::string> arguments) {
   auto command = read_command_line(std::move(arguments));
   EXPECT_TRUE(command) << command.error().text;
-  return command ? std::get<C>(*command) : C{};
+  return command ? get<C>(*command) : C{};
 }
 
 int refused_with(std::vector<std::string> arguments) {

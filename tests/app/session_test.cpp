@@ -132,7 +132,7 @@ TEST_F(Session, a_strike_can_be_undone_and_redone) {
   EXPECT_THAT(story(), ElementsAre("keg_record", "cleaned"));
   ASSERT_TRUE(session->redo("AB"));  // the strike again
   EXPECT_THAT(story(), ElementsAre("keg_record"));
-  EXPECT_EQ(std::get<cellar::Struck>(session->journal().struck_by(cleaned)->payload).reason,
+  EXPECT_EQ(get<cellar::Struck>(session->journal().struck_by(cleaned)->payload).reason,
             "it was K02");
 }
 
@@ -165,9 +165,9 @@ TEST_F(Session, a_correction_keeps_its_place_and_its_reason) {
   EXPECT_THAT(story(), ElementsAre("keg_record", "gas_set", "gas_off"));
   const cellar::Entry* now = session->journal().replaced_by(wrong.header.id);
   ASSERT_NE(now, nullptr);
-  EXPECT_EQ(std::get<GasSet>(now->payload).pressure, gauge_psi(12));
+  EXPECT_EQ(get<GasSet>(now->payload).pressure, gauge_psi(12));
   EXPECT_EQ(session->journal().standing(wrong.header.id), cellar::Standing::replaced);
-  EXPECT_EQ(std::get<cellar::Struck>(session->journal().struck_by(wrong.header.id)->payload).reason,
+  EXPECT_EQ(get<cellar::Struck>(session->journal().struck_by(wrong.header.id)->payload).reason,
             "misread the dial");
   ASSERT_TRUE(session->undo("AB"));
   EXPECT_EQ(session->journal().standing(wrong.header.id), cellar::Standing::in_force);

@@ -106,7 +106,7 @@ TEST_F(Advised, ABurstLeftOnIsOverdueAndThenOverItsRange) {
   s.gas(k, day(2), 30, GasPurpose::burst);
   const Instant drop = [&] {
     const auto next = s.status(k, day(2, 1)).next_step;
-    return next && next->key == MessageKey::next_drop_and_vent ? std::get<Instant>(next->args[1])
+    return next && next->key == MessageKey::next_drop_and_vent ? get<Instant>(next->args[1])
                                                                : Instant{};
   }();
   ASSERT_GT(drop, day(2, 1));
@@ -208,7 +208,7 @@ TEST_F(Advised, LevelsCountDownAndConflictsAreShown) {
   // 5.25 L in two days: the rest in about five more.
   ASSERT_TRUE(status.next_step);
   EXPECT_EQ(status.next_step->key, MessageKey::next_empty_about);
-  EXPECT_NEAR(units::in_days(between(day(12), std::get<Window>(status.next_step->args[0]).likely)),
+  EXPECT_NEAR(units::in_days(between(day(12), get<Window>(status.next_step->args[0]).likely)),
               5.1, 0.5);
   LevelReading heft;
   heft.keg = k;

@@ -46,7 +46,7 @@ TEST(Kinds, are_distinct_and_each_can_be_made_by_name) {
     EXPECT_EQ(kind_of(*made), payload.kind);
     EXPECT_TRUE(same(*made, Payload(payload)));
   });
-  EXPECT_EQ(kinds.size(), std::variant_size_v<Payload>);
+  EXPECT_EQ(kinds.size(), boost::variant2::variant_size<Payload>::value);
   EXPECT_FALSE(make_payload("sung_to"));
 }
 

@@ -303,7 +303,7 @@ TEST_F(AKegsJournal, strikes_of_unknown_or_later_entries_do_nothing) {
   journal.append(entry);
   journal.append(maker.strike(unknown));
   Entry itself = maker.strike(entry);
-  std::get<Struck>(itself.payload).target = itself.header.id;
+  get<Struck>(itself.payload).target = itself.header.id;
   journal.append(itself);
   EXPECT_THAT(told(), ElementsAre(1));
   EXPECT_EQ(journal.standing(itself.header.id), Standing::in_force);

@@ -196,7 +196,7 @@ TEST_F(Journey, AnEntryIsStruckFromTheLogAndStaysReadable) {
   const cellar::Entry* filled = nullptr;
   for (int row = 0; row < page->table().rowCount(); ++row) {
     const cellar::Entry* entry = page->table().entry_at(page->table().index(row, 0));
-    if (std::holds_alternative<cellar::Filled>(entry->payload)) filled = entry;
+    if (holds_alternative<cellar::Filled>(entry->payload)) filled = entry;
   }
   ASSERT_NE(filled, nullptr);
   const cellar::EntryId id = filled->header.id;

@@ -202,9 +202,9 @@ TEST(CarbonationBand, ManyReadingsTogetherSpreadAsEachOnItsOwn) {
       double difference = 0;
       for (double sign : {1.0, -1.0}) {
         CarbonationHistory moved = h;
-        if (auto* gas = std::get_if<GasOn>(&moved.steps[i].what))
+        if (auto* gas = get_if<GasOn>(&moved.steps[i].what))
           gas->pressure = Estimate<GaugePressure>(gas->pressure.value() + psi(sign));
-        if (auto* place = std::get_if<PlaceChanged>(&moved.steps[i].what))
+        if (auto* place = get_if<PlaceChanged>(&moved.steps[i].what))
           place->temperature =
               Estimate<Temperature>(place->temperature.value() + kelvin_difference(sign));
         difference += sign * model(moved).at(days(d))->median.count();

@@ -65,23 +65,23 @@ struct Reference {
   }
 
   void apply(const Step& step, State& x) {
-    if (const auto* gas = std::get_if<GasOn>(&step.what)) {
+    if (const auto* gas = get_if<GasOn>(&step.what)) {
       set_pa = in_pascals(gas->pressure.value()) + pascals_per_atmosphere;
       supply = gas->co2.count();
-    } else if (std::holds_alternative<GasOff>(step.what)) {
+    } else if (holds_alternative<GasOff>(step.what)) {
       set_pa.reset();
-    } else if (const auto* vent = std::get_if<Vented>(&step.what)) {
+    } else if (const auto* vent = get_if<Vented>(&step.what)) {
       const double to = in_pascals(vent->to) + pascals_per_atmosphere;
       if (pressure(x) > to) {
         const double kept = to * headspace / (gas_constant * x[3] + virial(x) * to) / (x[1] + x[2]);
         x[1] *= kept;
         x[2] *= kept;
       }
-    } else if (const auto* moved = std::get_if<PlaceChanged>(&step.what)) {
+    } else if (const auto* moved = get_if<PlaceChanged>(&step.what)) {
       place = in_kelvin(moved->temperature.value());
-    } else if (const auto* rocked = std::get_if<Rocked>(&step.what)) {
+    } else if (const auto* rocked = get_if<Rocked>(&step.what)) {
       rock_until = in_seconds(step.at) + in_seconds(rocked->how_long);
-    } else if (const auto* drawn = std::get_if<BeerDrawn>(&step.what)) {
+    } else if (const auto* drawn = get_if<BeerDrawn>(&step.what)) {
       beer -= in_cubic_metres(drawn->beer);
       headspace += in_cubic_metres(drawn->beer);
     } else {

@@ -138,7 +138,7 @@ RC_GTEST_PROP(Carbonation, NoOpStepsChangeNothing, ()) {
 RC_GTEST_PROP(Carbonation, NumbersStayNumbersAndBandsInOrder, ()) {
   CarbonationHistory h = random_history();
   for (Step& s : h.steps) {
-    if (auto* gas = std::get_if<GasOn>(&s.what)) gas->pressure = gas->pressure.with({"dial"}, 7000);
+    if (auto* gas = get_if<GasOn>(&s.what)) gas->pressure = gas->pressure.with({"dial"}, 7000);
   }
   const auto m = CarbonationModel::make(h, cases::rates(), days(20));
   if (!m) {

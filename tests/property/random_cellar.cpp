@@ -101,7 +101,7 @@ Payload random_payload(const RandomThings& things, Dice& dice) {
     if constexpr (!is_record_or_bookkeeping<P>) kinds.emplace_back(p);
   });
   Payload payload = kinds[dice.below(kinds.size())];
-  std::visit(
+  visit(
       [&]<class P>(P& p) {
         P::fields(p,
                   [&](std::string_view column, auto& field) { fill(field, column, things, dice); });
@@ -194,7 +194,7 @@ Entry random_entry(std::uint32_t number, const RandomThings& things) {
   e.payload = random_payload(things, dice);
   e.header.happened_at = minute(10 + static_cast<int>(dice.below(60 * 24 * 60)));
   e.header.recorded_at = e.header.happened_at;
-  if (std::holds_alternative<Noted>(e.payload)) e.header.note = "seen";
+  if (holds_alternative<Noted>(e.payload)) e.header.note = "seen";
   return e;
 }
 

@@ -73,7 +73,7 @@ std::string said(const auto& value) { return txt(value); }
 std::string txt(const Message& m) {
   std::string out = fmt::format("m{}(", static_cast<int>(m.key));
   for (const MessageArg& a : m.args) {
-    out += std::visit([](const auto& v) { return said(v); }, a) + "; ";
+    out += visit([](const auto& v) { return said(v); }, a) + "; ";
   }
   return out + ")";
 }
@@ -87,7 +87,7 @@ std::string txt(const P& payload) {
   return out + "}";
 }
 std::string txt(const Payload& payload) {
-  return std::visit([](const auto& p) { return txt(p); }, payload);
+  return visit([](const auto& p) { return txt(p); }, payload);
 }
 std::string txt(const InputUsed& i) { return txt(i.what) + " " + txt(i.read); }
 std::string txt(const SuggestedTask& t) {

@@ -101,7 +101,7 @@ TEST_F(ExchangeTest, DoublesComeBackToTheLastBit) {
     entry[0].header.sequence = 1;
     const auto back = from_exchange(to_exchange(entry));
     ASSERT_TRUE(back) << describe(back.error().problems.front());
-    EXPECT_EQ(units::in_kilograms(std::get<cellar::Primed>(back->at(0).payload).mass), v);
+    EXPECT_EQ(units::in_kilograms(get<cellar::Primed>(back->at(0).payload).mass), v);
   }
 }
 

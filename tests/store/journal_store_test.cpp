@@ -63,7 +63,7 @@ TEST_F(JournalStoreTest, KeepsDoublesToTheLastBit) {
     ASSERT_TRUE(store.append(entry));
     const auto loaded = store.load();
     ASSERT_TRUE(loaded) << why(loaded);
-    EXPECT_EQ(units::in_kilograms(std::get<cellar::Primed>(loaded->at(0).payload).mass), v);
+    EXPECT_EQ(units::in_kilograms(get<cellar::Primed>(loaded->at(0).payload).mass), v);
   }
 }
 

@@ -165,7 +165,7 @@ class PayloadMaker {
   // One of every kind, in order.
   [[nodiscard]] std::vector<cellar::Entry> one_of_each() {
     std::vector<cellar::Entry> made;
-    for (std::size_t k = 0; k < std::variant_size_v<cellar::Payload>; ++k) {
+    for (std::size_t k = 0; k < boost::variant2::variant_size<cellar::Payload>::value; ++k) {
       made.push_back(entry(k));
     }
     return made;
@@ -183,7 +183,7 @@ class PayloadMaker {
       }
       made.push_back(
           entry(static_cast<std::size_t>(source_.integer(
-                    0, static_cast<std::int64_t>(std::variant_size_v<cellar::Payload>) - 1)),
+                    0, static_cast<std::int64_t>(boost::variant2::variant_size<cellar::Payload>::value) - 1)),
                 act));
     }
     return made;

@@ -12,7 +12,7 @@
 #include <string>
 #include <string_view>
 #include <utility>
-#include <variant>
+#include <boost/variant2/variant.hpp>
 #include <vector>
 
 #include "core/units/gravity_scale.h"
@@ -30,7 +30,7 @@ void PrintTo(ParseFault fault, std::ostream* out) {
 namespace {
 
 template <class Q>
-using Expected = std::variant<Q, ParseFault>;
+using Expected = boost::variant2::variant<Q, ParseFault>;
 
 template <class Q>
 struct ParseRow {
@@ -48,13 +48,13 @@ void expect_rows(const std::function<Parsed<Q>(std::string_view)>& parse,
   for (const ParseRow<Q>& row : rows) {
     SCOPED_TRACE("typed: \"" + std::string(row.typed) + "\"");
     const Parsed<Q> parsed = parse(row.typed);
-    if (const auto* fault = std::get_if<ParseFault>(&row.expected)) {
+    if (const auto* fault = get_if<ParseFault>(&row.expected)) {
       ASSERT_FALSE(parsed.has_value());
       EXPECT_EQ(parsed.error().fault, *fault);
       continue;
     }
     ASSERT_TRUE(parsed.has_value()) << describe(parsed.error(), "Field");
-    const double expected = to_magnitude(std::get<Q>(row.expected));
+    const double expected = to_magnitude(get<Q>(row.expected));
     EXPECT_NEAR(to_magnitude(*parsed), expected, arithmetic * std::max(1.0, std::abs(expected)));
   }
 }

@@ -22,7 +22,7 @@ enum OffState { off_empty, off_with_beer };
 
 template <class P>
 cellar::Payload payload_of(P p) {
-  return cellar::Payload(std::in_place_type<P>, std::move(p));
+  return cellar::Payload(boost::variant2::in_place_type<P>, std::move(p));
 }
 
 QDialogButtonBox* keg_change_buttons() {

@@ -29,7 +29,7 @@ RegisterKegs::RegisterKegs(const Context& context, QWidget* parent)
   KegRecord start = cellar::keg_from_preset(shown_kind_);
   const auto status = context_.cellar.status();
   if (!status->places.empty()) start.place = status->places.front().record.place;
-  fields_ = new EntryFields(context, cellar::Payload(std::in_place_type<KegRecord>, start),
+  fields_ = new EntryFields(context, cellar::Payload(boost::variant2::in_place_type<KegRecord>, start),
                             {"tag", "in_use"});
   source_ = new InkLabel({}, TextRole::small, Ink::secondary);
   source_->setWordWrap(true);
@@ -74,13 +74,13 @@ RegisterKegs::~RegisterKegs() { hush(*this); }
 // Another kind brings its own figures; anything else that was chosen stays.
 void RegisterKegs::on_kind() {
   const cellar::Payload payload = fields_->payload();
-  const auto& typed = std::get<KegRecord>(payload);
+  const auto& typed = get<KegRecord>(payload);
   if (typed.keg_kind != shown_kind_) {
     shown_kind_ = typed.keg_kind;
     KegRecord preset = cellar::keg_from_preset(shown_kind_);
     preset.owner = typed.owner;
     preset.place = typed.place;
-    fields_->set_payload(cellar::Payload(std::in_place_type<KegRecord>, preset));
+    fields_->set_payload(cellar::Payload(boost::variant2::in_place_type<KegRecord>, preset));
   }
   const cellar::KegPreset* preset = cellar::keg_preset(shown_kind_);
   source_->setText(preset
@@ -100,10 +100,10 @@ cellar::Act RegisterKegs::act() const {
   act.by = s(context_.preferences.initials());
   const cellar::Payload payload = fields_->payload();
   for (const std::string& tag : tags_->tags()) {
-    KegRecord keg = std::get<KegRecord>(payload);
+    KegRecord keg = get<KegRecord>(payload);
     keg.keg = context_.cellar.fresh<cellar::KegId>();
     keg.tag = tag;
-    act.drafts.push_back({cellar::Payload(std::in_place_type<KegRecord>, std::move(keg)),
+    act.drafts.push_back({cellar::Payload(boost::variant2::in_place_type<KegRecord>, std::move(keg)),
                           context_.cellar.now(),
                           {},
                           {}});
@@ -132,7 +132,7 @@ bool RegisterKegs::log() {
     return false;
   }
   for (const cellar::Draft& draft : whole.drafts) {
-    registered_.push_back(std::get<KegRecord>(draft.payload).keg);
+    registered_.push_back(get<KegRecord>(draft.payload).keg);
   }
   accept();
   context_.navigator.announce(

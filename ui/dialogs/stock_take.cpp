@@ -76,7 +76,7 @@ void StockTake::show_keg() {
   }
   progress_->setText(line);
   cellar::Found found{.keg = kegs_[at_]};
-  cellar::Payload start(std::in_place_type<cellar::Found>, found);
+  cellar::Payload start(boost::variant2::in_place_type<cellar::Found>, found);
   if (const auto last = last_of_kind(context_.cellar.journal(), "found", {})) {
     remember(start, *last, *form_spec("found"));
   }

@@ -259,7 +259,7 @@ void TransferForm::on_gas_way() {
   parts_->sugar->setVisible(way == way_sugar);
   if (way == way_burst || way == way_set_and_wait) {
     Payload payload = parts_->gas->fields().payload();
-    auto& gas = std::get<GasSet>(payload);
+    auto& gas = get<GasSet>(payload);
     gas.purpose = way == way_burst ? GasPurpose::burst : GasPurpose::set_and_wait;
     parts_->gas->fields().set_payload(payload);
   }
@@ -280,7 +280,7 @@ Act TransferForm::act() const {
     if (step->logs_now()) act.drafts.push_back({step->fields().payload(), at, {}, {}});
   }
   const auto filled = std::find_if(act.drafts.begin(), act.drafts.end(), [](const Draft& d) {
-    return std::holds_alternative<Filled>(d.payload);
+    return holds_alternative<Filled>(d.payload);
   });
   if (filled != act.drafts.end()) filled->note = parts_->note->value();
   return act;
@@ -293,7 +293,7 @@ void TransferForm::tell_gravity() {
                                [&](const BatchRecord& b) { return batch && b.batch == *batch; });
   QString words;
   if (parts_->gravity->logs_now() && at != status->batches.end() && at->original_gravity) {
-    const auto now = std::get<GravityRead>(parts_->gravity->fields().payload()).gravity;
+    const auto now = get<GravityRead>(parts_->gravity->fields().payload()).gravity;
     if (const auto beer = physics::fermented(*at->original_gravity, now)) {
       const units::Printer printer = context_.printer();
       words = tr("From %1 to %2: %3 alcohol, apparent extract %4 °P")

@@ -99,7 +99,7 @@ QString LogTable::standing_words(const cellar::Entry& entry) const {
   switch (journal.standing(entry.header.id)) {
     case cellar::Standing::struck: {
       const cellar::Entry* striker = journal.struck_by(entry.header.id);
-      const auto* strike = striker ? std::get_if<cellar::Struck>(&striker->payload) : nullptr;
+      const auto* strike = striker ? get_if<cellar::Struck>(&striker->payload) : nullptr;
       return strike && !strike->reason.empty() ? tr("Struck: %1").arg(q(strike->reason))
                                                : tr("Struck");
     }

@@ -59,7 +59,7 @@ void LinesPage::build() {
   const auto add_line = [this] {
     cellar::LineRecord line{.line = context_.cellar.fresh<cellar::LineId>()};
     context_.navigator.open_task(
-        {"line_record", {}, cellar::Payload(std::in_place_type<cellar::LineRecord>, line), {}});
+        {"line_record", {}, cellar::Payload(boost::variant2::in_place_type<cellar::LineRecord>, line), {}});
   };
   connect(add, &QPushButton::clicked, this, add_line);
   summary_ = new InkLabel({}, TextRole::small, Ink::secondary);
@@ -117,7 +117,7 @@ void LinesPage::refresh() {
 void LinesPage::open(const QString& kind, const cellar::LineStatus& line) {
   cellar::SuggestedTask task{s(kind), cellar::subject(line.record.line), {}, {}};
   if (kind == QLatin1String("line_record")) {
-    task.prefill = cellar::Payload(std::in_place_type<cellar::LineRecord>, line.record);
+    task.prefill = cellar::Payload(boost::variant2::in_place_type<cellar::LineRecord>, line.record);
   }
   context_.navigator.open_task(task);
 }

@@ -273,8 +273,8 @@ void LogPage::show_selection() {
   const bool changes = entry && !context_.cellar.read_only();
   const bool in_story =
       entry && context_.cellar.journal().standing(entry->header.id) == cellar::Standing::in_force;
-  const bool about_entries = entry && (std::holds_alternative<cellar::Struck>(entry->payload) ||
-                                       std::holds_alternative<cellar::Restored>(entry->payload));
+  const bool about_entries = entry && (holds_alternative<cellar::Struck>(entry->payload) ||
+                                       holds_alternative<cellar::Restored>(entry->payload));
   correct_->setEnabled(changes && in_story && !about_entries);
   strike_->setEnabled(changes && in_story && !about_entries);
   restore_->setEnabled(changes && context_.cellar.journal().standing(entry->header.id) ==

@@ -65,7 +65,7 @@ FormSpec level_spec() {
         when(&LevelReading::method, LevelMethod::weight)},
        {"fraction_left", "&Of a full keg", Use::reading, "In tenths is close enough.", true,
         [](const Payload& p) {
-          const auto* r = std::get_if<LevelReading>(&p);
+          const auto* r = get_if<LevelReading>(&p);
           return r &&
                  (r->method == LevelMethod::heft || r->method == LevelMethod::condensation_line);
         }},

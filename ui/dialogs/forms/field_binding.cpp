@@ -159,7 +159,7 @@ const FieldSpec* spec_of(const FormSpec& form, std::string_view column) {
 Bindings bind_fields(const Payload& payload, const FormSpec& form, const Context& context,
                      const std::function<void()>& changed) {
   Bindings bindings;
-  std::visit(
+  visit(
       [&](const auto& p) {
         std::decay_t<decltype(p)>::fields(p, [&](std::string_view column, const auto& field) {
           using T = std::decay_t<decltype(field)>;
@@ -181,7 +181,7 @@ Bindings bind_fields(const Payload& payload, const FormSpec& form, const Context
 
 Payload read_fields(const Payload& like, const Bindings& bindings) {
   Payload payload = like;
-  std::visit(
+  visit(
       [&](auto& p) {
         std::size_t i = 0;
         std::decay_t<decltype(p)>::fields(p, [&](std::string_view, auto& field) {
@@ -194,7 +194,7 @@ Payload read_fields(const Payload& like, const Bindings& bindings) {
 }
 
 void put_fields(const Payload& from, const Bindings& bindings) {
-  std::visit(
+  visit(
       [&](const auto& p) {
         std::size_t i = 0;
         std::decay_t<decltype(p)>::fields(p, [&](std::string_view, const auto& field) {
@@ -206,7 +206,7 @@ void put_fields(const Payload& from, const Bindings& bindings) {
 }
 
 void clear_unstated(const Payload& payload, const Bindings& bindings) {
-  std::visit(
+  visit(
       [&](const auto& p) {
         using P = std::decay_t<decltype(p)>;
         const P untouched{};
@@ -227,7 +227,7 @@ void clear_unstated(const Payload& payload, const Bindings& bindings) {
 }
 
 void offer_last(const Payload& last, const FormSpec& form, const Bindings& bindings) {
-  std::visit(
+  visit(
       [&](const auto& p) {
         std::size_t i = 0;
         std::decay_t<decltype(p)>::fields(p, [&](std::string_view column, const auto& field) {

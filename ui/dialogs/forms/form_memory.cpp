@@ -57,7 +57,7 @@ bool about(const Payload& payload, const SubjectRef& subject) {
 
 void make_about(Payload& payload, const SubjectRef& subject) {
   bool done = false;
-  std::visit(
+  visit(
       [&](auto& p) {
         std::decay_t<decltype(p)>::fields(p, [&](std::string_view, auto& field) {
           if constexpr (IdOf<std::decay_t<decltype(field)>>::value) {
@@ -92,10 +92,10 @@ void remember(Payload& into, const Payload& last, const FormSpec& form) {
       return f.column == column && f.use == Use::remembered;
     });
   };
-  std::visit(
+  visit(
       [&](auto& p) {
         using P = std::decay_t<decltype(p)>;
-        const P& from = std::get<P>(last);
+        const P& from = get<P>(last);
         // Both walk the same fields in the same order.
         std::vector<const void*> sources;
         P::fields(from, [&](std::string_view, const auto& field) { sources.push_back(&field); });

@@ -23,7 +23,7 @@ bool weighs(InstrumentKind k) {
 template <class Test>
 std::function<bool(const Payload&)> for_kind(Test test) {
   return [test](const Payload& p) {
-    const auto* i = std::get_if<InstrumentRecord>(&p);
+    const auto* i = get_if<InstrumentRecord>(&p);
     return i && test(i->instrument_kind);
   };
 }

@@ -38,7 +38,7 @@ std::vector<TaskForm> make_list() {
 
 // A new thing needs an id of its own; the current one of its kind is not it.
 void give_fresh_id(Payload& payload, Facade& cellar) {
-  std::visit(
+  visit(
       [&](auto& p) {
         using P = std::decay_t<decltype(p)>;
         if constexpr (std::is_same_v<P, KegRecord>) p.keg = cellar.fresh<KegId>();
@@ -87,7 +87,7 @@ QDialog* make_task_dialog(const Context& context, const SuggestedTask& task, QWi
   } else if (!filled.prefill && task.kind == "cellar_described") {
     const auto status = context.cellar.status();
     if (status->cellar) {
-      filled.prefill = Payload(std::in_place_type<CellarDescribed>, *status->cellar);
+      filled.prefill = Payload(boost::variant2::in_place_type<CellarDescribed>, *status->cellar);
     }
   }
   return new EntryForm(context, filled, parent);
