@@ -2,6 +2,7 @@
 #include "ui/dialogs/register_kegs.h"
 
 #include <QDialogButtonBox>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
 
