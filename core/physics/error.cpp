@@ -41,6 +41,15 @@ constexpr std::array subject_texts{
     SubjectText{Subject::time_constant, "time_constant", "s"},
     SubjectText{Subject::fraction, "fraction", ""},
     SubjectText{Subject::final_gravity, "final_gravity", ""},
+    SubjectText{Subject::bore, "bore", "m"},
+    SubjectText{Subject::roughness, "roughness", "m"},
+    SubjectText{Subject::relative_roughness, "relative_roughness", ""},
+    SubjectText{Subject::reynolds, "reynolds", ""},
+    SubjectText{Subject::rise, "rise", "m"},
+    SubjectText{Subject::flow, "flow", "m3/s"},
+    SubjectText{Subject::pressure_loss, "pressure_loss", "Pa"},
+    SubjectText{Subject::factor, "factor", ""},
+    SubjectText{Subject::parts, "parts", ""},
 };
 
 const SubjectText& text_of(Subject subject) {

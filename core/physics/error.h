@@ -38,6 +38,17 @@ enum class Subject {
   time_constant,      // s
   fraction,           // 0 to 1
   final_gravity,      // final gravity above original
+
+  // beer lines
+  bore,                // m
+  roughness,           // m
+  relative_roughness,  // of the bore
+  reynolds,            // Reynolds number
+  rise,                // m
+  flow,                // m3/s
+  pressure_loss,       // Pa
+  factor,              // a plain ratio
+  parts,               // count: of a line, of kegs on a regulator
 };
 
 struct RangeError {
