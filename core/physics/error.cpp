@@ -50,6 +50,8 @@ constexpr std::array subject_texts{
     SubjectText{Subject::pressure_loss, "pressure_loss", "Pa"},
     SubjectText{Subject::factor, "factor", ""},
     SubjectText{Subject::parts, "parts", ""},
+    SubjectText{Subject::weighings, "weighings", ""},
+    SubjectText{Subject::air_changes, "air_changes", "1/s"},
 };
 
 const SubjectText& text_of(Subject subject) {
