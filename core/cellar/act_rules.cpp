@@ -163,6 +163,24 @@ void rules(ActCheck& check, const LineReleased& r) {
   }
 }
 
+// A rule for one thing names one, and of its own scope.
+void rules(ActCheck& check, const RuleRecord& r) {
+  const RuleScope s = r.scope;
+  const bool keg_ok = s == RuleScope::keg || s == RuleScope::coupler;
+  const bool line_ok = s == RuleScope::line || s == RuleScope::coupler;
+  const bool place_ok = s == RuleScope::place || s == RuleScope::alarm;
+  if (r.keg && !keg_ok) check.refuse("keg", MessageKey::fault_not_of_scope);
+  if (r.line && (!line_ok || r.keg)) check.refuse("line", MessageKey::fault_not_of_scope);
+  if (r.bottle && s != RuleScope::bottle) check.refuse("bottle", MessageKey::fault_not_of_scope);
+  if (r.place && !place_ok) check.refuse("place", MessageKey::fault_not_of_scope);
+}
+void rules(ActCheck& check, const WorkDone& w) {
+  require(check, w.keg || w.line || w.bottle || w.place, "line");
+}
+void rules(ActCheck& check, const WorkMoved& w) {
+  require(check, w.keg || w.line || w.bottle || w.place, "line");
+}
+
 void rules(ActCheck& check, const LeakTested& t) {
   require(check, t.keg || t.bottle || t.regulator || t.line, "keg");
 }

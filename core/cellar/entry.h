@@ -6,12 +6,12 @@
 // the header.
 #pragma once
 
+#include <boost/variant2/variant.hpp>
 #include <cstdint>
 #include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
-#include <boost/variant2/variant.hpp>
 #include <vector>
 
 #include "core/cellar/entries/any.h"
@@ -22,21 +22,21 @@
 #include "core/cellar/entries/keg_stock.h"
 #include "core/cellar/entries/line.h"
 #include "core/cellar/entries/place_and_batch.h"
+#include "core/cellar/entries/routine.h"
 #include "core/cellar/records.h"
 #include "core/cellar/records_dispense.h"
 
 namespace ullage::cellar {
 
 // Every kind there is. To add one, see DEVELOPERS.md.
-using Payload =
-    boost::variant2::variant<CellarDescribed, KegRecord, BeerRecord, BatchRecord, PlaceRecord, LineRecord,
-                 BottleRecord, RegulatorRecord, InstrumentRecord, Found, Received, Moved,
-                 Quarantined, Cleared, Lent, Returned, Wasted, Inspected, Cleaned, Sanitised,
-                 HoldReading, Purged, Filled, Primed, HopsIn, HopsOut, LevelReading,
-                 CarbonationReading, Tapped, Untapped, Emptied, GasSet, GasOff, Vented, Rocked,
-                 LineLocked, LineCleaned, LineReleased, TimedPour, BottleWeighed, BottleChanged,
-                 GaugeRead, LeakTested, TemperatureRead, AlarmChecked, GravityRead, BestByChanged,
-                 BatchRecalled, Noted, Struck, Restored>;
+using Payload = boost::variant2::variant<
+    CellarDescribed, KegRecord, BeerRecord, BatchRecord, PlaceRecord, LineRecord, BottleRecord,
+    RegulatorRecord, InstrumentRecord, Found, Received, Moved, Quarantined, Cleared, Lent, Returned,
+    Wasted, Inspected, Cleaned, Sanitised, HoldReading, Purged, Filled, Primed, HopsIn, HopsOut,
+    LevelReading, CarbonationReading, Tapped, Untapped, Emptied, GasSet, GasOff, Vented, Rocked,
+    LineLocked, LineCleaned, LineReleased, TimedPour, BottleWeighed, BottleChanged, GaugeRead,
+    LeakTested, TemperatureRead, AlarmChecked, GravityRead, BestByChanged, BatchRecalled, Noted,
+    Struck, Restored, SegmentRecord, RuleRecord, WorkDone, WorkMoved>;
 
 struct EntryHeader {
   EntryId id;

@@ -38,10 +38,24 @@ using LineId = Id<struct LineTag>;
 using BottleId = Id<struct BottleTag>;
 using RegulatorId = Id<struct RegulatorTag>;
 using InstrumentId = Id<struct InstrumentTag>;
+using SegmentId = Id<struct SegmentTag>;
+using RuleId = Id<struct RuleTag>;
 using EntryId = Id<struct EntryTag>;
 using ActId = Id<struct ActTag>;
 
-enum class SubjectKind { keg, beer, batch, place, line, bottle, regulator, instrument, cellar };
+enum class SubjectKind {
+  keg,
+  beer,
+  batch,
+  place,
+  line,
+  bottle,
+  regulator,
+  instrument,
+  segment,
+  rule,
+  cellar
+};
 
 // Any registered thing, when the kind is only known at run time.
 struct SubjectRef {
@@ -62,6 +76,8 @@ struct SubjectRef {
 [[nodiscard]] inline SubjectRef subject(InstrumentId id) {
   return {SubjectKind::instrument, id.uuid};
 }
+[[nodiscard]] inline SubjectRef subject(SegmentId id) { return {SubjectKind::segment, id.uuid}; }
+[[nodiscard]] inline SubjectRef subject(RuleId id) { return {SubjectKind::rule, id.uuid}; }
 // The cellar itself: there is one to a file, so it needs no id.
 [[nodiscard]] inline SubjectRef cellar_subject() { return {SubjectKind::cellar, {}}; }
 

@@ -48,6 +48,12 @@ std::optional<RegulatorRecord> Lookup::find(RegulatorId id) {
 std::optional<InstrumentRecord> Lookup::find(InstrumentId id) {
   return last_record(story(subject(id)), id, &InstrumentRecord::instrument);
 }
+std::optional<SegmentRecord> Lookup::find(SegmentId id) {
+  return last_record(story(subject(id)), id, &SegmentRecord::segment);
+}
+std::optional<RuleRecord> Lookup::find(RuleId id) {
+  return last_record(story(subject(id)), id, &RuleRecord::rule);
+}
 std::optional<CellarDescribed> Lookup::cellar() {
   const auto entries = story(SubjectRef{});
   for (auto at = entries.rbegin(); at != entries.rend(); ++at) {

@@ -49,6 +49,8 @@ class Lookup {
   [[nodiscard]] std::optional<BottleRecord> find(BottleId);
   [[nodiscard]] std::optional<RegulatorRecord> find(RegulatorId);
   [[nodiscard]] std::optional<InstrumentRecord> find(InstrumentId);
+  [[nodiscard]] std::optional<SegmentRecord> find(SegmentId);
+  [[nodiscard]] std::optional<RuleRecord> find(RuleId);
   [[nodiscard]] std::optional<CellarDescribed> cellar();
 
   void rely_on(const Reliance& other) { relies_on_.add(other); }

@@ -40,12 +40,17 @@ struct CellarDescribed {
   Length altitude = units::metres(0);
   std::string time_zone;  // IANA name
   UnitsPreset units = UnitsPreset::metric;
+  // CO2 that a keg on hold may lose in a day and still pass as tight here.
+  std::optional<Mass> leak_limit_per_day;
+  std::optional<std::string> country;  // two capital letters: "DE"; sets whose alarm rule is shown
   template <class Self, class Visit>
   static void fields(Self& self, Visit&& visit) {
     visit("name", self.name);
     visit("altitude_m", self.altitude);
     visit("time_zone", self.time_zone);
     visit("units_preset", self.units);
+    visit("leak_limit_kg_per_day", self.leak_limit_per_day);
+    visit("country", self.country);
   }
 };
 
@@ -171,6 +176,10 @@ struct PlaceRecord {
   std::optional<Temperature> set_temperature;  // what it is set to hold
   std::optional<Volume> net_air_volume;        // without kegs and stock
   bool in_use = true;
+  std::optional<double> air_changes_per_hour;  // of its ventilation, outside air
+  std::optional<bool> below_ground;
+  std::optional<std::int64_t> walk_order;  // where it comes in a round through the cellar
+  std::optional<Length> sensor_height;     // of the gas alarm's sensor above the floor
   template <class Self, class Visit>
   static void fields(Self& self, Visit&& visit) {
     visit("place", self.place);
@@ -179,6 +188,10 @@ struct PlaceRecord {
     visit("set_temperature_k", self.set_temperature);
     visit("net_air_volume_m3", self.net_air_volume);
     visit("in_use", self.in_use);
+    visit("air_changes_per_hour", self.air_changes_per_hour);
+    visit("below_ground", self.below_ground);
+    visit("walk_order", self.walk_order);
+    visit("sensor_height_m", self.sensor_height);
   }
 };
 

@@ -10,7 +10,9 @@ namespace ullage::cellar {
 enum class LineMaterial { vinyl, barrier, polyethylene, stainless, other };
 ULLAGE_ENUM_WORDS(LineMaterial, "vinyl", "barrier", "polyethylene", "stainless", "other");
 
-// A simple line: one tap, one hose from the keg up to it.
+// A line: one tap and the hose from the keg up to it. A hose of several pieces
+// is told by its SegmentRecords, which then count instead of length, bore, rise
+// and material here.
 struct LineRecord {
   static constexpr std::string_view kind = "line_record";
   LineId line;
@@ -27,6 +29,10 @@ struct LineRecord {
   std::string clean_source;  // where the figure comes from: "trade handbook, 14 days"
   bool second_initials_to_release = false;
   bool in_use = true;
+  // What each fitting takes of the pressure at the line's usual flow, where known.
+  std::optional<PressureDifference> coupler_loss, shank_loss, faucet_loss;
+  std::optional<Length> restrictor_length;  // a narrow piece that is there to slow the beer
+  std::optional<Length> restrictor_bore;
   template <class Self, class Visit>
   static void fields(Self& self, Visit&& visit) {
     visit("line", self.line);
@@ -43,6 +49,37 @@ struct LineRecord {
     visit("clean_source", self.clean_source);
     visit("second_initials_to_release", self.second_initials_to_release);
     visit("in_use", self.in_use);
+    visit("coupler_loss_pa", self.coupler_loss);
+    visit("shank_loss_pa", self.shank_loss);
+    visit("faucet_loss_pa", self.faucet_loss);
+    visit("restrictor_length_m", self.restrictor_length);
+    visit("restrictor_bore_m", self.restrictor_bore);
+  }
+};
+
+// One piece of a line's hose. Pieces are counted from the keg to the tap.
+struct SegmentRecord {
+  static constexpr std::string_view kind = "segment_record";
+  SegmentId segment;
+  LineId line;
+  std::int64_t position = 1;  // 1 is next to the keg
+  Length length = units::metres(0);
+  Length bore = units::metres(0);
+  LineMaterial material = LineMaterial::vinyl;
+  std::optional<PlaceId> place;  // what it runs through, and so how warm its beer is
+  std::optional<Length> rise;    // of its end above its beginning
+  bool in_use = true;
+  template <class Self, class Visit>
+  static void fields(Self& self, Visit&& visit) {
+    visit("segment", self.segment);
+    visit("line", self.line);
+    visit("position", self.position);
+    visit("length_m", self.length);
+    visit("bore_m", self.bore);
+    visit("material", self.material);
+    visit("place", self.place);
+    visit("rise_m", self.rise);
+    visit("in_use", self.in_use);
   }
 };
 
@@ -57,6 +94,9 @@ struct BottleRecord {
   std::optional<Date> retest_due;
   std::optional<PlaceId> place;
   bool in_use = true;
+  // Mass of gas per mass of water that fits, as filled: "0.75" on a CO2 bottle's label.
+  std::optional<units::Fraction> fill_ratio;
+  std::optional<std::int64_t> price_minor;  // of a full one, in the smallest unit of money
   template <class Self, class Visit>
   static void fields(Self& self, Visit&& visit) {
     visit("bottle", self.bottle);
@@ -68,6 +108,8 @@ struct BottleRecord {
     visit("retest_due_day", self.retest_due);
     visit("place", self.place);
     visit("in_use", self.in_use);
+    visit("fill_ratio", self.fill_ratio);
+    visit("price_minor", self.price_minor);
   }
 };
 
@@ -80,6 +122,8 @@ struct RegulatorRecord {
   std::optional<InstrumentId> dial;  // its low-pressure gauge
   std::optional<Mass> mass;          // what it adds on a scale
   bool in_use = true;
+  std::optional<RegulatorId> fed_by;  // a secondary: the regulator before it
+  std::optional<bool> secured;        // it and its bottle are held against falling
   template <class Self, class Visit>
   static void fields(Self& self, Visit&& visit) {
     visit("regulator", self.regulator);
@@ -89,6 +133,8 @@ struct RegulatorRecord {
     visit("dial", self.dial);
     visit("mass_kg", self.mass);
     visit("in_use", self.in_use);
+    visit("fed_by", self.fed_by);
+    visit("secured", self.secured);
   }
 };
 

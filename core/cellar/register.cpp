@@ -12,8 +12,9 @@ struct RecordKinds {
   template <class P>
   static constexpr bool contains = (std::is_same_v<P, Records> || ...);
 };
-using Registering = RecordKinds<KegRecord, BeerRecord, BatchRecord, PlaceRecord, LineRecord,
-                                BottleRecord, RegulatorRecord, InstrumentRecord>;
+using Registering =
+    RecordKinds<KegRecord, BeerRecord, BatchRecord, PlaceRecord, LineRecord, BottleRecord,
+                RegulatorRecord, InstrumentRecord, SegmentRecord, RuleRecord>;
 
 }  // namespace
 

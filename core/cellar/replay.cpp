@@ -2,6 +2,7 @@
 #include "core/cellar/replay.h"
 
 #include <algorithm>
+#include <tuple>
 #include <unordered_map>
 #include <vector>
 
@@ -94,6 +95,14 @@ void put_in_order(CellarStatus& out) {
   by_name(out.batches);
   by_name(out.regulators);
   by_name(out.instruments);
+  std::stable_sort(
+      out.segments.begin(), out.segments.end(), [](const SegmentRecord& a, const SegmentRecord& b) {
+        return std::tie(a.line, a.position, a.segment) < std::tie(b.line, b.position, b.segment);
+      });
+  std::stable_sort(out.rules.begin(), out.rules.end(),
+                   [](const RuleRecord& a, const RuleRecord& b) {
+                     return std::tie(a.scope, a.work, a.rule) < std::tie(b.scope, b.work, b.rule);
+                   });
 }
 
 }  // namespace
@@ -141,6 +150,12 @@ void Replay::Memory::list_registered(CellarStatus& out, std::vector<PlaceId>& in
         break;
       case SubjectKind::instrument:
         keep(out.instruments, lookup.find(InstrumentId{s.uuid}));
+        break;
+      case SubjectKind::segment:
+        keep(out.segments, lookup.find(SegmentId{s.uuid}));
+        break;
+      case SubjectKind::rule:
+        keep(out.rules, lookup.find(RuleId{s.uuid}));
         break;
       case SubjectKind::cellar:
         break;

@@ -222,7 +222,9 @@ struct CellarStatus {
   std::vector<BatchRecord> batches;
   std::vector<RegulatorRecord> regulators;
   std::vector<InstrumentRecord> instruments;
-  std::vector<Advice> attention;  // of the whole cellar, most severe first
+  std::vector<SegmentRecord> segments;  // by position in their line
+  std::vector<RuleRecord> rules;        // in force or not
+  std::vector<Advice> attention;        // of the whole cellar, most severe first
 
   [[nodiscard]] const KegStatus* find(KegId) const;
   [[nodiscard]] const KegStatus* keg_by_tag(std::string_view tag) const;  // ignoring case

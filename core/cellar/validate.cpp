@@ -51,8 +51,9 @@ MessageArg bound(double magnitude) {
 }
 
 std::string_view word_of(SubjectKind kind) {
-  constexpr auto words = std::to_array<std::string_view>(
-      {"keg", "beer", "batch", "place", "line", "gas bottle", "regulator", "instrument", "cellar"});
+  constexpr auto words = std::to_array<std::string_view>({"keg", "beer", "batch", "place", "line",
+                                                          "gas bottle", "regulator", "instrument",
+                                                          "piece of hose", "rule", "cellar"});
   return words[static_cast<std::size_t>(kind)];
 }
 

@@ -78,4 +78,10 @@ std::string words_of(const cellar::Sanitised&, const EntryTeller&);
 std::string words_of(const cellar::HoldReading&, const EntryTeller&);
 std::string words_of(const cellar::Purged&, const EntryTeller&);
 
+// Pieces of hose, rules and work: entry_words_routine.cpp.
+std::string words_of(const cellar::SegmentRecord&, const EntryTeller&);
+std::string words_of(const cellar::RuleRecord&, const EntryTeller&);
+std::string words_of(const cellar::WorkDone&, const EntryTeller&);
+std::string words_of(const cellar::WorkMoved&, const EntryTeller&);
+
 }  // namespace ullage::report

@@ -231,6 +231,10 @@ constexpr auto kind_names = std::to_array<KindName>({
     {"noted", "Note", {}},
     {"struck", "Struck", {}},
     {"restored", "Restored", {}},
+    {"segment_record", "Piece of hose registered", {}},
+    {"rule_record", "Rule", {}},
+    {"work_done", "Work done", {}},
+    {"work_moved", "Work put off", {}},
     {"transfer", "Transfer", {}},
     {"keg_change", "Keg change", {}},
 });

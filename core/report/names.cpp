@@ -34,6 +34,15 @@ std::string record_named(const Found* found, const char* otherwise) {
   return found ? found->record.name : std::string(otherwise);
 }
 
+std::string rule_name(cellar::RuleId id, const CellarStatus& status) {
+  const auto at = std::find_if(status.rules.begin(), status.rules.end(),
+                               [&](const auto& r) { return r.rule == id; });
+  if (at == status.rules.end()) return "unknown rule";
+  std::string words(cellar::to_word(at->work));
+  std::replace(words.begin(), words.end(), '_', ' ');
+  return "Rule: " + words;
+}
+
 }  // namespace
 
 std::string name_of(const SubjectRef& ref, const CellarStatus& status) {
@@ -58,6 +67,14 @@ std::string name_of(const SubjectRef& ref, const CellarStatus& status) {
     case SubjectKind::instrument:
       return named(record_of(status.instruments, cellar::InstrumentId{ref.uuid}),
                    "unknown instrument");
+    case SubjectKind::segment: {
+      const auto at = std::find_if(status.segments.begin(), status.segments.end(),
+                                   [&](const auto& s) { return s.segment.uuid == ref.uuid; });
+      if (at == status.segments.end()) return "unknown piece of hose";
+      return fmt::format("{}, piece {}", name_of(cellar::subject(at->line), status), at->position);
+    }
+    case SubjectKind::rule:
+      return rule_name(cellar::RuleId{ref.uuid}, status);
     case SubjectKind::cellar:
       return status.cellar ? status.cellar->name : "the cellar";
   }

@@ -30,6 +30,7 @@ constexpr auto table = std::to_array<Phrase>({
     {K::fault_store, "{0}"},
     {K::fault_too_early, "This is too long ago. {0} is the earliest."},
     {K::fault_not_text, "This text has characters that can’t be kept."},
+    {K::fault_not_of_scope, "A rule of this kind cannot be for that."},
     {K::fault_range_order, "The top of the range is below its bottom."},
     {K::fault_since_after, "This is later than the entry itself, {0}."},
     {K::fault_release_needs_check, "Say how it was checked that the cleaner is out."},

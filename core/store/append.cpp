@@ -31,6 +31,10 @@ std::string_view word_of(cellar::SubjectKind kind) {
       return "regulator";
     case instrument:
       return "instrument";
+    case segment:
+      return "segment";
+    case rule:
+      return "rule";
     case cellar:
       return "cellar";
   }

@@ -15,7 +15,7 @@ namespace ullage::store {
 
 // In the file's header, so that a file is known as ours ("Ullg").
 inline constexpr std::uint32_t application_id = 0x556c6c67;
-inline constexpr int schema_version = 1;
+inline constexpr int schema_version = 2;
 
 // The whole schema of a version as SQL; empty for a version there never was.
 [[nodiscard]] std::string schema_sql(int version);

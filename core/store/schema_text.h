@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The files of resources/sql as compiled in, in name order: "001_10_journal.sql"
-// belongs to version 1; "002_from_001.sql" would be the step from 1 to 2.
+// belongs to version 1; the "002_" files together are the step from 1 to 2.
 #pragma once
 
 #include <span>

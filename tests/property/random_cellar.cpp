@@ -70,6 +70,10 @@ void fill(T& field, std::string_view column, const RandomThings& things, Dice& d
     field = dice.one_of(things.regulators);
   } else if constexpr (std::is_same_v<T, InstrumentId>) {
     field = dice.one_of(things.instruments);
+  } else if constexpr (std::is_same_v<T, SegmentId>) {
+    field = dice.one_of(things.segments);
+  } else if constexpr (std::is_same_v<T, RuleId>) {
+    field = dice.one_of(things.rules);
   } else if constexpr (std::is_same_v<T, bool>) {
     field = dice.chance(50);
   } else if constexpr (WordedEnum<T>) {
@@ -110,6 +114,26 @@ Payload random_payload(const RandomThings& things, Dice& dice) {
   return payload;
 }
 
+void add_pieces_and_rules(const RandomThings& t, std::uint8_t family,
+                          std::vector<Payload>& records) {
+  const auto named = [&](const char* what, std::size_t i) {
+    return fmt::format("{} {}-{}", what, family, i);
+  };
+  for (std::size_t i = 0; i < t.segments.size(); ++i) {
+    records.emplace_back(SegmentRecord{.segment = t.segments[i],
+                                       .line = t.lines[0],
+                                       .position = static_cast<std::int64_t>(i + 1),
+                                       .length = units::metres(2),
+                                       .bore = units::metres(0.006)});
+  }
+  records.emplace_back(
+      RuleRecord{.rule = t.rules[0], .interval_days = 14, .source = named("source", 0)});
+  records.emplace_back(RuleRecord{.rule = t.rules[1],
+                                  .scope = RuleScope::keg,
+                                  .work = WorkKind::keg_clean,
+                                  .source = named("source", 1)});
+}
+
 }  // namespace
 
 RandomThings random_things(std::uint8_t family) {
@@ -125,6 +149,10 @@ RandomThings random_things(std::uint8_t family) {
   }
   t.bottles.push_back(ids.make<BottleId>());
   for (int i = 0; i < 3; ++i) t.instruments.push_back(ids.make<InstrumentId>());
+  for (int i = 0; i < 2; ++i) {
+    t.segments.push_back(ids.make<SegmentId>());
+    t.rules.push_back(ids.make<RuleId>());
+  }
   return t;
 }
 
@@ -171,6 +199,7 @@ std::vector<Payload> records_of(const RandomThings& t, std::uint8_t family) {
                                     .regulator = t.regulators[i],
                                     .clean_every_days = 14});
   }
+  add_pieces_and_rules(t, family, records);
   for (std::size_t i = 0; i < t.kegs.size(); ++i) {
     KegRecord r = keg_from_preset(KegKind::ball_lock_19);
     r.keg = t.kegs[i];

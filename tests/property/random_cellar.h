@@ -26,6 +26,8 @@ struct RandomThings {
   std::vector<cellar::BottleId> bottles;
   std::vector<cellar::RegulatorId> regulators;
   std::vector<cellar::InstrumentId> instruments;
+  std::vector<cellar::SegmentId> segments;
+  std::vector<cellar::RuleId> rules;
 };
 
 [[nodiscard]] RandomThings random_things(std::uint8_t family);

@@ -4,6 +4,7 @@
 // and the frozen file of each released schema.
 #include "core/store/migration.h"
 
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 
 #include <set>
@@ -30,6 +31,9 @@ constexpr const char* good_step =
     "DROP TABLE vented;"
     "ALTER TABLE vented_new RENAME TO vented;";
 
+// The version that files are made in here, and those a step and two later.
+constexpr int ours = store::schema_version;
+
 class MigrationTest : public StoreTest {
  protected:
   [[nodiscard]] Connection connected() const {
@@ -49,9 +53,9 @@ TEST_F(MigrationTest, AStepIsTakenAfterABackup) {
   {
     const Connection db = connected();
     const auto vented = db.number("SELECT count(*) FROM vented").value();
-    const auto done = migrate(db, {{1, good_step}});
+    const auto done = migrate(db, {{ours, good_step}});
     ASSERT_TRUE(done) << why(done);
-    EXPECT_EQ(db.number("PRAGMA user_version").value(), 2);
+    EXPECT_EQ(db.number("PRAGMA user_version").value(), ours + 1);
     EXPECT_EQ(db.number("SELECT count(*) FROM vented WHERE slowly IS NULL").value(), vented);
     EXPECT_EQ(db.number("PRAGMA foreign_keys").value(), 1) << "on again";
     EXPECT_EQ(db.text("PRAGMA integrity_check").value(), "ok");
@@ -64,7 +68,7 @@ TEST_F(MigrationTest, AStepIsTakenAfterABackup) {
   expect_same(before->load().value(), entries);
   const auto opened = store::JournalStore::open(file());
   ASSERT_FALSE(opened);
-  EXPECT_EQ(opened.error().fault, StoreFault::newer_version) << "this release knows schema 1";
+  EXPECT_EQ(opened.error().fault, StoreFault::newer_version) << "a later release's";
 }
 
 TEST_F(MigrationTest, AFailingStepLeavesTheFileAndTheBackup) {
@@ -80,11 +84,12 @@ TEST_F(MigrationTest, AFailingStepLeavesTheFileAndTheBackup) {
   };
   for (const std::string& bad : bad_steps) {
     const Connection db = connected();
-    const auto failed = migrate(db, {{1, bad}});
+    const auto failed = migrate(db, {{ours, bad}});
     ASSERT_FALSE(failed) << bad;
     EXPECT_EQ(failed.error().fault, StoreFault::migration_failed);
-    EXPECT_THAT(failed.error().detail, ::testing::HasSubstr("step 1 to 2"));
-    EXPECT_EQ(db.number("PRAGMA user_version").value(), 1);
+    EXPECT_THAT(failed.error().detail,
+                ::testing::HasSubstr(fmt::format("step {} to {}", ours, ours + 1)));
+    EXPECT_EQ(db.number("PRAGMA user_version").value(), ours);
     EXPECT_EQ(db.number("PRAGMA foreign_keys").value(), 1);
   }
   expect_same(opened().load().value(), entries);
@@ -94,11 +99,11 @@ TEST_F(MigrationTest, AFailingStepLeavesTheFileAndTheBackup) {
 TEST_F(MigrationTest, StepsBeforeTheFilesVersionAreLeftOutAndLaterOnesFollow) {
   fill(2);
   const Connection db = connected();
-  const auto done = migrate(
-      db,
-      {{0, "DROP TABLE entry;"}, {1, good_step}, {2, "ALTER TABLE vented ADD COLUMN why TEXT;"}});
+  const auto done = migrate(db, {{ours - 1, "DROP TABLE entry;"},
+                                 {ours, good_step},
+                                 {ours + 1, "ALTER TABLE vented ADD COLUMN why TEXT;"}});
   ASSERT_TRUE(done) << why(done);
-  EXPECT_EQ(db.number("PRAGMA user_version").value(), 3);
+  EXPECT_EQ(db.number("PRAGMA user_version").value(), ours + 2);
   EXPECT_EQ(db.number("SELECT count(*) FROM entry").value(), 2);
   EXPECT_EQ(
       db.number("SELECT count(*) FROM pragma_table_info('vented') WHERE name = 'why'").value(), 1);
@@ -108,9 +113,9 @@ TEST_F(MigrationTest, WithoutABackupNoStepIsTaken) {
   fill(2);
   write_bytes(folder_ / "home backups", "a file where the folder should be");
   const Connection db = connected();
-  const auto failed = migrate(db, {{1, good_step}});
+  const auto failed = migrate(db, {{ours, good_step}});
   ASSERT_FALSE(failed);
-  EXPECT_EQ(db.number("PRAGMA user_version").value(), 1);
+  EXPECT_EQ(db.number("PRAGMA user_version").value(), ours);
 }
 
 TEST_F(MigrationTest, AReleasedSchemaIsReachedByItsSteps) {
@@ -134,6 +139,42 @@ TEST_F(MigrationTest, TheFrozenFileOfSchema1SaysWhatItSaid) {
   std::set<std::string_view> kinds;
   for (const auto& entry : *entries) kinds.insert(cellar::kind_of(entry.payload));
   EXPECT_GE(kinds.size(), 51U) << "every kind of the first release is in it";
+}
+
+// Brought up to date, it takes what only the later schema knows, and its subjects
+// can still be asked after.
+TEST_F(MigrationTest, TheFrozenFileOfSchema1TakesEntriesOfEveryKindOnceUpToDate) {
+  const std::filesystem::path data = std::filesystem::path(ULLAGE_TESTS_DIR) / "store" / "data";
+  std::filesystem::copy_file(data / "schema_1.ullage", file());
+  store::OpenOptions options;
+  options.migrate_at = store::Moment{test_now, test_today};
+  auto store = store::JournalStore::open(file(), options);
+  ASSERT_TRUE(store) << why(store);
+  const auto before = store->load().value();
+  SeededSource source(7);
+  std::vector<cellar::Entry> added = PayloadMaker(source).one_of_each();
+  ASSERT_TRUE(store->append(added));
+  const auto after = store->load().value();
+  ASSERT_EQ(after.size(), before.size() + added.size());
+  for (std::size_t i = 0; i < before.size(); ++i) EXPECT_TRUE(same(after[i], before[i])) << i;
+  for (std::size_t i = 0; i < added.size(); ++i) {
+    EXPECT_TRUE(same(after[before.size() + i], added[i])) << i;
+  }
+  for (const auto& entry : after) {
+    for (const auto& about : cellar::subjects_of(entry.payload)) {
+      EXPECT_THAT(store->sequences_about(about).value(),
+                  ::testing::Contains(entry.header.sequence));
+    }
+  }
+}
+
+// What the first release exported is read whole, though it names no later field.
+TEST_F(MigrationTest, AnExportOfSchema1IsStillRead) {
+  const std::filesystem::path data = std::filesystem::path(ULLAGE_TESTS_DIR) / "store" / "data";
+  auto store = made();
+  const auto imported = store::import_from(store, data / "schema_1.json");
+  ASSERT_TRUE(imported) << describe(imported.error().problems.front());
+  EXPECT_EQ(store::to_exchange(store.load().value()), bytes_of(data / "schema_1.json"));
 }
 
 }  // namespace

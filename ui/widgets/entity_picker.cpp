@@ -187,6 +187,8 @@ QString EntityPicker::what() const {
       return tr("gas bottle");
     case cellar::SubjectKind::regulator:
       return tr("regulator");
+    case cellar::SubjectKind::segment:
+    case cellar::SubjectKind::rule:
     case cellar::SubjectKind::instrument:
     case cellar::SubjectKind::cellar:
       break;

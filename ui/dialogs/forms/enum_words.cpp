@@ -49,6 +49,10 @@ constexpr auto special_words = std::to_array<std::pair<std::string_view, const c
     {"ours"sv, "Ours"},
     {"supplier"sv, "Supplier's"},
     {"co2_meter"sv, "CO2 meter"},
+    {"strip_down"sv, "Faucet apart"},
+    {"keg_clean"sv, "Keg cleaned"},
+    {"coupler_clean"sv, "Coupler cleaned"},
+    {"place_clean"sv, "Place cleaned"},
 });
 
 }  // namespace

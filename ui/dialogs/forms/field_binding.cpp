@@ -47,9 +47,33 @@ class WholeShareBinding : public TypedBinding<MoleFraction> {
   ShareBinding inner_;
 };
 
+// A text that may be absent: absent is the empty one.
+class MaybeTextBinding : public TypedBinding<std::optional<std::string>> {
+ public:
+  MaybeTextBinding(TextEdit* edit, const EditorFor& as) : inner_(edit, as) {}
+  [[nodiscard]] QWidget* widget() const override { return inner_.widget(); }
+  [[nodiscard]] bool blank() const override { return inner_.blank(); }
+  [[nodiscard]] QString fault() const override { return inner_.fault(); }
+  void show_fault() override { inner_.show_fault(); }
+  void refuse(const QString& sentence) override { inner_.refuse(sentence); }
+  [[nodiscard]] std::optional<std::string> read() const override {
+    std::string text = inner_.read();
+    return text.empty() ? std::nullopt : std::optional(std::move(text));
+  }
+  void put(const std::optional<std::string>& value) override {
+    inner_.put(value.value_or(std::string()));
+  }
+
+ private:
+  TextBinding inner_;
+};
+
 constexpr int text_limit(std::string_view column) {
   if (column == "tag") return 12;
-  if (column == "reason" || column == "check_note" || column == "where") return 200;
+  if (column == "country") return 2;
+  if (column == "reason" || column == "check_note" || column == "where" || column == "source") {
+    return 200;
+  }
   return 60;
 }
 
@@ -69,7 +93,7 @@ std::unique_ptr<TypedBinding<T>> quantity_binding(const EditorFor& as) {
   } else if constexpr (std::is_same_v<B, Mass>) {
     return edit_on_preferences<T, MassEdit>(as);
   } else if constexpr (std::is_same_v<B, Length>) {
-    if (as.spec.column == "bore_m") return edit_on_preferences<T, BoreEdit>(as);
+    if (as.spec.column.ends_with("bore_m")) return edit_on_preferences<T, BoreEdit>(as);
     return edit_on_preferences<T, LengthEdit>(as);
   } else if constexpr (std::is_same_v<B, Co2Concentration>) {
     return edit_on_preferences<T, Co2Edit>(as);
@@ -120,7 +144,8 @@ struct IsId<Id<Tag>> : std::true_type {};
 template <class T>
 std::unique_ptr<TypedBinding<T>> shown_binding(const EditorFor& as) {
   using B = bare_t<T>;
-  if constexpr (std::is_same_v<B, EntryId>) {
+  if constexpr (std::is_same_v<B, EntryId> || std::is_same_v<B, SegmentId> ||
+                std::is_same_v<B, RuleId>) {
     return std::make_unique<HeldBinding<T>>();
   } else if constexpr (IsId<B>::value) {
     return picker_binding<T>(as);
@@ -133,6 +158,8 @@ std::unique_ptr<TypedBinding<T>> shown_binding(const EditorFor& as) {
     return std::make_unique<LookedBinding>(bar, as);
   } else if constexpr (std::is_same_v<T, std::string>) {
     return std::make_unique<TextBinding>(new TextEdit(text_limit(as.spec.column)), as);
+  } else if constexpr (std::is_same_v<T, std::optional<std::string>>) {
+    return std::make_unique<MaybeTextBinding>(new TextEdit(text_limit(as.spec.column)), as);
   } else if constexpr (std::is_same_v<B, Instant>) {
     return edit_on_cellar<T, WhenEdit>(as);
   } else if constexpr (std::is_same_v<B, Date>) {

@@ -37,6 +37,10 @@ bool points_at_kind(const std::optional<RegulatorId>&, SubjectKind k) {
 bool points_at_kind(const std::optional<InstrumentId>&, SubjectKind k) {
   return k == SubjectKind::instrument;
 }
+bool points_at_kind(const std::optional<SegmentId>&, SubjectKind k) {
+  return k == SubjectKind::segment;
+}
+bool points_at_kind(const std::optional<RuleId>&, SubjectKind k) { return k == SubjectKind::rule; }
 bool points_at_kind(const std::optional<EntryId>&, SubjectKind) { return false; }
 
 template <class Tag>

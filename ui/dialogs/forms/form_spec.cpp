@@ -5,8 +5,9 @@ namespace ullage::ui {
 
 std::vector<const FormSpec*> all_form_specs() {
   std::vector<const FormSpec*> all;
-  for (const auto& table : {keg_form_specs(), beer_form_specs(), gas_form_specs(),
-                            line_form_specs(), place_form_specs(), register_form_specs()}) {
+  for (const auto& table :
+       {keg_form_specs(), beer_form_specs(), gas_form_specs(), line_form_specs(),
+        place_form_specs(), register_form_specs(), routine_form_specs()}) {
     for (const FormSpec& spec : table) all.push_back(&spec);
   }
   return all;

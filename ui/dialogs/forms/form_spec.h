@@ -54,6 +54,7 @@ struct FormSpec {
 [[nodiscard]] std::span<const FormSpec> line_form_specs();
 [[nodiscard]] std::span<const FormSpec> place_form_specs();
 [[nodiscard]] std::span<const FormSpec> register_form_specs();
+[[nodiscard]] std::span<const FormSpec> routine_form_specs();
 
 // A condition on one enum field of one payload type:
 // when(&cellar::Purged::method, cellar::PurgeMethod::cycles).

@@ -69,6 +69,12 @@ FormSpec line_spec() {
            {"bore_m", "&Bore"},
            {"rise_m", "Ri&se", Use::typed, "Of the tap above the middle of the keg."},
            {"material", "&Material"},
+           {"restrictor_length_m", "Restrictor length", Use::typed,
+            "A narrow piece that is there to slow the beer."},
+           {"restrictor_bore_m", "Restrictor bore"},
+           {"coupler_loss_pa", "Coupler takes", Use::typed, "Of the pressure, as you pour."},
+           {"shank_loss_pa", "Shank takes"},
+           {"faucet_loss_pa", "Faucet takes"},
            {"clean_every_days", "&Clean every, days", Use::typed,
             "Your own or your local rule: it differs by country."},
            {"clean_reason", "Why"},
@@ -115,6 +121,42 @@ FormSpec batch_spec() {
             "Sets how much CO2 the still beer kept."}}};
 }
 
+FormSpec place_spec() {
+  return {"place_record",
+          "Place",
+          "register cold box room cellar",
+          {{"place", "", Use::hidden},
+           {"name", "&Name"},
+           {"place_kind", "&Kind"},
+           {"set_temperature_k", "&Set to"},
+           {"net_air_volume_m3", "&Air volume", Use::typed, "Without kegs and stock."},
+           {"air_changes_per_hour", "Air c&hanges an hour"},
+           {"below_ground", "Below the ground"},
+           {"sensor_height_m", "Alarm sensor at", Use::typed, "Above the floor."},
+           {"walk_order", "Place in a &round"},
+           {"in_use", "In use"}}};
+}
+
+FormSpec bottle_spec() {
+  return {"bottle_record",
+          "Gas bottle",
+          "register cylinder co2",
+          {{"bottle", "", Use::hidden},
+           {"name", "&Name"},
+           {"co2_mole_fraction", "&CO2 share", Use::typed, "The rest is nitrogen."},
+           {"tare_kg", "&Tare", Use::typed, "As stamped."},
+           {"content_kg", "Gas when &full"},
+           {"water_capacity_m3", "&Water capacity"},
+           {"fill_ratio", "Filled to", Use::typed,
+            "Gas by weight of the water that fits, as on its label."},
+           {"price_minor", "", Use::hidden},
+           {"retest_due_day", "&Retest due"},
+           {"place", "&Place"},
+           {"in_use", "In use"}},
+          CautionWeight::caution,
+          "Upright, secured, in moving air."};
+}
+
 std::vector<FormSpec> make_register() {
   std::vector<FormSpec> specs;
   specs.push_back(keg_spec());
@@ -130,30 +172,9 @@ std::vector<FormSpec> make_register() {
         {"allergens", "&Allergens"},
         {"price_minor_per_litre", "", Use::hidden}}});
   specs.push_back(batch_spec());
-  specs.push_back({"place_record",
-                   "Place",
-                   "register cold box room cellar",
-                   {{"place", "", Use::hidden},
-                    {"name", "&Name"},
-                    {"place_kind", "&Kind"},
-                    {"set_temperature_k", "&Set to"},
-                    {"net_air_volume_m3", "&Air volume", Use::typed, "Without kegs and stock."},
-                    {"in_use", "In use"}}});
+  specs.push_back(place_spec());
   specs.push_back(line_spec());
-  specs.push_back({"bottle_record",
-                   "Gas bottle",
-                   "register cylinder co2",
-                   {{"bottle", "", Use::hidden},
-                    {"name", "&Name"},
-                    {"co2_mole_fraction", "&CO2 share", Use::typed, "The rest is nitrogen."},
-                    {"tare_kg", "&Tare", Use::typed, "As stamped."},
-                    {"content_kg", "Gas when &full"},
-                    {"water_capacity_m3", "&Water capacity"},
-                    {"retest_due_day", "&Retest due"},
-                    {"place", "&Place"},
-                    {"in_use", "In use"}},
-                   CautionWeight::caution,
-                   "Upright, secured, in moving air."});
+  specs.push_back(bottle_spec());
   specs.push_back(
       {"regulator_record",
        "Regulator",
@@ -161,6 +182,8 @@ std::vector<FormSpec> make_register() {
        {{"regulator", "", Use::hidden},
         {"name", "&Name"},
         {"bottle", "&Draws from"},
+        {"fed_by", "Or is &fed by"},
+        {"secured", "Secured against falling"},
         {"place", "&Place"},
         {"dial", "Its &dial"},
         {"mass_kg", "&Weight", Use::typed, "What it adds when it is weighed with a bottle."},
@@ -172,6 +195,9 @@ std::vector<FormSpec> make_register() {
                    {{"name", "&Name"},
                     {"altitude_m", "&Altitude"},
                     {"time_zone", "&Time zone"},
+                    {"country", "&Country", Use::typed, "Two letters, such as DE or US."},
+                    {"leak_limit_kg_per_day", "A keg may &lose a day", Use::typed,
+                     "CO2 on hold that still passes as tight."},
                     {"units_preset", "", Use::hidden}}});
   return specs;
 }

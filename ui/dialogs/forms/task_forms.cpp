@@ -48,6 +48,8 @@ void give_fresh_id(Payload& payload, Facade& cellar) {
         if constexpr (std::is_same_v<P, LineRecord>) p.line = cellar.fresh<LineId>();
         if constexpr (std::is_same_v<P, BottleRecord>) p.bottle = cellar.fresh<BottleId>();
         if constexpr (std::is_same_v<P, RegulatorRecord>) p.regulator = cellar.fresh<RegulatorId>();
+        if constexpr (std::is_same_v<P, SegmentRecord>) p.segment = cellar.fresh<SegmentId>();
+        if constexpr (std::is_same_v<P, RuleRecord>) p.rule = cellar.fresh<RuleId>();
         if constexpr (std::is_same_v<P, InstrumentRecord>) {
           p.instrument = cellar.fresh<InstrumentId>();
         }
