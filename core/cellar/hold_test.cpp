@@ -28,14 +28,15 @@ physics::HoldReading hold_reading_of(const Entry& entry, Instant start, Lookup& 
 void judge(HoldState& out, const physics::HoldOutcome& outcome) {
   const units::Duration lasted = between(out.first, out.last);
   switch (outcome.verdict) {
-    case physics::HoldVerdict::holds_so_far:
+    case physics::HoldVerdict::holds:
       out.kind = HoldKind::holds;
       out.result = message(MessageKey::hold_holds, out.pressure, lasted);
       break;
-    case physics::HoldVerdict::falls:
+    case physics::HoldVerdict::leaks:
       out.kind = HoldKind::falls;
       out.result =
-          message(MessageKey::hold_falls, -outcome.change.value(), lasted, outcome.leak_per_day);
+          message(MessageKey::hold_falls, units::PressureDifference(-outcome.change.value()),
+                  lasted, outcome.leak_per_day);
       break;
     case physics::HoldVerdict::cant_tell: {
       out.kind = HoldKind::cant_tell;
@@ -71,9 +72,16 @@ HoldState hold_test(const std::vector<const Entry*>& readings, const KegRecord& 
   physics::HoldTest test;
   test.gas_space = space;
   test.ambient = *ambient;
-  test.first = hold_reading_of(*readings.front(), out.first, lookup);
-  test.second = hold_reading_of(*readings.back(), out.first, lookup);
-  if (const auto outcome = physics::judge_hold(test)) {
+  for (const Entry* entry : readings) {
+    physics::HoldReading read = hold_reading_of(*entry, out.first, lookup);
+    // Of two readings in one moment the later entry is meant.
+    if (!test.readings.empty() && !(read.at > test.readings.back().at)) test.readings.pop_back();
+    test.readings.push_back(std::move(read));
+  }
+  const Mass limit = cellar && cellar->leak_limit_per_day
+                         ? *cellar->leak_limit_per_day
+                         : units::grams(physics::leak_limit_grams_per_day);
+  if (const auto outcome = physics::judge_hold(test, limit)) {
     judge(out, *outcome);
   } else {
     out.result = message(MessageKey::hold_out_of_range);

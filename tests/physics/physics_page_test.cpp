@@ -5,9 +5,9 @@
 
 #include "core/physics/equilibrium.h"
 #include "core/physics/gravity.h"
-#include "core/physics/hold.h"
 #include "core/physics/keg_cooling.h"
 #include "core/physics/purge.h"
+#include "tests/physics/hold_cases.h"
 #include "tests/physics/keg_cases.h"
 
 namespace ullage::physics {
@@ -63,11 +63,10 @@ TEST(PhysicsPage, Alcohol) {
 }
 
 TEST(PhysicsPage, Hold) {
-  const HoldTest test{litres(19.6),
-                      sea_level(),
-                      {hours(0), cases::exactly(30), Estimate<Temperature>(celsius(20))},
-                      {hours(24), cases::exactly(27.5), Estimate<Temperature>(celsius(4))}};
-  EXPECT_NEAR(in_psi(judge_hold(test)->expected), 27.47, 0.006);
+  const auto out = judge_hold(
+      cases::held_keg({cases::hold_reading(0, 30, 20), cases::hold_reading(24, 27.5, 4)}));
+  ASSERT_TRUE(out);
+  EXPECT_NEAR(in_psi(out->expected), 27.47, 0.006);
 }
 
 }  // namespace

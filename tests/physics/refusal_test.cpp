@@ -8,7 +8,6 @@
 
 #include "core/physics/equilibrium.h"
 #include "core/physics/gravity.h"
-#include "core/physics/hold.h"
 #include "core/physics/keg_cooling.h"
 #include "core/physics/level.h"
 #include "core/physics/line_volume.h"

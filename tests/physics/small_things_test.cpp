@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// Cooling, hold test, level, purge amounts, alcohol, lines.
+// Cooling, level, purge amounts, alcohol, lines.
 #include <gtest/gtest.h>
 
 #include <array>
 #include <cmath>
 
 #include "core/physics/gravity.h"
-#include "core/physics/hold.h"
 #include "core/physics/keg_cooling.h"
 #include "core/physics/level.h"
 #include "core/physics/line_volume.h"
@@ -43,64 +42,6 @@ TEST(Cooling, NeverBeyondThePlace) {
   const auto tau = cooling_time_constant(litres(19), {"cooling"});
   EXPECT_FALSE(time_to_temperature(celsius(10), celsius(4), celsius(3), *tau)->has_value());
   EXPECT_FALSE(time_to_temperature(celsius(10), celsius(4), celsius(4), *tau)->has_value());
-}
-
-HoldTest hold(double psi1, double c1, double psi2, double c2, double hours_apart) {
-  const auto reading = [](double at, double psi, double c) {
-    return HoldReading{
-        hours(at),
-        Estimate<GaugePressure>(gauge_psi(psi))
-            .with({"dial: bias"}, in_pascals(units::psi(2)))
-            .with({"dial: repeat " + std::to_string(at)}, in_pascals(units::psi(0.5))),
-        Estimate<Temperature>(celsius(c)).with({"thermometer: bias"}, 0.5)};
-  };
-  return {litres(19.6), sea_level(), reading(0, psi1, c1), reading(hours_apart, psi2, c2)};
-}
-
-// 44.7 psia x 16/293 = 2.44 psi by the ideal law, a little more for a real gas.
-TEST(HoldTest, CoolingAloneIsNotALeak) {
-  const auto out = judge_hold(hold(30, 20, 27.5, 4, 24));
-  ASSERT_TRUE(out);
-  const double fall = 30 - in_psi(out->expected);
-  EXPECT_GT(fall, 2.40);
-  EXPECT_LT(fall, 2.60);
-  EXPECT_NE(out->verdict, HoldVerdict::falls);
-  EXPECT_NEAR(in_psi(out->change.value()), 0.0, 0.15);
-}
-
-TEST(HoldTest, OneDialSeesWhatTwoDialsCannot) {
-  const HoldTest one = hold(30, 20, 27, 20, 24);
-  const auto same = judge_hold(one);
-  HoldTest two = one;
-  two.second.pressure = Estimate<GaugePressure>(gauge_psi(27))
-                            .with({"other dial: bias"}, in_pascals(units::psi(2)))
-                            .with({"other dial: repeat"}, in_pascals(units::psi(0.5)));
-  const auto different = judge_hold(two);
-  ASSERT_TRUE(same && different);
-  EXPECT_LT(same->change.half_width(), 0.5 * different->change.half_width());
-  EXPECT_EQ(same->verdict, HoldVerdict::falls);
-}
-
-TEST(HoldTest, SaysWhenItCannotTellYet) {
-  const auto soon = judge_hold(hold(30, 20, 29.9, 20, 0.3));
-  ASSERT_TRUE(soon);
-  EXPECT_EQ(soon->verdict, HoldVerdict::cant_tell);
-  EXPECT_EQ(soon->reason, HoldReason::too_soon);
-  const auto hours6 = judge_hold(hold(30, 20, 29.8, 20, 6));
-  ASSERT_TRUE(hours6);
-  EXPECT_EQ(hours6->verdict, HoldVerdict::cant_tell);
-  ASSERT_TRUE(hours6->read_again_at);
-  // Reading again then, with nothing more missing, must settle it.
-  const auto later = judge_hold(hold(30, 20, 29.8, 20, in_hours(*hours6->read_again_at) + 0.1));
-  EXPECT_EQ(later->verdict, HoldVerdict::holds_so_far);
-}
-
-// One psi in 19.6 L at 20 C is 2.5 g of CO2 (44 g/mol x 6895 Pa x V / RT).
-TEST(HoldTest, GramsOfAPsi) {
-  const auto out = judge_hold(hold(30, 20, 29, 20, 24));
-  ASSERT_TRUE(out);
-  EXPECT_NEAR(in_grams(out->leak_per_day.value()), 44.01 * 6894.76 * 0.0196 / (8.3145 * 293.15),
-              0.06);
 }
 
 Weighing weighing(double gross_kg) {

@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/physics/hold_beer.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/physics/co2_gas.h"
+#include "core/physics/equilibrium.h"
+#include "core/physics/hold_check.h"
+#include "core/units/quantiles.h"
+
+namespace ullage::physics {
+
+using namespace units;
+
+namespace {
+
+using LogSeconds = OnScale<struct LogSecondsTag>;  // ln of a time constant in s
+
+constexpr Range inside_time_constant_range{60.0, 1e8};  // s
+
+// CO2 in the beer after dC/dt = (Ceq - C) / tau with Ceq straight in time.
+double uptake_after(double co2, double eq_from, double eq_to, double seconds, double tau) {
+  const double lag = (eq_to - eq_from) / seconds * tau;
+  return eq_to - lag + (co2 - eq_from + lag) * std::exp(-seconds / tau);
+}
+
+class BeerBalance {
+ public:
+  BeerBalance(const HoldTest& test, const BeerInside& inside) : test_(test), inside_(inside) {}
+
+  // Gas lost between the first reading and the last.
+  Result<Mass> lost(GaugePressure p1, Temperature t1, GaugePressure p2, Temperature t2,
+                    Co2Volumes co2, LogSeconds tau, Co2Volumes equation_off) const {
+    double in_beer = co2.count();
+    GaugePressure from = p1;
+    Temperature from_t = t1;
+    for (std::size_t i = 1; i < test_.readings.size(); ++i) {
+      const bool end = i + 1 == test_.readings.size();
+      const HoldReading& r = test_.readings[i];
+      const GaugePressure to = end ? p2 : r.pressure.value();
+      const Temperature to_t = end ? t2 : r.temperature.value();
+      const auto a = equilibrium_co2(from.at_ambient(test_.ambient), from_t);
+      const auto b = equilibrium_co2(to.at_ambient(test_.ambient), to_t);
+      if (!a) return std::unexpected(a.error());
+      if (!b) return std::unexpected(b.error());
+      in_beer = uptake_after(in_beer, a->count() + equation_off.count(),
+                             b->count() + equation_off.count(),
+                             in_seconds(r.at - test_.readings[i - 1].at), std::exp(tau.count()));
+      from = to;
+      from_t = to_t;
+    }
+    const auto before = gas_amount(p1.at_ambient(test_.ambient), test_.gas_space, t1);
+    const auto after = gas_amount(p2.at_ambient(test_.ambient), test_.gas_space, t2);
+    if (!before) return std::unexpected(before.error());
+    if (!after) return std::unexpected(after.error());
+    return co2_mass(*before - *after + dissolved_amount(co2, inside_.beer) -
+                    dissolved_amount(volumes_of_co2(in_beer), inside_.beer));
+  }
+
+  // What a tight keg would read last: where nothing is lost.
+  Result<GaugePressure> tight() const {
+    const HoldReading& a = test_.readings.front();
+    const HoldReading& b = test_.readings.back();
+    double low = 1.0e3 - in_pascals(test_.ambient);
+    double high = 5.9e5 - in_pascals(test_.ambient);
+    for (int i = 0; i < 60; ++i) {
+      const double middle = (low + high) / 2;
+      const auto gone =
+          lost(a.pressure.value(), a.temperature.value(), gauge_pascals(middle),
+               b.temperature.value(), inside_.co2.value(), log_tau(), volumes_of_co2(0));
+      if (!gone) return std::unexpected(gone.error());
+      (in_kilograms(*gone) > 0 ? low : high) = middle;
+    }
+    return gauge_pascals(low);
+  }
+  LogSeconds log_tau() const { return LogSeconds(std::log(in_seconds(inside_.resting.median()))); }
+
+ private:
+  const HoldTest& test_;
+  const BeerInside& inside_;
+};
+
+std::optional<RangeError> check_inside(const BeerInside& inside) {
+  if (auto bad = outside(Subject::beer_volume, in_cubic_metres(inside.beer), {1e-5, 1.0}))
+    return *bad;
+  if (auto bad = outside(Subject::co2, inside.co2.value().count(), co2_range)) return *bad;
+  for (const Duration& tau : {inside.resting.low(), inside.resting.high()}) {
+    if (auto bad = outside(Subject::time_constant, in_seconds(tau), inside_time_constant_range))
+      return *bad;
+  }
+  return std::nullopt;
+}
+
+struct LossOfGas {
+  Estimate<Mass> straight;
+  Spread<std::optional<Mass>> spread;
+};
+
+Result<LossOfGas> loss_of_gas(const HoldTest& test, const BeerInside& inside,
+                              const BeerBalance& balance) {
+  const HoldReading& a = test.readings.front();
+  const HoldReading& b = test.readings.back();
+  const Estimate<GaugePressure> first = a.pressure.with({"settling"}, in_pascals(test.settling));
+  const Estimate<GaugePressure> last = b.pressure.with({"barometer"}, in_pascals(test.barometer));
+  const auto tau = Estimate<LogSeconds>(balance.log_tau())
+                       .with(inside.resting.source(), std::log(inside.resting.factor()));
+  const auto off = Estimate<Co2Volumes>(volumes_of_co2(0))
+                       .with(inside.equation, equation_half_width(Equation::fitted_chart).count());
+  const auto lost = [&](auto... q) { return balance.lost(q...); };
+  auto straight =
+      try_propagate(lost, first, a.temperature, last, b.temperature, inside.co2, tau, off);
+  if (!straight) return std::unexpected(straight.error());
+  return LossOfGas{std::move(*straight), propagate_quantiles(lost, first, a.temperature, last,
+                                                             b.temperature, inside.co2, tau, off)};
+}
+
+}  // namespace
+
+Result<HoldOutcome> judge_hold_with_beer(const HoldTest& test, const BeerInside& inside,
+                                         Mass limit) {
+  if (const auto bad = check_hold(test, limit)) return std::unexpected(*bad);
+  if (const auto bad = check_inside(inside)) return std::unexpected(*bad);
+  HoldOutcome out;
+  out.expected = test.readings.front().pressure.value();
+  if (test.readings.size() < 2) {
+    out.reason = HoldReason::one_reading;
+    return out;
+  }
+  out.lasted = test.readings.back().at - test.readings.front().at;
+  const BeerBalance balance(test, inside);
+  const auto expected = balance.tight();
+  if (!expected) return std::unexpected(expected.error());
+  out.expected = *expected;
+  out.change = Estimate<PressureDifference>(test.readings.back().pressure.value() - *expected);
+  const auto loss = loss_of_gas(test, inside, balance);
+  if (!loss) return std::unexpected(loss.error());
+  const double lasted_days = in_days(out.lasted);
+  out.leak_per_day = propagate([&](Mass m) { return Mass(m / lasted_days); }, loss->straight);
+  const auto [low, median, high] = loss->spread;
+  if (in_seconds(out.lasted) < hold_settle_minutes * 60) {
+    out.reason = HoldReason::too_soon;
+  } else if (!low || !high) {
+    out.reason = HoldReason::absorption;
+  } else {
+    out.smallest_visible_per_day = Mass(surely_seen / 2 / lasted_days * (*high - *low));
+    if (in_kilograms(*high) < 0) {
+      out.reason = HoldReason::rose;
+    } else if (*high / lasted_days < limit) {
+      out.verdict = HoldVerdict::holds;
+      out.proven_down_to =
+          std::min(test.readings.front().pressure.value(), test.readings.back().pressure.value());
+    } else if (in_kilograms(*low) > 0) {
+      out.verdict = HoldVerdict::leaks;
+    } else {
+      out.reason = HoldReason::absorption;
+    }
+  }
+  return out;
+}
+
+}  // namespace ullage::physics

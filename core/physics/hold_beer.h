@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// A hold test of a keg with beer in it: mostly not decidable, and then it says so.
+//
+// The beer takes up and gives off gas: 1 psi in the litre above a full 19 L keg is
+// 0.13 g, which the beer takes up by 0.004 volumes; 1 C moves its equilibrium by
+// some 1 psi. What is lost is the fall of the sum of both,
+//
+//   lost = n_head(p1, T1) - n_head(p2, T2) + beer (C1 - C2),
+//   C2 from dC/dt = (Ceq(p, T) - C) / tau along the readings, straight between
+//
+// with C1 and tau as uncertain as they are (quantiles of all errors). Pure CO2.
+#pragma once
+
+#include "core/physics/hold.h"
+#include "core/physics/log_estimate.h"
+#include "core/units/scales.h"
+
+namespace ullage::physics {
+
+struct BeerInside {
+  units::Volume beer;
+  units::Estimate<units::Co2Volumes> co2;  // in the beer at the first reading
+  LogEstimate<units::Duration> resting;    // time constant of uptake at rest
+  units::ErrorSource equation;             // name of the equilibrium's own error
+};
+
+// `test.gas_space` is the headspace; the residue and both leak laws play no part
+// (`laws` stays empty). cant_tell with HoldReason::absorption where the beer
+// could hide a leak at the limit. Only the first and last readings' errors are
+// carried; readings between shape the course of the uptake.
+[[nodiscard]] Result<HoldOutcome> judge_hold_with_beer(
+    const HoldTest& test, const BeerInside&,
+    units::Mass limit_per_day = units::grams(leak_limit_grams_per_day));
+
+}  // namespace ullage::physics

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Purging planned: what each cycle leaves, and which way to a target takes the
+// least gas. The equations are purge.h's.
+//
+// Small cycles take less gas than large ones (at the limit a sweep: ln(y0/yt)
+// volumes), but more of the keeper's time; a keg pushed out with liquid takes one
+// filling and no air to speak of. So a plan states both gas and how many times the
+// valve is opened.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/physics/purge.h"
+
+namespace ullage::physics {
+
+// After 0, 1, 2 ... cycles.
+[[nodiscard]] Result<std::vector<PurgeOutcome>> purge_series(const Vessel&, const PressureCycles&,
+                                                             const SupplyGas& gas = {},
+                                                             const Mixing& mixing = cycle_mixing());
+
+enum class PurgeWay { cycles, sweep, liquid_push, push_then_cycles };
+[[nodiscard]] const char* purge_way_name(PurgeWay);  // lower_snake_case
+
+struct PurgePlan {
+  PurgeWay way = PurgeWay::cycles;
+  PressureCycles cycles;      // where the way has any
+  double vessel_volumes = 0;  // swept
+  PurgeOutcome outcome;
+};
+
+// What there is to purge with.
+struct PurgeMeans {
+  // Pressures at which cycles may be made, the highest one the keg's rating or the
+  // regulator's end.
+  std::vector<units::GaugePressure> pressures{units::gauge_psi(10), units::gauge_psi(20),
+                                              units::gauge_psi(30)};
+  bool liquid = true;  // the keg can be filled with sanitiser and pushed out
+  units::GaugePressure push = units::gauge_psi(5);
+  SupplyGas gas;
+  Mixing cycle = cycle_mixing();
+  Mixing sweep = sweep_mixing();
+  LiquidPush liquid_push;  // its pressure is `push`
+};
+
+// Every way that gets to the target or under by its likely value, within 60 cycles
+// or volumes, the one taking least gas first. Empty when none does. Refuses a
+// target at or under the supply's own oxygen, which nothing gets to.
+[[nodiscard]] Result<std::vector<PurgePlan>> purge_plans(units::MoleFraction target, const Vessel&,
+                                                         const PurgeMeans& means = {});
+
+}  // namespace ullage::physics

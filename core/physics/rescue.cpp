@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/physics/rescue.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/physics/atmosphere.h"
+#include "core/physics/co2_gas.h"
+#include "core/physics/equilibrium.h"
+#include "core/units/quantiles.h"
+
+namespace ullage::physics {
+
+using namespace units;
+
+namespace {
+
+constexpr Range vent_to_range{0.0, 4.5e5};  // Pa
+constexpr double waited_out = 3.0;          // time constants: 95 % of the way
+constexpr double near_target = 0.1;         // volumes
+constexpr int draws_to_empty = 400;         // steps of the served plan
+
+ClosedKeg keg_of(const OverCarbonated& o) {
+  return {o.brimful, o.beer.value(), o.temperature.value()};
+}
+
+std::optional<RangeError> check_over(const OverCarbonated& o) {
+  if (auto bad = outside(Subject::ambient_pressure, in_pascals(o.ambient), ambient_pressure_range))
+    return *bad;
+  if (auto bad = outside(Subject::co2, o.target.count(), co2_range)) return *bad;
+  if (auto bad = outside(Subject::co2, o.co2.value().count(),
+                         {std::nextafter(o.target.count(), 9.0), co2_range.high}))
+    return *bad;
+  return std::nullopt;
+}
+
+// The target must rest above what is vented to, or no number of vents gets there.
+std::optional<RangeError> check_reach(const ClosedKeg& keg, Co2Volumes target,
+                                      GaugePressure vent_to, AbsolutePressure ambient) {
+  const auto goal = resting_at(keg, target);
+  if (!goal) return goal.error();
+  const double at_goal = in_pascals(GaugePressure::from_absolute(goal->headspace, ambient));
+  if (auto bad = outside(Subject::gauge_pressure, in_pascals(vent_to),
+                         {vent_to_range.low, std::nextafter(at_goal, -1e9)}))
+    return *bad;
+  return std::nullopt;
+}
+
+struct VentCourse {
+  VentCount count;
+  std::vector<VentStep> steps;
+  Amount vented = moles(0);
+};
+
+Result<VentCourse> vent_course(const ClosedKeg& keg, Co2Volumes co2, Co2Volumes target,
+                               GaugePressure vent_to, AbsolutePressure ambient) {
+  auto now = resting_at(keg, co2);
+  if (!now) return std::unexpected(now.error());
+  VentCourse out;
+  while (now->co2 > target) {
+    if (out.steps.size() >= most_vents)
+      return std::unexpected(
+          RangeError{Subject::cycles, most_vents + 1.0, 0, static_cast<double>(most_vents)});
+    const auto full = co2_in_keg(keg, *now);
+    const auto let_down = co2_in_keg(keg, {vent_to.at_ambient(ambient), now->co2});
+    if (!full) return std::unexpected(full.error());
+    if (!let_down) return std::unexpected(let_down.error());
+    const auto next = at_rest(keg, *let_down);
+    if (!next) return std::unexpected(next.error());
+    out.steps.push_back({GaugePressure::from_absolute(now->headspace, ambient), next->co2,
+                         GaugePressure::from_absolute(next->headspace, ambient)});
+    out.vented += *full - *let_down;
+    const double step = now->co2.count() - next->co2.count();
+    out.count =
+        VentCount(out.count.count() + std::min(1.0, (now->co2.count() - target.count()) / step));
+    now = next;
+  }
+  return out;
+}
+
+}  // namespace
+
+Result<VentPlan> vents_to_target(const OverCarbonated& o, GaugePressure vent_to) {
+  if (const auto bad = check_over(o)) return std::unexpected(*bad);
+  const ClosedKeg keg = keg_of(o);
+  if (const auto bad = check_reach(keg, o.target, vent_to, o.ambient)) return std::unexpected(*bad);
+  const auto course = vent_course(keg, o.co2.value(), o.target, vent_to, o.ambient);
+  if (!course) return std::unexpected(course.error());
+  const auto share = closed_time_share(keg);
+  if (!share) return std::unexpected(share.error());
+  VentPlan out;
+  out.vents = static_cast<int>(course->steps.size());
+  out.steps = course->steps;
+  out.vented = co2_mass(course->vented);
+  out.wait = LogEstimate<Duration>(o.resting.median() * (waited_out * share->count()),
+                                   o.resting.factor(), o.resting.source());
+  const auto spread = propagate_quantiles(
+      [&](Volume beer, Co2Volumes co2, Temperature t) -> std::optional<VentCount> {
+        const auto c = vent_course({o.brimful, beer, t}, co2, o.target, vent_to, o.ambient);
+        return c ? std::optional(c->count) : std::nullopt;
+      },
+      o.beer, o.co2, o.temperature);
+  const auto whole = [](VentCount c) { return static_cast<int>(std::ceil(c.count() - 1e-9)); };
+  out.fewest = spread.low ? std::min(whole(*spread.low), out.vents) : 0;
+  if (spread.high) out.most = std::max(whole(*spread.high), out.vents);
+  return out;
+}
+
+Result<HeldPlan> hold_at_target(const OverCarbonated& o) {
+  if (const auto bad = check_over(o)) return std::unexpected(*bad);
+  const auto goal = resting_at(keg_of(o), o.target);
+  if (!goal) return std::unexpected(goal.error());
+  const double above = o.co2.value().count() - o.target.count();
+  const double constants = std::log(std::max(1.0, above / near_target));
+  return HeldPlan{GaugePressure::from_absolute(goal->headspace, o.ambient),
+                  LogEstimate<Duration>(o.resting.median() * constants, o.resting.factor(),
+                                        o.resting.source())};
+}
+
+Result<ServePlan> serve_to_target(const OverCarbonated& o) {
+  if (const auto bad = check_over(o)) return std::unexpected(*bad);
+  ClosedKeg keg = keg_of(o);
+  auto now = resting_at(keg, o.co2.value());
+  if (!now) return std::unexpected(now.error());
+  const Volume start = keg.beer;
+  const Volume each = start / static_cast<double>(draws_to_empty);
+  while (now->co2 > o.target) {
+    const auto before = co2_in_keg(keg, *now);
+    if (!before) return std::unexpected(before.error());
+    const Amount poured = dissolved_amount(now->co2, each);
+    keg.beer -= each;
+    now = at_rest(keg, *before - poured);
+    if (!now) return std::unexpected(now.error());
+  }
+  const GaugePressure then = GaugePressure::from_absolute(now->headspace, o.ambient);
+  if (auto bad = outside(Subject::gauge_pressure, in_pascals(then), vent_to_range))
+    return std::unexpected(*bad);
+  return ServePlan{start - keg.beer, keg.beer, then};
+}
+
+}  // namespace ullage::physics
