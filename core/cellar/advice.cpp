@@ -81,7 +81,11 @@ void advise_empty(const Moment& m, AdviceList& out) {
     out.push_back(std::move(a));
   }
   if (m.full()) return;
-  if (keg.hold.kind == HoldKind::cant_tell && m.now - keg.hold.last > hold_reading_due) {
+  if (keg.hold.result && keg.hold.result->key == MessageKey::hold_gas_on && keg.gas.now.on) {
+    out.push_back(keg_advice(m, Severity::advice,
+                             message(MessageKey::adv_hold_again, keg.hold.pressure),
+                             *keg.hold.result, keg_task<GasOff>(id)));
+  } else if (keg.hold.kind == HoldKind::cant_tell && m.now - keg.hold.last > hold_reading_due) {
     HoldReading again;
     again.pressure = keg.hold.pressure;
     out.push_back(

@@ -15,6 +15,7 @@ void tell_facts(Moment& m) {
   s.preparation = keg.preparation;
   s.hold_result = keg.hold.result;
   s.hold_failed = keg.hold.kind == HoldKind::falls;
+  s.hold_study = m.full() ? keg.hold_with_beer : keg.hold.study;
   s.doesnt_fit = keg.doesnt_fit;
   s.cold_since = keg.cold_since;
   s.lent_to = keg.custody.lent_to;

@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include "core/cellar/co2_story.h"
-#include "core/cellar/hold_test.h"
 #include "core/cellar/suggest.h"
 #include "core/physics/gravity.h"
 
@@ -73,9 +72,9 @@ void KegStory::finish() {
       out_.on_line->displaced_by = line.last_tapped;
     }
   }
+  derive_warmth_and_co2();
   judge_hold();
   list_preparation();
-  derive_warmth_and_co2();
   for (auto& [kind, advice] : faults_) out_.faults.push_back(std::move(advice));
 }
 
@@ -143,8 +142,9 @@ void KegStory::resolve_contents() {
 }
 
 void KegStory::judge_hold() {
-  if (hold_readings_.empty()) return;
   out_.hold = hold_test(hold_readings_, out_.record, lookup_);
+  if (holds_beer() && out_.stage != Stage::on_tap)
+    out_.hold_with_beer = hold_test_with_beer(hold_with_beer_, out_, lookup_);
 }
 
 void KegStory::derive_warmth_and_co2() {

@@ -17,6 +17,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/cellar/hold_test.h"
 #include "core/cellar/keg_timeline.h"
 
 namespace ullage::cellar {
@@ -112,6 +113,7 @@ class KegStory {
   void list_preparation();
   void resolve_contents();
   void judge_hold();
+  void end_hold_test() { hold_over_ = true; }
   void derive_warmth_and_co2();
 
   const Journal& journal_;
@@ -121,7 +123,9 @@ class KegStory {
   const Entry* entry_ = nullptr;
 
   std::optional<Done> inspected_, cleaned_, sanitised_, purged_, leak_tested_;
-  std::vector<const Entry*> hold_readings_;
+  HoldReadings hold_readings_, hold_with_beer_;
+  std::optional<Instant> gas_off_at_, opened_at_;
+  bool hold_over_ = false;  // gas came or went since: the next reading starts anew
   Chemical chemical_ = Chemical::none;
   std::map<Fault, Advice> faults_;
   std::map<PlaceId, PlaceHistory> places_;

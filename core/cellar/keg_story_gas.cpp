@@ -45,6 +45,8 @@ void KegStory::gas_set(GaugePressure pressure, std::optional<RegulatorId> regula
                        std::optional<InstrumentId> dial, std::optional<MoleFraction> co2,
                        GasPurpose purpose) {
   std::optional<GaugePressure> still_in = out_.gas.unvented;
+  end_hold_test();
+  gas_off_at_.reset();
   out_.gas.now.on = units::in_pascals(pressure) > 0;
   out_.gas.now.set = pressure;
   out_.gas.now.since = at();
@@ -70,6 +72,7 @@ void KegStory::on(const GasSet& g) {
 }
 
 void KegStory::on(const GasOff&) {
+  if (out_.gas.now.on || !gas_off_at_) gas_off_at_ = at();
   out_.gas.now.on = false;
   out_.gas.now.since = at();
   pressure_lowered_ = pressure_lowered_ || too_much_pressure_;
@@ -77,6 +80,7 @@ void KegStory::on(const GasOff&) {
 }
 
 void KegStory::on(const Vented& v) {
+  end_hold_test();
   out_.gas.unvented.reset();
   if (v.to_pressure && units::in_pascals(*v.to_pressure) > 0) out_.gas.unvented = v.to_pressure;
   put_right(Fault::opened_unvented);

@@ -24,6 +24,8 @@ std::int64_t whole_ppm(units::MoleFraction share) {
 }  // namespace
 
 void KegStory::opened() {
+  opened_at_ = at();
+  end_hold_test();
   if (!out_.gas.unvented) return;
   raise(Fault::opened_unvented, Severity::warning,
         message(MessageKey::bad_opened_unvented, *out_.gas.unvented),
@@ -66,7 +68,7 @@ void KegStory::on(const Inspected& i) {
   inspected_ = Done{id(), at(), i.fit_to_use, result};
   if (!i.seals_renewed) return;
   opened();
-  hold_readings_.clear();
+  hold_readings_ = {};
   for (auto* step : {&sanitised_, &purged_}) {
     if (!*step || !(*step)->counts) continue;
     (*step)->counts = false;
@@ -128,12 +130,19 @@ void KegStory::on(const Sanitised& s) {
 
 void KegStory::on(const HoldReading& h) {
   pressure_seen(h.pressure, true);
-  if (holds_beer()) {  // beer takes up and gives off gas: no test of the keg
-    since_filling_.push_back(entry_);
+  // Beer takes up and gives off gas: a test of its own, mostly undecided.
+  if (holds_beer()) since_filling_.push_back(entry_);
+  HoldReadings& test = holds_beer() ? hold_with_beer_ : hold_readings_;
+  // A keg opened since its gas was set is off the gas, said or not.
+  if (out_.gas.now.on && (!opened_at_ || out_.gas.now.since > *opened_at_)) {
+    test.with_gas_on = entry_;
     return;
   }
-  if (h.starts_test) hold_readings_.clear();
-  hold_readings_.push_back(entry_);
+  if (h.starts_test || hold_over_) test.entries.clear();
+  hold_over_ = false;
+  test.with_gas_on = nullptr;
+  if (test.entries.empty()) test.closed_at = gas_off_at_;
+  test.entries.push_back(entry_);
 }
 
 std::optional<Message> KegStory::purge_result(const Purged& p) {
@@ -165,6 +174,7 @@ std::optional<Message> KegStory::purge_result(const Purged& p) {
 }
 
 void KegStory::on(const Purged& p) {
+  end_hold_test();
   if (p.pressure) pressure_seen(*p.pressure, false);
   if (holds_beer()) return;  // the headspace after filling: good practice, nothing to judge
   purged_ = Done{id(), at(), true, purge_result(p)};

@@ -59,7 +59,7 @@ void KegStory::forget_preparation() {
   sanitised_.reset();
   purged_.reset();
   leak_tested_.reset();
-  hold_readings_.clear();
+  hold_readings_ = {};
   out_.only_rinsed = false;
   chemical_ = Chemical::none;
   put_right(Fault::acid_and_chlorine);
@@ -90,6 +90,7 @@ void KegStory::begin_filling(FillingKind kind, Instant since, std::optional<Batc
   out_.filling = std::move(filling);
   since_filling_.clear();
   since_filling_.push_back(entry_);
+  hold_with_beer_ = {};
 }
 
 void KegStory::on(const Found& f) {

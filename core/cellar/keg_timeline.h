@@ -6,6 +6,7 @@
 // this in keg_status.h.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -54,6 +55,7 @@ struct GasLine {
   std::optional<GaugePressure> unvented;
 };
 
+struct HoldStudy;  // hold_test.h
 enum class HoldKind { untested, holds, falls, cant_tell };
 struct HoldState {
   HoldKind kind = HoldKind::untested;
@@ -61,6 +63,7 @@ struct HoldState {
   std::optional<EntryId> entry;
   Instant first{}, last{};
   GaugePressure pressure;  // of the last reading
+  std::shared_ptr<const HoldStudy> study;
 };
 
 struct Custody {
@@ -99,6 +102,7 @@ struct KegTimeline {
   bool unfit = false;  // looked at and found not fit to use
   std::optional<EntryId> unfit_entry;
   HoldState hold;
+  std::shared_ptr<const HoldStudy> hold_with_beer;  // read since it was filled
   GasLine gas;
   Custody custody;
   std::optional<OnLine> on_line;

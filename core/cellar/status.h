@@ -157,6 +157,8 @@ struct LineLock {
   EntryId entry;
 };
 
+struct HoldStudy;  // hold_test.h
+
 struct KegStatus {
   KegRecord record;
   bool registered_now = true;
@@ -177,6 +179,8 @@ struct KegStatus {
   std::vector<PreparationStep> preparation;
   std::optional<Message> hold_result;  // "held 30 psi for 2 days", "failed: fell 4 psi ..."
   bool hold_failed = false;
+  // Its hold test in full, where it has one: of the beer in it, else of the keg.
+  std::shared_ptr<const HoldStudy> hold_study;
   Readiness readiness;
   Message state;                     // "On tap 1", "Ready since Mon", "Clean, not purged"
   std::optional<Message> next_step;  // "drop to 11 psi Thu 14:00 and vent"

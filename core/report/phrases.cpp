@@ -116,6 +116,12 @@ constexpr auto table = std::to_array<Phrase>({
     {K::hold_read_again, "can’t tell yet: read again, {0} or later"},
     {K::hold_one_reading, "{0} at {1}: read it again in a day"},
     {K::hold_out_of_range, "these readings can’t be right"},
+    {K::hold_gas_on, "{0} with the gas on: no test. Turn the gas off, then read"},
+    {K::hold_rose, "can’t tell: {0} more than a tight keg shows. Was gas on, or a reading wrong?"},
+    {K::hold_contradictory, "can’t tell: no one leak fits these readings"},
+    {K::hold_no_pressure, "can’t tell: too little pressure to lose any"},
+    {K::hold_absorption, "can’t tell: the beer may have taken or given more than a leak would"},
+    {K::hold_too_coarse, "can’t tell with these instruments, not in 60 days either"},
 
     {K::level_not_stated, "Nobody said how much is in it. Weigh or heft it."},
     {K::level_no_tare, "Its empty weight is not known, so a weighing tells nothing."},
