@@ -12,6 +12,7 @@
 #include "ui/pages/keg_panel_entries.h"
 #include "ui/pages/keg_panel_facts.h"
 #include "ui/pages/keg_panel_head.h"
+#include "ui/pages/keg_panel_hold.h"
 #include "ui/pages/keg_panel_readiness.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/ink_label.h"
@@ -96,14 +97,15 @@ QWidget* KegPanel::build() {
   carbonation->addWidget(carbonation_words_);
   carbonation->addWidget(chart_);
   advice_ = new KegPanelAdvice(context_, content_);
+  hold_ = new KegPanelHold(context_, content_);
   facts_ = new KegFacts(content_);
   preparation_ = new KegPreparation(content_);
   preparation_part_ = part(tr("Made fit to fill"), preparation_, content_);
   entries_ = new KegPanelEntries(context_, content_);
-  for (QWidget* each :
-       {static_cast<QWidget*>(head_), static_cast<QWidget*>(readiness_), carbonation_,
-        static_cast<QWidget*>(advice_), part(tr("What is known"), facts_, content_),
-        preparation_part_, part(tr("Latest entries"), entries_, content_)}) {
+  for (QWidget* each : {static_cast<QWidget*>(head_), static_cast<QWidget*>(readiness_),
+                        carbonation_, static_cast<QWidget*>(advice_), static_cast<QWidget*>(hold_),
+                        part(tr("What is known"), facts_, content_), preparation_part_,
+                        part(tr("Latest entries"), entries_, content_)}) {
     column->addWidget(each);
   }
   return inside;
@@ -125,6 +127,7 @@ void KegPanel::show_keg(const cellar::CellarStatus& cellar, std::optional<cellar
   readiness_->show_keg(subject);
   show_carbonation(subject);
   advice_->show_keg(subject);
+  hold_->show_keg(subject);
   facts_->show_keg(subject);
   preparation_->show_keg(subject);
   preparation_part_->setVisible(!status->preparation.empty());

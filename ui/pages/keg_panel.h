@@ -19,6 +19,7 @@ class KegFacts;
 class KegPanelAdvice;
 class KegPanelEntries;
 class KegPanelHead;
+class KegPanelHold;
 class KegPanelReadiness;
 class KegPreparation;
 struct Context;
@@ -54,6 +55,7 @@ class KegPanel final : public QScrollArea {
   CarbonationChart* chart_;
   InkLabel* carbonation_words_;
   KegPanelAdvice* advice_;
+  KegPanelHold* hold_;
   KegFacts* facts_;
   QWidget* preparation_part_;
   KegPreparation* preparation_;

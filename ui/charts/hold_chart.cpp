@@ -1,0 +1,213 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/charts/hold_chart.h"
+
+#include <qcustomplot.h>
+
+#include <QEvent>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+
+#include "core/units/shown.h"
+#include "ui/charts/day_ticks.h"
+#include "ui/context.h"
+#include "ui/theme/theme.h"
+
+namespace ullage::ui {
+
+namespace {
+
+constexpr int hold_points_drawn = 121;
+
+bool shared_with_others(const physics::HoldTest& test, std::size_t reading,
+                        const units::ErrorSource& source) {
+  for (std::size_t i = 0; i < test.readings.size(); ++i) {
+    if (i == reading) continue;
+    for (const units::Contribution& c : test.readings[i].pressure.contributions()) {
+      if (c.source == source) return true;
+    }
+  }
+  return false;
+}
+
+}  // namespace
+
+units::PressureDifference own_error(const physics::HoldTest& test, std::size_t reading) {
+  double sum = 0;
+  for (const units::Contribution& c : test.readings[reading].pressure.contributions()) {
+    if (!shared_with_others(test, reading, c.source)) sum += c.half_width * c.half_width;
+  }
+  return units::pascals(std::sqrt(sum));
+}
+
+HoldChart::HoldChart(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
+  setObjectName("hold_chart");
+  setAccessibleName(tr("Hold test"));
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->addWidget(plot_);
+  plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
+  plot_->setFocusPolicy(Qt::NoFocus);
+  plot_->setAccessibleName(tr("Hold test"));
+}
+
+HoldChart::~HoldChart() = default;
+
+void HoldChart::show_study(std::shared_ptr<const cellar::HoldStudy> study,
+                           const report::Speaker& speaker) {
+  study_ = std::move(study);
+  speaker_ = speaker;
+  lines_.clear();
+  if (study_ && study_->outcome && !study_->beer) {
+    if (auto lines = physics::hold_lines(study_->test, *study_->outcome, hold_points_drawn))
+      lines_ = std::move(*lines);
+  }
+  setAccessibleDescription(in_words());
+  plot_->setAccessibleDescription(accessibleDescription());
+  draw();
+}
+
+void HoldChart::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange && has_lines()) draw();
+}
+
+void HoldChart::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  if (has_lines()) draw();
+}
+
+double HoldChart::x_of(units::Duration at) const {
+  return static_cast<double>(study_->time_of(at).time_since_epoch().count());
+}
+
+double HoldChart::y_of(units::GaugePressure p) const {
+  return units::shown(speaker_.printer.units, p).in(p);
+}
+
+void HoldChart::draw() {
+  plot_->clearPlottables();
+  plot_->clearItems();
+  if (!has_lines()) return;
+  plot_->setBufferDevicePixelRatio(devicePixelRatioF());
+  plot_->setBackground(QBrush(theme_of(this).surface));
+  draw_axes();
+  draw_lines();
+  draw_readings();
+  plot_->replot();
+}
+
+void HoldChart::draw_axes() {
+  const Theme& theme = theme_of(this);
+  QCPAxis* x = plot_->xAxis;
+  QCPAxis* y = plot_->yAxis;
+  double low = y_of(lines_.front().tight);
+  double high = low;
+  const auto take_in = [&](units::GaugePressure p) {
+    low = std::min(low, y_of(p));
+    high = std::max(high, y_of(p));
+  };
+  for (const physics::HoldPoint& p : lines_) {
+    take_in(p.tight);
+    take_in(p.tight_wet);
+  }
+  for (std::size_t i = 0; i < study_->test.readings.size(); ++i) {
+    const units::GaugePressure p = study_->test.readings[i].pressure.value();
+    const units::PressureDifference e = own_error(study_->test, i);
+    take_in(p + e);
+    take_in(p - e);
+  }
+  const double room = std::max(0.05, (high - low) * 0.12);
+  y->setRange(low - room, high + room);
+  const double begin = x_of(lines_.front().at);
+  const double end = x_of(lines_.back().at);
+  x->setRange(begin - 0.03 * (end - begin), end + 0.03 * (end - begin));
+  QSharedPointer<QCPAxisTickerText> days(new QCPAxisTickerText);
+  for (const DayTick& tick :
+       day_ticks(study_->time_of(lines_.front().at), study_->time_of(lines_.back().at),
+                 std::max(2, width() / 70), speaker_)) {
+    days->addTick(static_cast<double>(tick.at.time_since_epoch().count()), tick.label);
+  }
+  x->setTicker(days);
+  y->ticker()->setTickCount(4);
+  for (QCPAxis* axis : {x, y}) {
+    axis->setTickLabelFont(font_of(TextRole::small));
+    axis->setTickLabelColor(theme.text_secondary);
+    axis->setBasePen(Qt::NoPen);
+    axis->setTickPen(axis == x ? QPen(theme.control_line, 1) : Qt::NoPen);
+    axis->setSubTickPen(Qt::NoPen);
+    axis->grid()->setPen(QPen(theme.line, 1));
+    axis->grid()->setZeroLinePen(Qt::NoPen);
+    axis->setTickLabelPadding(5);
+  }
+  x->grid()->setVisible(false);
+  y->setNumberFormat("f");
+  const double span = y->range().size();
+  y->setNumberPrecision(span > 6 ? 0 : span > 0.8 ? 1 : 2);
+  plot_->setLocale(speaker_.printer.style.decimal_mark == ',' ? QLocale(QLocale::German)
+                                                              : QLocale(QLocale::C));
+}
+
+void HoldChart::draw_lines() {
+  const Theme& theme = theme_of(this);
+  QCPGraph* dry = plot_->addGraph();
+  QCPGraph* wet = plot_->addGraph();
+  QColor band = theme.success;
+  band.setAlphaF(0.20F);
+  QPen dashes(theme.success, 2);
+  dashes.setDashPattern({4, 3});
+  dry->setPen(dashes);
+  dry->setBrush(band);
+  wet->setPen(Qt::NoPen);
+  dry->setChannelFillGraph(wet);
+  std::vector<QCPGraph*> laws;
+  for (std::size_t i = 0; i < lines_.front().leaking.size(); ++i) {
+    QCPGraph* graph = plot_->addGraph();
+    QPen pen(theme.accent, 2);
+    if (i > 0) pen.setStyle(Qt::DotLine);
+    graph->setPen(pen);
+    laws.push_back(graph);
+  }
+  for (const physics::HoldPoint& p : lines_) {
+    const double x = x_of(p.at);
+    dry->addData(x, y_of(p.tight));
+    wet->addData(x, y_of(p.tight_wet));
+    for (std::size_t i = 0; i < laws.size(); ++i) laws[i]->addData(x, y_of(p.leaking[i]));
+  }
+}
+
+void HoldChart::draw_readings() {
+  const Theme& theme = theme_of(this);
+  QCPGraph* dots = plot_->addGraph();
+  dots->setLineStyle(QCPGraph::lsNone);
+  dots->setScatterStyle(
+      QCPScatterStyle(QCPScatterStyle::ssCircle, QPen(theme.text, 1.8), QBrush(theme.surface), 8));
+  auto* errors = new QCPErrorBars(plot_->xAxis, plot_->yAxis);
+  errors->setDataPlottable(dots);
+  errors->setPen(QPen(theme.text, 1.2));
+  errors->setWhiskerWidth(6);
+  errors->setSymbolGap(8);
+  for (std::size_t i = 0; i < study_->test.readings.size(); ++i) {
+    const physics::HoldReading& r = study_->test.readings[i];
+    const double value = y_of(r.pressure.value());
+    dots->addData(x_of(r.at), value);
+    errors->addData(y_of(r.pressure.value() + own_error(study_->test, i)) - value);
+  }
+}
+
+QString HoldChart::in_words() const {
+  if (!has_lines()) return tr("No chart: a hold test takes two readings.");
+  const units::Printer& print = speaker_.printer;
+  const auto& readings = study_->test.readings;
+  QStringList words;
+  words << tr("%1 readings, from %2 on %3 to %4 on %5.")
+               .arg(readings.size())
+               .arg(q(print.print(readings.front().pressure.value())),
+                    q(report::say_time(study_->origin, speaker_)),
+                    q(print.print(readings.back().pressure.value())),
+                    q(report::say_time(study_->time_of(readings.back().at), speaker_)))
+        << tr("Without a leak it would read %1.").arg(q(print.print(study_->outcome->expected)));
+  return words.join(' ');
+}
+
+}  // namespace ullage::ui

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// A hold test: what was read, what a tight keg would read, and the leak that fits.
+// The bars of a reading are its own error only; what all readings share (a dial
+// that reads high) moves them together and hides no leak. The band under the
+// no-leak line is what water left inside may take up. Axes are in the person's
+// unit and the cellar's local time. The same in words is the accessible
+// description.
+#pragma once
+
+#include <QWidget>
+#include <memory>
+#include <vector>
+
+#include "core/cellar/hold_test.h"
+#include "core/report/say.h"
+
+class QCustomPlot;
+
+namespace ullage::ui {
+
+class HoldChart final : public QWidget {
+  Q_OBJECT
+ public:
+  explicit HoldChart(QWidget* parent = nullptr);
+  ~HoldChart() override;
+
+  void show_study(std::shared_ptr<const cellar::HoldStudy>, const report::Speaker&);
+  [[nodiscard]] bool has_lines() const { return !lines_.empty(); }
+  [[nodiscard]] QString in_words() const;
+  [[nodiscard]] QSize sizeHint() const override { return {300, 190}; }
+  [[nodiscard]] QSize minimumSizeHint() const override { return {200, 160}; }
+
+ protected:
+  void changeEvent(QEvent*) override;
+  void resizeEvent(QResizeEvent*) override;
+
+ private:
+  void draw();
+  void draw_axes();
+  void draw_lines();
+  void draw_readings();
+  [[nodiscard]] double x_of(units::Duration) const;
+  [[nodiscard]] double y_of(units::GaugePressure) const;
+
+  QCustomPlot* plot_;
+  std::shared_ptr<const cellar::HoldStudy> study_;
+  std::vector<physics::HoldPoint> lines_;
+  report::Speaker speaker_;
+};
+
+// A reading's half-width by the causes it shares with no other reading.
+[[nodiscard]] units::PressureDifference own_error(const physics::HoldTest&, std::size_t reading);
+
+}  // namespace ullage::ui
