@@ -48,7 +48,8 @@ void advise_level(const Moment& m, AdviceList& out) {
   if (why == MessageKey::level_should_be_empty) {
     out.push_back(keg_advice(m, Severity::advice, message(MessageKey::adv_should_be_empty),
                              message(MessageKey::adv_should_be_detail), keg_task<Emptied>(keg)));
-  } else if (why == MessageKey::level_reads_more || why == MessageKey::level_reading_impossible ||
+  } else if (why == MessageKey::level_reads_more || why == MessageKey::level_reads_less ||
+             why == MessageKey::level_reading_impossible ||
              why == MessageKey::level_more_drawn_than_held) {
     out.push_back(keg_advice(m, Severity::advice, message(MessageKey::adv_level_conflict),
                              *m.status.level.cant_tell, keg_task<LevelReading>(keg)));

@@ -8,8 +8,10 @@
 // equilibrium with the valve; measured beer as measured. A keg found or received
 // starts from the CO2 stated, or from pressure and temperature at rest.
 //
-// A carbonation reading that is surer than the estimate restarts the model from
-// the reading; one that is less sure is only shown beside the band.
+// Carbonation readings teach the model how fast this keg is and where its other
+// causes of error stand (core/physics/rate_posterior.h): they narrow the band.
+// Readings that the history can't give are a conflict. It is told, nothing is
+// learned, and the model starts again from each reading that is surer than it.
 #pragma once
 
 #include <optional>
@@ -32,6 +34,7 @@ struct CarbonationTrack {
   std::optional<Window> enters, leaves;
   std::vector<CurveReading> readings;
   std::vector<CurveMark> marks;
+  std::optional<UptakeRate> uptake;
   std::vector<InputUsed> inputs;
 
   [[nodiscard]] units::Duration time_of(Instant t) const { return between(origin, t); }

@@ -102,6 +102,7 @@ void tell_co2(Moment& m) {
     co2.cant_tell = message(MessageKey::co2_too_long_ago);
     return;
   }
+  co2.uptake = track.uptake;
   co2.settles_at = track.model->equilibrium_end().value();
   if (!m.keg.range) return;
   const units::Co2Volumes now = co2.now->value();

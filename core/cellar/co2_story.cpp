@@ -19,6 +19,16 @@ constexpr double least_gas_share = 0.01;
 constexpr double least_beer_share = 0.01;
 units::Duration looks_ahead() { return units::days(200); }
 
+UptakeRate uptake_of(const physics::CarbonationModel& model) {
+  const auto band = [](const physics::RateBand& b) { return UptakeBand{b.low, b.median, b.high}; };
+  if (const auto& learned = model.learned()) {
+    return {band(learned->prior), band(learned->posterior), learned->readings, learned->fits};
+  }
+  const auto& usual = model.rates().resting;
+  const UptakeBand prior{usual.low(), usual.median(), usual.high()};
+  return {prior, prior, 0, true};
+}
+
 // Builds the history of one filling, step by step in story order.
 class Co2Story {
  public:
@@ -56,13 +66,19 @@ class Co2Story {
 
   std::expected<void, Message> go() {
     gather();
-    for (std::size_t i = first_ + 1; i < entries_.size(); ++i) {
-      if (const auto* r = get_if<CarbonationReading>(&entries_[i]->payload)) {
-        if (auto ok = take_reading(*r, *entries_[i]); !ok) return ok;
-      }
-    }
+    read_all();
     auto model = make();
     if (!model) return std::unexpected(model.error());
+    keg_.co2.uptake = uptake_of(*model);
+    if (!keg_.co2.uptake->readings_fit) {
+      const std::vector<physics::Co2Reading> readings = std::move(history_.readings);
+      history_.readings.clear();
+      for (const physics::Co2Reading& r : readings) {
+        if (auto ok = start_again_from(r); !ok) return ok;
+      }
+      model = make();
+      if (!model) return std::unexpected(model.error());
+    }
     keg_.co2.model = *model;
     return {};
   }
@@ -94,7 +110,8 @@ class Co2Story {
                                                    surroundings_.ambient.value());
       if (rest && units::in_pascals(*rest) > 0) history_.headspace = *rest;
     }
-    auto rates = physics::carbonation_priors(brimful, beer, surroundings_.tag);
+    auto rates = physics::carbonation_priors(brimful, beer, surroundings_.tag,
+                                             free_surface(keg_.record.keg_kind));
     if (!rates) return std::unexpected(message(MessageKey::co2_out_of_range));
     rates_ = *rates;
     rates_.equation = surroundings_.equation;
@@ -177,25 +194,37 @@ class Co2Story {
   }
 
   std::expected<physics::CarbonationModel, Message> make() const {
-    auto model = physics::CarbonationModel::make(history_, rates_, looks_ahead());
+    units::Duration horizon = looks_ahead();
+    if (!history_.readings.empty() && !history_.steps.empty()) {
+      const units::Duration read = history_.readings.back().at - history_.steps.back().at;
+      horizon = std::max(horizon, units::Duration(read + units::days(1)));
+    }
+    auto model = physics::CarbonationModel::make(history_, rates_, horizon);
     if (!model) return std::unexpected(message(MessageKey::co2_out_of_range));
     return *model;
   }
 
-  std::expected<void, Message> take_reading(const CarbonationReading& r, const Entry& e) {
-    const auto read = co2_read(r, e, surroundings_, lookup_);
-    if (!read) return {};
-    const Instant at = e.header.happened_at;
-    keg_.co2.readings.push_back({at, *read, e.header.id});
+  void read_all() {
+    for (std::size_t i = first_ + 1; i < entries_.size(); ++i) {
+      const auto* r = get_if<CarbonationReading>(&entries_[i]->payload);
+      if (!r) continue;
+      const auto read = co2_read(*r, *entries_[i], surroundings_, lookup_);
+      if (!read) continue;
+      const Instant at = entries_[i]->header.happened_at;
+      keg_.co2.readings.push_back({at, *read, entries_[i]->header.id});
+      history_.readings.push_back({keg_.co2.time_of(at), *read});
+    }
+  }
+
+  std::expected<void, Message> start_again_from(const physics::Co2Reading& read) {
     const auto model = make();
     if (!model) return std::unexpected(model.error());
-    const auto before = model->co2_at(keg_.co2.time_of(at));
-    if (before && before->half_width() <= read->half_width()) return {};
-    const units::Duration t = keg_.co2.time_of(at);
+    const auto before = model->co2_at(read.at);
+    if (before && before->half_width() <= read.co2.half_width()) return {};
     const auto after_all =
-        std::upper_bound(history_.steps.begin(), history_.steps.end(), t,
+        std::upper_bound(history_.steps.begin(), history_.steps.end(), read.at,
                          [](units::Duration when, const physics::Step& s) { return when < s.at; });
-    history_.steps.insert(after_all, {t, physics::Co2Read{*read}});
+    history_.steps.insert(after_all, {read.at, physics::Co2Read{read.co2}});
     return {};
   }
 

@@ -29,6 +29,7 @@ void tell_facts(Moment& m) {
   }
   if (keg.warmth) s.beer_temperature = keg.warmth->at(m.now);
   if (m.full()) s.level = keg.level.at(m.now, keg.record.brimful);
+  if (keg.stage == Stage::on_tap) s.level.runs_out = keg.level.runs_out(m.now, m.calendar);
 }
 
 void tell_phase(Moment& m) {

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/cellar/co2_story.h"
+#include "core/cellar/line_draws.h"
 #include "core/cellar/suggest.h"
 #include "core/physics/gravity.h"
 
@@ -73,6 +74,11 @@ void KegStory::finish() {
     }
   }
   derive_warmth_and_co2();
+  const Volume brimful =
+      out_.record.brimful.value() > 0 ? out_.record.brimful : out_.record.nominal;
+  out_.level.finish(brimful, out_.on_line
+                                 ? draws_on_line(out_.on_line->line, out_.on_line->since, lookup_)
+                                 : std::vector<BeerDraw>{});
   judge_hold();
   list_preparation();
   for (auto& [kind, advice] : faults_) out_.faults.push_back(std::move(advice));

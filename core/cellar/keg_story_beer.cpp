@@ -32,7 +32,6 @@ void KegStory::check_preparation(const Filled& f) {
 
 void KegStory::on(const Filled& f) {
   const bool on_top = holds_beer();
-  const auto before = on_top ? out_.level.last() : std::nullopt;
   if (on_top) doesnt_fit(message(MessageKey::misfit_filled_while_full));
   if (!on_top) check_preparation(f);
   // What was checked stays on show; the contents and their faults begin anew.
@@ -121,6 +120,7 @@ void KegStory::on(const Untapped&) {
     return;
   }
   out_.on_line.reset();
+  out_.level.untapped(at());
   put_right(Fault::served_held_back);
   // One coupler carries gas and beer: it comes off with the line.
   if (!has_two_posts(out_.record.keg_kind)) out_.gas.now.on = false;
@@ -143,7 +143,7 @@ void KegStory::on(const Wasted& w) {
     if (out_.stage != Stage::unknown) doesnt_fit(message(MessageKey::misfit_wasted_from_empty));
     return;
   }
-  out_.level.poured(at(), wasted_volume(w, *entry_));
+  out_.level.lost(at(), wasted_volume(w, *entry_));
   since_filling_.push_back(entry_);
 }
 

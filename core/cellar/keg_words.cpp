@@ -69,7 +69,7 @@ Words on_tap_words(const Moment& m) {
     w.next = message(MessageKey::next_release_line, line.name);
   } else if (auto due = line_next(m)) {
     w.next = std::move(due);
-  } else if (const auto out = keg.level.runs_out(m.now)) {
+  } else if (const auto& out = m.status.level.runs_out) {
     w.next = out->likely <= m.now ? message(MessageKey::next_empty_soon)
                                   : message(MessageKey::next_empty_about, *out);
   } else if (m.status.level.cant_tell) {

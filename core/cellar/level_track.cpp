@@ -4,21 +4,45 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/cellar/weekdays.h"
+#include "core/physics/run_out.h"
+
 namespace ullage::cellar {
 
 namespace {
 
 using units::Volume;
 
-VolumeEstimate less(const VolumeEstimate& from, const VolumeEstimate& gone) {
-  return units::propagate([](Volume a, Volume b) -> Volume { return a - b; }, from, gone);
-}
-
-bool clearly_below(const VolumeEstimate& a, const VolumeEstimate& b) { return a.high() < b.low(); }
-
 // Nobody asks again before a keg has been on tap this long.
 constexpr std::chrono::hours unread_on_tap{24};
-constexpr std::chrono::hours shortest_rate{24};
+// Two pours of one evening tell nothing of a day: draws are joined to this.
+constexpr std::chrono::hours shortest_span{18};
+
+physics::LevelEvidence evidence(const VolumeEstimate& left) { return physics::LevelRead{left}; }
+
+std::vector<physics::SpanOnTap> spans_of(const std::vector<BeerDraw>& draws,
+                                         const LocalCalendar& calendar) {
+  std::vector<physics::SpanOnTap> out;
+  std::optional<BeerDraw> open;
+  const auto close = [&] {
+    if (open && open->to - open->from >= shortest_span)
+      out.push_back({weekday_shares(open->from, open->to, calendar), open->amount});
+    open.reset();
+  };
+  for (const BeerDraw& d : draws) {
+    if (open && open->to == d.from) {
+      open->to = d.to;
+      open->amount = units::propagate([](Volume a, Volume b) { return Volume(a + b); },
+                                      open->amount, d.amount);
+    } else {
+      close();
+      open = d;
+    }
+    if (open->to - open->from >= shortest_span) close();
+  }
+  close();
+  return out;
+}
 
 }  // namespace
 
@@ -26,7 +50,8 @@ void LevelTrack::start(Instant at, std::optional<VolumeEstimate> left) {
   stop();
   full_ = true;
   if (left) {
-    points_.push_back({at, *left, false});
+    origin_ = at;
+    start_ = std::move(left);
   } else {
     cant_tell_ = message(MessageKey::level_not_stated);
   }
@@ -36,111 +61,126 @@ void LevelTrack::stop() { *this = LevelTrack{}; }
 
 void LevelTrack::tapped(Instant at) {
   if (!tapped_at_) tapped_at_ = at;
+  steps_.push_back({at, physics::PutOnTap{}});
 }
+
+void LevelTrack::untapped(Instant at) { steps_.push_back({at, physics::TakenOffTap{}}); }
 
 void LevelTrack::poured(Instant at, const VolumeEstimate& amount) {
-  if (!points_.empty()) points_.push_back({at, less(points_.back().left, amount), true});
+  steps_.push_back({at, physics::BeerCounted{amount}});
+  if (tapped_at_) drawn_evidence_ = at;
 }
 
-void LevelTrack::refused(Instant, Message why) { conflict_ = std::move(why); }
+void LevelTrack::lost(Instant at, const VolumeEstimate& amount) {
+  steps_.push_back({at, physics::BeerLost{amount}});
+}
+
+void LevelTrack::refused(Instant, Message why) { refused_ = std::move(why); }
 
 void LevelTrack::read(Instant at, const VolumeEstimate& amount) {
   cant_tell_.reset();
-  conflict_.reset();
-  if (points_.empty()) {
-    points_.push_back({at, amount, true});
+  refused_.reset();
+  if (tapped_at_) drawn_evidence_ = at;
+  if (origin_) {
+    steps_.push_back({at, evidence(amount)});
     return;
   }
-  const VolumeEstimate& before = points_.back().left;
-  const bool stronger = amount.half_width() <= before.half_width();
-  if (clearly_below(before, amount)) {
-    conflict_ = message(MessageKey::level_reads_more, amount, before);
-    if (!stronger) return;
-  }
-  if (stronger || clearly_below(amount, before)) {
-    points_.push_back({at, amount, true});
-  } else if (tapped_at_) {
-    // It agrees: what was known holds up to now.
-    points_.push_back({at, before, true});
-  }
+  // The first that is known of it. What was counted before came off something
+  // unknown; whether it was on tap by then still counts.
+  origin_ = at;
+  start_ = amount;
+  const bool on_tap =
+      !steps_.empty() && std::any_of(steps_.begin(), steps_.end(), [](const Step& s) {
+        return holds_alternative<physics::PutOnTap>(s.what);
+      });
+  steps_.clear();
+  if (on_tap) steps_.push_back({at, physics::PutOnTap{}});
 }
 
-std::optional<VolumeEstimate> LevelTrack::last() const {
-  return points_.empty() ? std::nullopt : std::optional(points_.back().left);
+void LevelTrack::finish(Volume brimful, std::vector<BeerDraw> before) {
+  before_ = std::move(before);
+  if (!full_ || !start_) return;
+  physics::LevelHistory history{brimful, *start_, {}};
+  for (const Step& s : steps_)
+    history.steps.push_back({between(*origin_, std::max(s.at, *origin_)), s.what});
+  auto filter = physics::LevelFilter::make(history);
+  if (!filter) {
+    cant_tell_ = message(MessageKey::level_reading_impossible);
+    return;
+  }
+  for (const physics::LevelThen& p : filter->points())
+    points_.push_back({after(*origin_, p.at), p.left, p.told_by_evidence});
+  points_.front().measured = false;
+  filter_ = std::move(*filter);
 }
 
-std::optional<LevelTrack::DrawRate> LevelTrack::rate() const {
-  if (!tapped_at_ || points_.size() < 2 || !points_.back().measured) return std::nullopt;
-  const LevelPoint& end = points_.back();
-  // From the last evidence before it was tapped, or the first after.
-  auto begin = points_.begin();
-  for (auto p = points_.begin(); p != points_.end() && p->at <= *tapped_at_; ++p) begin = p;
-  const Instant from = std::max(begin->at, *tapped_at_);
-  if (end.at - from < shortest_rate) return std::nullopt;
-  const double days = units::in_days(between(from, end.at));
-  const VolumeEstimate gone = less(begin->left, end.left);
-  const double litres = units::in_litres(gone.value());
-  if (litres <= 0) return std::nullopt;
-  const double of_measurement = units::in_litres(units::cubic_metres(gone.half_width()));
-  // Days differ: a third either way, less over a longer time.
-  const double of_days = litres * 0.33 * 2 / std::sqrt(std::max(days, 1.0));
-  return DrawRate{litres / days, std::hypot(of_measurement, of_days) / days, end.at};
+std::optional<Message> LevelTrack::conflict() const {
+  if (refused_) return refused_;
+  if (!filter_ || filter_->conflicts().empty()) return std::nullopt;
+  const physics::LevelConflict& last = filter_->conflicts().back();
+  const bool more = last.reads.value() > last.expected.value();
+  // Less than expected on tap is beer that was poured; shut, it went somewhere.
+  return message(more ? MessageKey::level_reads_more : MessageKey::level_reads_less, last.reads,
+                 last.expected);
+}
+
+std::optional<VolumeEstimate> LevelTrack::left_at(Instant now) const {
+  if (!filter_) return std::nullopt;
+  // As long as nothing tells of a draw, the last that was told stands.
+  if (!filter_->draw_a_day()) return points_.back().left;
+  return filter_->at(between(*origin_, std::max(now, points_.back().at)));
 }
 
 Level LevelTrack::at(Instant now, Volume brimful) const {
   Level level;
   if (!full_) return level;
-  level.cant_tell = cant_tell_ ? cant_tell_ : conflict_;
-  if (points_.empty()) {
+  level.cant_tell = cant_tell_ ? cant_tell_ : conflict();
+  auto left = left_at(now);
+  if (!left) {
     if (!level.cant_tell) level.cant_tell = message(MessageKey::level_not_stated);
     return level;
   }
-  const LevelPoint& last = points_.back();
-  level.measured_at = last.at;
-  if (tapped_at_ && last.at <= *tapped_at_ && now - *tapped_at_ > unread_on_tap) {
+  for (const LevelPoint& p : points_) {
+    if (p.measured || !level.measured_at) level.measured_at = p.at;
+  }
+  if (tapped_at_ && !drawn_evidence_ && now - *tapped_at_ > unread_on_tap) {
     level.cant_tell =
-        message(MessageKey::level_unread_since_tapped, last.left.value(), *tapped_at_);
+        message(MessageKey::level_unread_since_tapped, points_.back().left.value(), *tapped_at_);
     return level;
   }
-  VolumeEstimate left = last.left;
-  if (const auto r = rate(); r && now > r->from) {
-    const double days = units::in_days(between(r->from, now));
-    const Volume gone = units::litres(r->litres_per_day * days);
-    left = less(left, VolumeEstimate(gone).with({"draw since the last reading"},
-                                                units::litres(r->half_width * days).value()));
-    if (left.high().value() <= 0) {
-      level.cant_tell = message(MessageKey::level_should_be_empty);
-      return level;
-    }
-    if (left.value().value() < 0) {
-      left = VolumeEstimate(units::litres(0))
-                 .with({"draw since the last reading"}, left.high().value());
-    }
-  }
-  if (left.value().value() < 0) {
-    level.cant_tell = message(MessageKey::level_more_drawn_than_held);
+  if (left->high().value() <= 0) {
+    const bool by_evidence = points_.back().left.high().value() <= 0;
+    level.cant_tell = message(by_evidence ? MessageKey::level_more_drawn_than_held
+                                          : MessageKey::level_should_be_empty);
     return level;
+  }
+  if (left->value().value() < 0) {
+    left = VolumeEstimate(units::litres(0))
+               .with({"draw since the last reading"}, left->high().value());
   }
   level.left = left;
-  if (brimful.value() > 0) level.of_brimful = units::fraction(left.value() / brimful);
+  if (brimful.value() > 0) level.of_brimful = units::fraction(left->value() / brimful);
   return level;
 }
 
-std::optional<Window> LevelTrack::runs_out(Instant now) const {
-  const auto r = rate();
-  if (!r || points_.empty()) return std::nullopt;
-  const VolumeEstimate& left = points_.back().left;
-  const double litres = units::in_litres(left.value());
-  if (litres <= 0) return std::nullopt;
-  const auto after_days = [&](double days) {
-    return std::max(now, after(r->from, units::days(std::max(days, 0.0))));
-  };
+std::optional<Window> LevelTrack::runs_out(Instant now, const LocalCalendar& calendar) const {
+  if (!filter_ || !filter_->on_tap()) return std::nullopt;
+  const auto left = left_at(now);
+  if (!left || left->value().value() < 0) return std::nullopt;
+  std::vector<BeerDraw> draws = before_;
+  for (const physics::DrawSeen& d : filter_->draws())
+    draws.push_back({after(*origin_, d.from), after(*origin_, d.to), d.amount});
+  const auto local = calendar.to_local(now);
+  const auto today = std::chrono::floor<std::chrono::days>(local);
+  physics::RunOutQuestion question{*left, spans_of(draws, calendar), 0, 0};
+  question.weekday = static_cast<int>(std::chrono::weekday(today).c_encoding());
+  question.day_gone = static_cast<double>((local - today).count()) / 86400.0;
+  const auto out = physics::run_out(question);
+  if (!out || !out->likely) return std::nullopt;
   Window w;
-  const double fast = r->litres_per_day + r->half_width;
-  const double slow = r->litres_per_day - r->half_width;
-  w.likely = after_days(litres / r->litres_per_day);
-  w.earliest = after_days(units::in_litres(left.low()) / fast);
-  if (slow > 0) w.latest = after_days(units::in_litres(left.high()) / slow);
+  w.likely = after(now, *out->likely);
+  w.earliest = out->earliest ? after(now, *out->earliest) : w.likely;
+  if (out->latest) w.latest = after(now, *out->latest);
   return w;
 }
 

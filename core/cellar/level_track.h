@@ -1,25 +1,33 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// How much beer is in a keg, by whatever evidence there is. The strongest
-// evidence stands until there is stronger, or until a later, weaker reading lies
-// clearly below it (beer was poured that nobody wrote down). A weaker reading
-// clearly above it is a conflict: it is shown and not averaged in. What was
-// poured or wasted by count comes off as it is logged.
+// How much beer is in a keg, by whatever evidence there is: the journal's side of
+// core/physics/level_filter.h, which joins weighings, hefts, dew lines and counts
+// with the draw between them and keeps contradictions apart. And when the keg
+// runs out, by what was drawn on which weekdays from it and from those that stood
+// on its line before (core/physics/run_out.h).
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <vector>
 
 #include "core/cellar/readings.h"
 #include "core/cellar/status.h"
+#include "core/physics/level_filter.h"
 
 namespace ullage::cellar {
 
-// How much was in it at a time, by evidence of that time.
+// How much was in it at a time, by all the evidence up to then.
 struct LevelPoint {
   Instant at{};
   VolumeEstimate left;
-  bool measured = false;  // weighed, hefted ...; else filled or counted down
+  bool measured = false;  // weighed, hefted, counted ...; else filled or tapped
+};
+
+// Beer drawn over a time.
+struct BeerDraw {
+  Instant from{}, to{};
+  VolumeEstimate amount;
 };
 
 class LevelTrack {
@@ -29,32 +37,40 @@ class LevelTrack {
   void unknown_start(Instant at) { start(at, std::nullopt); }
   void stop();  // emptied
   void tapped(Instant at);
+  void untapped(Instant at);
   void poured(Instant, const VolumeEstimate& amount);
+  void lost(Instant, const VolumeEstimate& amount);
   void read(Instant, const VolumeEstimate& amount);
   void refused(Instant, Message why);  // a reading that can't be
+  // All is told. `before`: what the kegs before it on its line were drawn.
+  void finish(Volume brimful, std::vector<BeerDraw> before);
 
   [[nodiscard]] const std::vector<LevelPoint>& points() const { return points_; }
-  [[nodiscard]] std::optional<VolumeEstimate> last() const;
-  [[nodiscard]] std::optional<Message> conflict() const { return conflict_; }
 
   // As shown at a moment, counting on at the rate it has been going while on tap.
   [[nodiscard]] Level at(Instant now, Volume brimful) const;
-  // When it runs out at the rate it has been going; empty without evidence of a rate.
-  [[nodiscard]] std::optional<Window> runs_out(Instant now) const;
+  // When it runs out: 10, 50 and 90 %. Empty off tap and without evidence of a draw.
+  [[nodiscard]] std::optional<Window> runs_out(Instant now, const LocalCalendar&) const;
 
  private:
-  struct DrawRate {
-    double litres_per_day = 0;
-    double half_width = 0;
-    Instant from{};
+  struct Step {
+    Instant at{};
+    physics::LevelEvidence what;
   };
-  [[nodiscard]] std::optional<DrawRate> rate() const;
+  [[nodiscard]] std::optional<VolumeEstimate> left_at(Instant) const;
+  [[nodiscard]] std::optional<Message> conflict() const;
 
   bool full_ = false;
-  std::vector<LevelPoint> points_;
-  std::optional<Instant> tapped_at_;
-  std::optional<Message> conflict_;
+  std::optional<Instant> origin_;
+  std::optional<VolumeEstimate> start_;
+  std::vector<Step> steps_;
+  std::optional<Instant> tapped_at_, drawn_evidence_;
+  std::optional<Message> refused_;
   std::optional<Message> cant_tell_;
+
+  std::optional<physics::LevelFilter> filter_;
+  std::vector<LevelPoint> points_;
+  std::vector<BeerDraw> before_;
 };
 
 }  // namespace ullage::cellar

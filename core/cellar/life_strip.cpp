@@ -81,7 +81,7 @@ void add_forecast(Moment& m) {
   const Readiness& r = m.status.readiness;
   Instant from = m.now;
   if (m.keg.stage == Stage::on_tap) {
-    if (const auto out = m.keg.level.runs_out(m.now)) {
+    if (const auto& out = m.status.level.runs_out) {
       add(life, from, std::min(out->likely, m.now + longest_shown), Phase::on_tap, true);
     }
     return;

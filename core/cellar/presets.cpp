@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <numbers>
 
 namespace ullage::cellar {
 
@@ -199,6 +200,12 @@ bool has_two_posts(KegKind kind) {
     default:
       return false;
   }
+}
+
+std::optional<units::Area> free_surface(KegKind kind) {
+  if (kind != KegKind::keg_20) return std::nullopt;
+  const units::Length width = units::millimetres(363);
+  return units::Area(std::numbers::pi / 4 * width * width);
 }
 
 std::span<const InstrumentPreset> instrument_presets() { return instruments(); }

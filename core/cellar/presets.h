@@ -35,6 +35,10 @@ struct KegPreset {
 // one coupler that carries both.
 [[nodiscard]] bool has_two_posts(KegKind);
 
+// The beer's free surface where the size alone does not tell it: a 20 L keg is as
+// wide as the 30 L one (363 mm, DIN 6647, verified), not as slim as a soda keg.
+[[nodiscard]] std::optional<units::Area> free_surface(KegKind);
+
 // Bias and repeatability as 95 % half-widths.
 struct InstrumentPreset {
   InstrumentKind kind = InstrumentKind::regulator_dial;

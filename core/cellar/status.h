@@ -13,6 +13,7 @@
 
 #include "core/cellar/entry.h"
 #include "core/cellar/message.h"
+#include "core/cellar/uptake.h"
 
 namespace ullage::cellar {
 
@@ -88,6 +89,7 @@ struct Co2State {
   std::optional<Window> in_range;    // when it reaches its range at these settings
   std::optional<Window> overshoots;  // when it passes the top of the range
   std::optional<units::Co2Volumes> settles_at;
+  std::optional<UptakeRate> uptake;
   std::optional<Message> cant_tell;  // why there is no estimate
 };
 
@@ -116,6 +118,7 @@ struct Level {
   std::optional<units::Estimate<units::Volume>> left;
   std::optional<Instant> measured_at;
   std::optional<units::Fraction> of_brimful;
+  std::optional<Window> runs_out;  // on tap: 10, 50 and 90 %
   std::optional<Message> cant_tell;
 };
 

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <chrono>
+#include <cmath>
 #include <optional>
 #include <string>
 
@@ -46,7 +47,7 @@ class LocalCalendar {
   return units::seconds(static_cast<double>((to - from).count()));
 }
 [[nodiscard]] inline Instant after(Instant t, units::Duration d) {
-  return t + std::chrono::seconds(static_cast<long long>(units::in_seconds(d) + 0.5));
+  return t + std::chrono::seconds(std::llround(units::in_seconds(d)));
 }
 
 }  // namespace ullage::cellar

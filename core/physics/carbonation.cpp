@@ -5,14 +5,15 @@
 #include <array>
 #include <cmath>
 #include <iterator>
-#include <map>
 #include <numbers>
 #include <string>
 #include <utility>
 
 #include "core/physics/carbonation_solver.h"
+#include "core/physics/conditioning.h"
 #include "core/physics/equilibrium.h"
 #include "core/physics/keg_cooling.h"
+#include "core/physics/plain_history.h"
 #include "core/physics/reading_spread.h"
 
 namespace ullage::physics {
@@ -30,104 +31,23 @@ const ErrorSource single_readings{"repeatability of readings"};
 
 double disc(double bore_m) { return std::numbers::pi / 4 * bore_m * bore_m; }
 
-template <class Q>
-void add_sources(const Estimate<Q>& e, std::vector<ErrorSource>& all) {
-  for (const Contribution& c : e.contributions()) {
-    if (c.half_width != 0) all.push_back(c.source);
+Duration end_of(const CarbonationHistory& history, Duration horizon) {
+  return (history.steps.empty() ? seconds(0) : history.steps.back().at) + horizon;
+}
+
+// What the other history names and this one did not.
+void add_unknown_directions(Conditioning& conditioning, const PlainHistory& plain) {
+  for (Conditioning::Direction& d : unconditioned(plain).directions) {
+    const bool known =
+        std::any_of(conditioning.directions.begin(), conditioning.directions.end(),
+                    [&](const Conditioning::Direction& k) { return k.name == d.name; });
+    if (known) continue;
+    for (std::vector<Shift>* side : {&d.up, &d.down}) {
+      if (!side->empty())
+        side->insert(side->end(), conditioning.centre.begin(), conditioning.centre.end());
+    }
+    conditioning.directions.push_back(std::move(d));
   }
-}
-
-void add_sources(const LogEstimate<Duration>& e, std::vector<ErrorSource>& all) {
-  if (e.factor() > 1) all.push_back(e.source());
-}
-
-// Where each source enters: in how many settings of gas and place, and whether
-// anywhere else. What enters once only, in one setting, is one reading's own error.
-struct Use {
-  int settings = 0;
-  bool elsewhere = false;
-  double half_width = 0;
-};
-using Uses = std::map<ErrorSource, Use>;
-
-template <class Q>
-void add_setting(const Estimate<Q>& e, Uses& uses) {
-  for (const Contribution& c : e.contributions()) {
-    if (c.half_width == 0) continue;
-    Use& use = uses[c.source];
-    ++use.settings;
-    use.half_width = c.half_width;
-  }
-}
-
-template <class E>
-void add_elsewhere(const E& e, Uses& uses) {
-  std::vector<ErrorSource> all;
-  add_sources(e, all);
-  for (const ErrorSource& source : all) uses[source].elsewhere = true;
-}
-
-struct AddUses {
-  Uses& uses;
-  void operator()(const GasOn& s) const { add_setting(s.pressure, uses); }
-  void operator()(const PlaceChanged& s) const { add_setting(s.temperature, uses); }
-  void operator()(const BeerTemperatureRead& s) const { add_elsewhere(s.temperature, uses); }
-  void operator()(const Co2Read& s) const { add_elsewhere(s.co2, uses); }
-  void operator()(const GasOff&) const {}
-  void operator()(const Vented&) const {}
-  void operator()(const Rocked&) const {}
-  void operator()(const BeerDrawn&) const {}
-};
-
-Uses uses_of(const CarbonationHistory& history, const CarbonationRates& rates) {
-  Uses uses;
-  uses[rates.equation].elsewhere = true;
-  add_elsewhere(history.initial, uses);
-  add_elsewhere(history.ambient, uses);
-  add_elsewhere(history.start, uses);
-  bool rocked = false;
-  for (const Step& step : history.steps) {
-    visit(AddUses{uses}, step.what);
-    rocked = rocked || holds_alternative<Rocked>(step.what);
-  }
-  add_elsewhere(rates.resting, uses);
-  if (rocked) add_elsewhere(rates.rocking, uses);
-  add_elsewhere(rates.cooling, uses);
-  return uses;
-}
-
-// Few readings are run each on its own; many are followed together.
-constexpr std::ptrdiff_t single_readings_run = 6;
-
-bool is_single_reading(const Use& use) { return use.settings == 1 && !use.elsewhere; }
-
-bool pools(const Uses& uses) {
-  return std::count_if(uses.begin(), uses.end(), [](const auto& u) {
-           return is_single_reading(u.second);
-         }) > single_readings_run;
-}
-
-template <class Q>
-double pooled_square(const Estimate<Q>& e, const Uses& uses) {
-  double sum = 0;
-  for (const Contribution& c : e.contributions()) {
-    const auto use = uses.find(c.source);
-    if (use != uses.end() && is_single_reading(use->second)) sum += c.half_width * c.half_width;
-  }
-  return sum;
-}
-
-std::vector<PooledStep> pooled_steps(const CarbonationHistory& history, const Uses& uses) {
-  std::vector<PooledStep> out;
-  for (const Step& step : history.steps) {
-    if (const auto* gas = get_if<GasOn>(&step.what))
-      out.push_back({step.at, PooledStep::Kind::pressure, pooled_square(gas->pressure, uses)});
-    if (const auto* place = get_if<PlaceChanged>(&step.what))
-      out.push_back({step.at, PooledStep::Kind::place, pooled_square(place->temperature, uses)});
-    if (holds_alternative<Co2Read>(step.what))
-      out.push_back({step.at, PooledStep::Kind::co2_read, 0});
-  }
-  return out;
 }
 
 }  // namespace
@@ -156,16 +76,29 @@ Result<CarbonationRates> carbonation_priors(Volume brimful, Volume beer, std::st
       ErrorSource{"equilibrium equation"}};
 }
 
-// The centre run, and for each source a run with it a half-width up and down.
+// The centre run, and for each direction of error a run a half-width up and down.
 struct CarbonationModel::Members {
   CarbonationHistory history;
   CarbonationRates rates;
   Duration end{};
+  std::optional<RatePosterior> learned;
+  Conditioning conditioning;
   Trajectory centre;
   struct Source {
     ErrorSource source;
-    Trajectory up;
-    Trajectory down;
+    Co2Run up;
+    std::optional<Co2Run> down;  // empty: as far down as `up` is up
+    // Off a centre run's volumes.
+    [[nodiscard]] double above(Duration t, double centre) const {
+      return up.volumes_at(t) - centre;
+    }
+    [[nodiscard]] double below(Duration t, double centre) const {
+      return down ? down->volumes_at(t) - centre : centre - up.volumes_at(t);
+    }
+    [[nodiscard]] double half_width_at_rest(double centre) const {
+      const double rise = up.settles_at_volumes() - centre;
+      return down ? 0.5 * (rise + centre - down->settles_at_volumes()) : rise;
+    }
   };
   std::vector<Source> sources;
   ReadingSpread readings;
@@ -182,8 +115,8 @@ struct CarbonationModel::Members {
     double below = std::pow(readings.half_width(t), 2);
     double above = below;
     for (const Source& s : sources) {
-      const double up = s.up.at(t).co2.count() - median;
-      const double down = s.down.at(t).co2.count() - median;
+      const double up = s.above(t, median);
+      const double down = s.below(t, median);
       below += std::pow(std::min({up, down, 0.0}), 2);
       above += std::pow(std::max({up, down, 0.0}), 2);
     }
@@ -216,16 +149,43 @@ Result<CarbonationModel> CarbonationModel::make(const CarbonationHistory& histor
   auto members = std::make_shared<Members>();
   members->history = history;
   members->rates = rates;
-  members->end = (history.steps.empty() ? seconds(0) : history.steps.back().at) + horizon;
-  members->centre = Trajectory::solve(history, rates, Shift{}, members->end);
-  const Uses uses = uses_of(history, rates);
-  const bool pooled = pools(uses);
-  if (pooled) members->readings = ReadingSpread(members->centre, pooled_steps(history, uses));
-  for (const auto& [source, use] : uses) {
-    if (pooled && is_single_reading(use)) continue;
-    members->sources.push_back(
-        {source, Trajectory::solve(history, rates, Shift{source, 1}, members->end),
-         Trajectory::solve(history, rates, Shift{source, -1}, members->end)});
+  members->end = end_of(history, horizon);
+  const PlainHistory plain(history, rates);
+  if (history.readings.empty()) {
+    members->conditioning = unconditioned(plain);
+  } else {
+    Learned learned = learn(plain, history.readings);
+    members->learned = learned.rate;
+    members->conditioning = std::move(learned.conditioning);
+  }
+  return solved(std::move(members), plain);
+}
+
+Result<CarbonationModel> CarbonationModel::under(const CarbonationHistory& history,
+                                                 Duration horizon) const {
+  if (const auto bad = check_history(history, members_->rates, horizon))
+    return std::unexpected(*bad);
+  auto members = std::make_shared<Members>();
+  members->history = history;
+  members->rates = members_->rates;
+  members->end = end_of(history, horizon);
+  members->learned = members_->learned;
+  members->conditioning = members_->conditioning;
+  const PlainHistory plain(history, members->rates);
+  add_unknown_directions(members->conditioning, plain);
+  return solved(std::move(members), plain);
+}
+
+// The centre run, and for each direction one run up and one down.
+CarbonationModel CarbonationModel::solved(std::shared_ptr<Members> members,
+                                          const PlainHistory& plain) {
+  const Offsets centre = plain.offsets(members->conditioning.centre);
+  members->centre = Trajectory::solve(plain, centre, members->end);
+  if (plain.pools()) members->readings = ReadingSpread(members->centre, pooled_steps(plain));
+  for (const Conditioning::Direction& d : members->conditioning.directions) {
+    Members::Source source{d.name, Co2Run::solve(plain, plain.offsets(d.up), members->end), {}};
+    if (!d.down.empty()) source.down = Co2Run::solve(plain, plain.offsets(d.down), members->end);
+    members->sources.push_back(std::move(source));
   }
   return CarbonationModel(std::move(members));
 }
@@ -248,12 +208,13 @@ Result<Estimate<Co2Volumes>> CarbonationModel::co2_at(Duration t) const {
   if (auto bad = outside(Subject::duration, in_seconds(t), {0.0, in_seconds(members_->end)}))
     return std::unexpected(*bad);
   std::vector<Contribution> out;
+  const Co2Volumes centre = members_->centre.at(t).co2;
   for (const Members::Source& s : members_->sources) {
-    out.push_back({s.source, (s.up.at(t).co2.count() - s.down.at(t).co2.count()) / 2});
+    out.push_back({s.source, (s.above(t, centre.count()) - s.below(t, centre.count())) / 2});
   }
   if (!members_->readings.empty())
     out.push_back({single_readings, members_->readings.half_width(t)});
-  return Estimate<Co2Volumes>(members_->centre.at(t).co2, std::move(out));
+  return Estimate<Co2Volumes>(centre, std::move(out));
 }
 
 Result<std::vector<CarbonationPoint>> CarbonationModel::curve(Duration from, Duration to,
@@ -302,15 +263,16 @@ Window CarbonationModel::time_leaving(Co2Volumes high_target, Duration from) con
 
 Estimate<Co2Volumes> CarbonationModel::equilibrium_end() const {
   std::vector<Contribution> out;
-  for (const Members::Source& s : members_->sources) {
-    out.push_back({s.source, (s.up.settles_at().count() - s.down.settles_at().count()) / 2});
-  }
+  const double centre = members_->centre.settles_at().count();
+  for (const Members::Source& s : members_->sources)
+    out.push_back({s.source, s.half_width_at_rest(centre)});
   if (!members_->readings.empty())
     out.push_back({single_readings, members_->readings.half_width_at_rest()});
   return {members_->centre.settles_at(), std::move(out)};
 }
 
 Duration CarbonationModel::end() const { return members_->end; }
+const std::optional<RatePosterior>& CarbonationModel::learned() const { return members_->learned; }
 const CarbonationHistory& CarbonationModel::history() const { return members_->history; }
 const CarbonationRates& CarbonationModel::rates() const { return members_->rates; }
 

@@ -17,10 +17,10 @@
 // surface over volume; "common practice, no source". See docs/physics.md.
 #pragma once
 
+#include <boost/variant2/variant.hpp>
 #include <memory>
 #include <optional>
 #include <string_view>
-#include <boost/variant2/variant.hpp>
 #include <vector>
 
 #include "core/physics/error.h"
@@ -58,8 +58,8 @@ struct Co2Read {  // a carbonation reading: the model goes on from it
   units::Estimate<units::Co2Volumes> co2;
 };
 
-using What = boost::variant2::variant<GasOn, GasOff, Vented, PlaceChanged, BeerTemperatureRead, Rocked,
-                          BeerDrawn, Co2Read>;
+using What = boost::variant2::variant<GasOn, GasOff, Vented, PlaceChanged, BeerTemperatureRead,
+                                      Rocked, BeerDrawn, Co2Read>;
 struct Step {
   units::Duration at;  // since the start; steps are in order of time
   What what;
@@ -70,6 +70,12 @@ struct Step {
 // than six sources enter one setting of gas or place each (the repeatability of
 // every reading), those are followed together and come out as one source,
 // "repeatability of readings".
+// A reading of the beer's CO2 beside the model, which learns from it.
+struct Co2Reading {
+  units::Duration at;
+  units::Estimate<units::Co2Volumes> co2;
+};
+
 struct CarbonationHistory {
   units::Volume brimful;
   units::Volume beer;  // at the start
@@ -79,6 +85,7 @@ struct CarbonationHistory {
   units::GaugePressure headspace;             // at the start
   units::MoleFraction headspace_co2 = units::mole_fraction(1);
   std::vector<Step> steps;
+  std::vector<Co2Reading> readings = {};
 };
 
 // --- how fast, and how sure
@@ -96,6 +103,20 @@ struct CarbonationRates {
 [[nodiscard]] Result<CarbonationRates> carbonation_priors(
     units::Volume brimful, units::Volume beer, std::string_view keg,
     std::optional<units::Area> surface = std::nullopt);
+
+// The time constant at rest with the beer volume at the start: median and 95 %.
+struct RateBand {
+  units::Duration low, median, high;
+};
+
+// What the readings taught about it (rate_posterior.h).
+struct RatePosterior {
+  RateBand prior, posterior;  // the same where the readings don't fit
+  int readings = 0;
+  // How often readings of this history would lie as far off as these or farther.
+  double agreement = 1;
+  bool fits = true;  // agreement of 0.001 or more
+};
 
 inline constexpr Range initial_co2_range{0.0, 6.0};             // volumes
 inline constexpr Range set_pressure_range{0.0, 4.5e5};          // Pa gauge: 65 psi
@@ -122,7 +143,7 @@ struct Window {
   std::optional<units::Duration> latest;
 };
 
-class Trajectory;  // carbonation_solver.h
+class PlainHistory;  // plain_history.h
 
 class CarbonationModel {
  public:
@@ -148,12 +169,21 @@ class CarbonationModel {
   [[nodiscard]] units::Estimate<units::Co2Volumes> equilibrium_end() const;
   [[nodiscard]] units::Duration end() const;  // last step + horizon
 
+  // What the history's readings taught; empty without readings. Where they don't
+  // fit, the model is the one without them.
+  [[nodiscard]] const std::optional<RatePosterior>& learned() const;
+  // The same keg with what was learned, under another history (its readings are
+  // not asked again): "what if the gas is turned to ...".
+  [[nodiscard]] Result<CarbonationModel> under(const CarbonationHistory&,
+                                               units::Duration horizon) const;
+
   [[nodiscard]] const CarbonationHistory& history() const;
   [[nodiscard]] const CarbonationRates& rates() const;
 
  private:
   struct Members;
   explicit CarbonationModel(std::shared_ptr<const Members>);
+  [[nodiscard]] static CarbonationModel solved(std::shared_ptr<Members>, const PlainHistory&);
   std::shared_ptr<const Members> members_;
 };
 

@@ -133,6 +133,12 @@ std::optional<RangeError> check_history(const CarbonationHistory& history,
   for (const Step& step : history.steps) {
     if (auto bad = checking.step(step)) return bad;
   }
+  const double end =
+      (history.steps.empty() ? 0.0 : in_seconds(history.steps.back().at)) + in_seconds(horizon);
+  for (const Co2Reading& reading : history.readings) {
+    if (auto bad = check(Subject::step_time, in_seconds(reading.at), {0.0, end})) return bad;
+    if (auto bad = check(Subject::co2, reading.co2, initial_co2_range)) return bad;
+  }
   for (const LogEstimate<Duration>* rate : {&rates.resting, &rates.rocking, &rates.cooling}) {
     if (auto bad = check_rate(*rate)) return bad;
   }

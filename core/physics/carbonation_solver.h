@@ -15,17 +15,14 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "core/physics/carbonation.h"
+#include "core/physics/co2_gas.h"
+#include "core/physics/plain_history.h"
 
 namespace ullage::physics {
-
-// Which source is moved off its value, and by how many half-widths.
-struct Shift {
-  units::ErrorSource source;
-  double half_widths = 0;
-};
 
 struct KegState {
   units::Co2Volumes co2;
@@ -33,10 +30,21 @@ struct KegState {
   units::Temperature temperature;
 };
 
-// What the keg is during one piece.
-struct KegPiece {
+// The beer's CO2 during one piece.
+struct Co2Piece {
   double start_s = 0;
   double length_s = 0;
+  double c0 = 0;
+  double lambda = 0;
+  double f0 = 0;  // f = f0 + f1 x + f2 x^2, x = t / length
+  double f1 = 0;
+  double f2 = 0;
+
+  [[nodiscard]] double concentration(double t) const;
+};
+
+// What the keg is during one piece.
+struct KegPiece : Co2Piece {
   double place_k = 0;  // T = place + offset exp(-t / cooling)
   double offset_k = 0;
   double cooling_s = 1;
@@ -48,11 +56,11 @@ struct KegPiece {
   bool flowing = false;
   double set_pa = 0;      // absolute, where flowing
   double supply_co2 = 1;  // mole fraction, where flowing
-  double c0 = 0;
-  double lambda = 0;
-  double f0 = 0;  // f = f0 + f1 x + f2 x^2, x = t / length
-  double f1 = 0;
-  double f2 = 0;
+  struct Then {
+    double kelvin = 0;
+    double concentration = 0;
+  };
+  Then half, end;
 
   [[nodiscard]] double temperature(double t) const;
   [[nodiscard]] double concentration(double t) const;
@@ -63,6 +71,9 @@ struct KegPiece {
   };
   [[nodiscard]] Gas gas(double t) const;
   [[nodiscard]] double flow_in(double t) const;  // mol/s, where flowing
+  // From all of the above to lambda, f, half and end; k per second, the offset of
+  // the equilibrium equation in volumes.
+  void shape(double k, double equation_offset);
 };
 
 // Why the history can't be solved, if so.
@@ -70,11 +81,34 @@ struct KegPiece {
                                                       const CarbonationRates&,
                                                       units::Duration horizon);
 
+// Moles of CO2 in a cubic metre of beer with one volume of it.
+inline constexpr double moles_per_m3_per_volume =
+    units::grams_per_litre_per_volume / co2_kilograms_per_mole;
+
+// Whether to find where it settles, too.
+enum class Settling { find, skip };
+
+// The beer's CO2 alone: all that is asked of the runs beside the centre one.
+class Co2Run {
+ public:
+  [[nodiscard]] static Co2Run solve(const PlainHistory&, std::span<const double> offsets,
+                                    units::Duration until, Settling settling = Settling::find);
+  [[nodiscard]] double volumes_at(units::Duration) const;
+  [[nodiscard]] double settles_at_volumes() const { return settles_at_; }
+
+ private:
+  std::vector<Co2Piece> pieces_;
+  double settles_at_ = 0;
+};
+
 class Trajectory {
  public:
   // The history must have been checked (CarbonationModel::make does).
+  [[nodiscard]] static Trajectory solve(const PlainHistory&, std::span<const double> offsets,
+                                        units::Duration until, Settling settling = Settling::find);
+  // Every value as stated but for the shifts.
   [[nodiscard]] static Trajectory solve(const CarbonationHistory&, const CarbonationRates&,
-                                        const Shift&, units::Duration until);
+                                        std::span<const Shift>, units::Duration until);
 
   [[nodiscard]] KegState at(units::Duration) const;
   [[nodiscard]] units::Co2Volumes settles_at() const { return settles_at_; }
@@ -83,7 +117,6 @@ class Trajectory {
   [[nodiscard]] units::Amount co2_in_keg(units::Duration) const;
 
  private:
-  [[nodiscard]] const KegPiece& piece_at(double t) const;
   std::vector<KegPiece> pieces_;
   units::Co2Volumes settles_at_;
 };

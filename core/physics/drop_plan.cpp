@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <utility>
 
-#include "core/physics/carbonation_solver.h"
+#include "core/physics/carbonation.h"
 
 namespace ullage::physics {
 
@@ -22,6 +22,7 @@ MoleFraction last_supply(const CarbonationHistory& history) {
 CarbonationHistory up_to(const CarbonationHistory& history, Duration when) {
   CarbonationHistory past = history;
   std::erase_if(past.steps, [&](const Step& s) { return s.at > when; });
+  past.readings.clear();  // what they taught is kept
   return past;
 }
 
@@ -44,11 +45,12 @@ Result<DropPlan> drop_plan(const CarbonationModel& model, Co2Volumes target,
   lowered.steps.push_back({when, GasOn{serving, gas}});
   vented.steps.push_back({when, GasOn{serving, gas}});
   vented.steps.push_back({when, Vented{serving.value()}});
-  const auto after = CarbonationModel::make(vented, model.rates(), days(settling_days));
+  const auto after = model.under(vented, days(settling_days));
   if (!after) return std::unexpected(after.error());
   plan.settles_at = after->equilibrium_end();
-  plan.if_not_vented =
-      Trajectory::solve(lowered, model.rates(), Shift{}, when + days(settling_days)).settles_at();
+  const auto kept = model.under(lowered, days(settling_days));
+  if (!kept) return std::unexpected(kept.error());
+  plan.if_not_vented = kept->equilibrium_end().value();
   return plan;
 }
 

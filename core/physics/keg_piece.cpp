@@ -1,44 +1,149 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <array>
 #include <cmath>
 
 #include "core/physics/carbonation_solver.h"
 #include "core/physics/co2_gas.h"
+#include "core/physics/equilibrium.h"
 
 namespace ullage::physics {
 
 namespace {
 
-// phi_1..3 of the exponential integrators at -z: phi_1 = (1 - e^-z) / z,
+// e^-z and phi_1..3 of the exponential integrators at -z: phi_1 = (1 - e^-z) / z,
 // phi_n+1 = (1/n! - phi_n) / z; by series where that cancels.
-struct Phi {
+struct Decay {
+  double left;  // e^-z
   double one;
   double two;
   double three;
 };
 
-Phi phi(double z) {
-  if (z < 0.1) {
-    return {1.0 - z / 2 * (1.0 - z / 3 * (1.0 - z / 4 * (1.0 - z / 5 * (1.0 - z / 6)))),
-            0.5 - z / 6 * (1.0 - z / 4 * (1.0 - z / 5 * (1.0 - z / 6 * (1.0 - z / 7)))),
-            (1.0 - z / 4 * (1.0 - z / 5 * (1.0 - z / 6 * (1.0 - z / 7)))) / 6};
+Decay decay(double z) {
+  if (z < 0.3) {
+    // phi_3 to z^8 / 11!, the others from it: exact to the last digits.
+    const double three =
+        (1.0 -
+         z / 4 *
+             (1.0 -
+              z / 5 *
+                  (1.0 - z / 6 * (1.0 - z / 7 * (1.0 - z / 8 * (1.0 - z / 9 * (1.0 - z / 10))))))) /
+        6;
+    const double two = 0.5 - z * three;
+    const double one = 1.0 - z * two;
+    return {1.0 - z * one, one, two, three};
   }
   const double one = -std::expm1(-z) / z;
   const double two = (1.0 - one) / z;
-  return {one, two, (0.5 - two) / z};
+  return {1.0 - z * one, one, two, (0.5 - two) / z};
+}
+
+// What temperature alone decides, at one time of a piece.
+struct Node {
+  double solubility;  // mol/(m3 Pa)
+  double intercept;   // mol/m3
+  double rt;          // J/mol
+  double virial;      // m3/mol, for the headspace's mixture
+};
+
+Node node_at(double k, double share_squared, double equation_shift) {
+  const SolubilityLine line = fitted_chart_line(units::kelvin(k));
+  return {line.volumes_per_pascal * moles_per_m3_per_volume,
+          (line.intercept_volumes + equation_shift) * moles_per_m3_per_volume, gas_constant * k,
+          co2_second_virial(units::kelvin(k)) * share_squared};
+}
+
+std::array<Node, 3> nodes_of(const KegPiece& p, double equation_shift) {
+  const Node start = node_at(p.place_k + p.offset_k, p.share_squared, equation_shift);
+  if (p.offset_k == 0) return {start, start, start};
+  return {start, node_at(p.half.kelvin, p.share_squared, equation_shift),
+          node_at(p.end.kelvin, p.share_squared, equation_shift)};
+}
+
+// Partial pressure of `co2_mol` in the headspace of a piece.
+double partial_pressure(const KegPiece& p, const Node& node, double co2_mol) {
+  return co2_mol * node.rt / (p.headspace_m3 - node.virial * (co2_mol + p.inert_mol));
+}
+
+// Ceq = a - d c at one node, from Ceq = s p_CO2 + b. Flowing, p_CO2 = p n_CO2 / N.
+// Shut, p_CO2 bends slightly in n_CO2 (real gas): the chord from the piece's start
+// to its end, so that where it comes to rest is exact.
+struct Pull {
+  double a;
+  double d;
+};
+
+Pull pull(const KegPiece& p, const Node& node, double end_co2_mol) {
+  if (!p.flowing) {
+    const double start = partial_pressure(p, node, p.co2_mol);
+    double per_mol = 0;
+    if (std::abs(end_co2_mol - p.co2_mol) > 1e-6 * p.co2_mol) {
+      per_mol = (partial_pressure(p, node, end_co2_mol) - start) / (end_co2_mol - p.co2_mol);
+    } else {
+      const double room = p.headspace_m3 - node.virial * (p.co2_mol + p.inert_mol);
+      per_mol = node.rt / room * (1 + p.co2_mol * node.virial / room);
+    }
+    return {node.solubility * (start + per_mol * p.beer_m3 * p.c0) + node.intercept,
+            node.solubility * per_mol * p.beer_m3};
+  }
+  const double n = p.set_pa * p.headspace_m3 / (node.rt + node.virial * p.set_pa);
+  const double inert_in = (1 - p.supply_co2) * (n - p.co2_mol - p.inert_mol - p.beer_m3 * p.c0);
+  return {node.solubility * p.set_pa * (1 - (p.inert_mol + inert_in) / n) + node.intercept,
+          node.solubility * p.set_pa * (1 - p.supply_co2) * p.beer_m3 / n};
 }
 
 }  // namespace
 
+double Co2Piece::concentration(double t) const {
+  const Decay d = decay(lambda * t);
+  if (f1 == 0 && f2 == 0) return d.left * c0 + t * f0 * d.one;
+  const double x = length_s > 0 ? t / length_s : 0;
+  return d.left * c0 + t * (f0 * d.one + x * (f1 * d.two + 2 * f2 * x * d.three));
+}
+
+// Where shape() has been, its middle and end are known.
 double KegPiece::temperature(double t) const {
-  return offset_k == 0 ? place_k : place_k + offset_k * std::exp(-t / cooling_s);
+  if (offset_k == 0) return place_k;
+  if (t == length_s) return end.kelvin;
+  if (t == 0.5 * length_s) return half.kelvin;
+  return place_k + offset_k * std::exp(-t / cooling_s);
 }
 
 double KegPiece::concentration(double t) const {
-  const double z = lambda * t;
-  if (f1 == 0 && f2 == 0) return c0 + (f0 / lambda - c0) * -std::expm1(-z);
-  const double x = length_s > 0 ? t / length_s : 0;
-  const Phi p = phi(z);
-  return std::exp(-z) * c0 + t * (f0 * p.one + f1 * x * p.two + 2 * f2 * x * x * p.three);
+  if (t == 0) return c0;
+  if (t == length_s) return end.concentration;
+  if (t == 0.5 * length_s) return half.concentration;
+  return Co2Piece::concentration(t);
+}
+
+// Finds lambda and f: f = k (a - (d - dm) c), lambda = k (1 + dm), with dm at the
+// middle; how d changes over the piece is carried in f by repeating on the c it
+// gives.
+void KegPiece::shape(double k, double equation_offset) {
+  half.kelvin = end.kelvin = place_k;
+  if (offset_k != 0) {
+    const double left = std::exp(-0.5 * length_s / cooling_s);
+    half.kelvin += offset_k * left;
+    end.kelvin += offset_k * left * left;
+  }
+  const std::array<Node, 3> nodes = nodes_of(*this, equation_offset);
+  const bool steady = offset_k == 0;
+  const bool d_is_constant = flowing && (steady || supply_co2 == 1);
+  std::array<double, 3> c{c0, c0, c0};
+  double end_co2_mol = co2_mol;
+  for (int rounds = d_is_constant ? 1 : 3; rounds > 0; --rounds) {
+    std::array<Pull, 3> at{};
+    for (std::size_t i = 0; i < 3; ++i) at[i] = pull(*this, nodes[i], end_co2_mol);
+    lambda = k * (1 + at[1].d);
+    std::array<double, 3> f{};
+    for (std::size_t i = 0; i < 3; ++i) f[i] = k * (at[i].a - (at[i].d - at[1].d) * c[i]);
+    f0 = f[0];
+    f1 = -3 * f[0] + 4 * f[1] - f[2];
+    f2 = 2 * f[0] - 4 * f[1] + 2 * f[2];
+    half.concentration = c[1] = Co2Piece::concentration(length_s / 2);
+    end.concentration = c[2] = Co2Piece::concentration(length_s);
+    end_co2_mol = co2_mol - beer_m3 * (c[2] - c0);
+  }
 }
 
 KegPiece::Gas KegPiece::gas(double t) const {

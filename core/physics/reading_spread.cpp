@@ -19,6 +19,19 @@ double total(double pressure, double place, double before_squared) {
 
 }  // namespace
 
+std::vector<PooledStep> pooled_steps(const PlainHistory& history) {
+  std::vector<PooledStep> out;
+  for (const PlainStep& step : history.steps) {
+    const Duration at = seconds(step.at_s);
+    if (step.kind == PlainStep::Kind::gas_on)
+      out.push_back({at, PooledStep::Kind::pressure, history.pooled_square(step.uncertain)});
+    if (step.kind == PlainStep::Kind::place)
+      out.push_back({at, PooledStep::Kind::place, history.pooled_square(step.uncertain)});
+    if (step.kind == PlainStep::Kind::co2_read) out.push_back({at, PooledStep::Kind::co2_read, 0});
+  }
+  return out;
+}
+
 ReadingSpread::Node ReadingSpread::after(const Node& n, double seconds) {
   Node out = n;
   const double left = std::exp(-n.lambda * seconds);

@@ -26,6 +26,8 @@ struct PooledStep {
   double squared_half_width = 0;  // a CO2 reading wipes out what was there before it
 };
 
+[[nodiscard]] std::vector<PooledStep> pooled_steps(const PlainHistory&);
+
 class ReadingSpread {
  public:
   ReadingSpread() = default;

@@ -128,6 +128,10 @@ constexpr auto table = std::to_array<Phrase>({
     {K::level_reading_impossible,
      "The last reading can’t be right for this keg: check scale and empty weight."},
     {K::level_reads_more, "The last reading says {0}, the ones before {1}."},
+    {K::level_reads_less,
+     "The last reading says {0}, the ones before {1}: beer went that nobody logged, or one of "
+     "them is wrong."},
+    {K::level_runs_out, "{0}, four times in five"},
     {K::level_unread_since_tapped, "{0} when it was put on {1:age}. Weigh or heft it.",
      "{0} when it was tapped {1:age}. Weigh or heft it."},
     {K::level_should_be_empty, "It should be empty by now."},

@@ -95,6 +95,15 @@ constexpr auto keg_table = std::to_array<Phrase>({
     {K::cant_tell_cold, "Can’t tell yet: how cold it stands is not known"},
     {K::cant_tell_mixed, "Can’t tell: it was filled on top of other beer"},
     {K::reason_co2, "{0} of CO2 now, its range is {1} to {2}."},
+    {K::uptake_usual,
+     "two thirds of what is missing in {0} ({1} to {2}), as usual for a keg like this. A "
+     "carbonation reading while it takes up gas would narrow this."},
+    {K::uptake_learned,
+     "two thirds of what is missing in {0} ({1} to {2}) by its readings ({3}); usual for a keg "
+     "like this: {4} ({5} to {6})"},
+    {K::uptake_conflict,
+     "two thirds of what is missing in {0} ({1} to {2}), as usual for a keg like this. Its "
+     "readings ({3}) don’t fit what was logged: look for a missing entry or a mistyped reading."},
     {K::reason_gas, "The gas is at {0}, the beer at {1}."},
     {K::reason_drop, "Drop to {0} {1} and vent."},
     {K::reason_overshoots, "It passes {0} about {1}."},

@@ -27,9 +27,8 @@ class Writer {
   BigCellar write() {
     register_all();
     const std::size_t left = size_.entries - std::min(size_.entries, out_.entries.size());
-    // Four years, whatever the size.
-    const Instant start = size_.until - std::chrono::days(4 * 365);
-    const auto step = std::chrono::seconds(std::chrono::days(4 * 365)) /
+    const Instant start = size_.until - std::chrono::days(size_.days);
+    const auto step = std::chrono::seconds(std::chrono::days(size_.days)) /
                       static_cast<long>(std::max<std::size_t>(left, 1));
     for (Entry& e : out_.entries) e.header.happened_at = start - std::chrono::hours(1);
     for (std::size_t i = 0; i < left; ++i) {
@@ -67,7 +66,7 @@ class Writer {
           {});
     }
     beer_ = fresh<BeerId>();
-    add(BeerRecord{.beer = beer_, .name = "House ale", .style = "Pale ale"}, {});
+    add(BeerRecord{.beer = beer_, .name = "House ale", .style = "American amber or pale ale"}, {});
     for (std::size_t i = 0; i < lines; ++i) {
       lines_.push_back(fresh<LineId>());
       add(LineRecord{.line = lines_[i], .name = fmt::format("Line {}", i + 1)}, {});

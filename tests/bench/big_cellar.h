@@ -15,6 +15,7 @@ struct CellarSize {
   std::size_t kegs = 200;
   std::size_t entries = 200000;
   cellar::Instant until{};  // the last entry happened just before
+  int days = 4 * 365;       // that they are spread over
 };
 
 struct BigCellar {

@@ -112,7 +112,7 @@ void expect_agreement(const CarbonationHistory& history, double days_long) {
                       1};
   const Duration end = days(days_long);
   ASSERT_FALSE(check_history(history, rates, end));
-  const Trajectory ours = Trajectory::solve(history, rates, Shift{}, end);
+  const Trajectory ours = Trajectory::solve(history, rates, {}, end);
   State x{history.initial.value().count() * moles_per_volume, 0, 0, reference.place};
   const double start_pa = in_pascals(history.headspace) + pascals_per_atmosphere;
   const double share = history.headspace_co2.count();

@@ -109,7 +109,7 @@ RC_GTEST_PROP(Carbonation, ShutKegKeepsItsCo2, ()) {
   steps.push_back({steps.back().at + hours(in(0, 30)), Rocked{minutes(in(1, 10))}});
   const CarbonationHistory h = soda_keg(in(0, 20), steps);
   RC_ASSERT(!check_history(h, cases::rates(), days(30)));
-  const Trajectory t = Trajectory::solve(h, cases::rates(), Shift{}, days(40));
+  const Trajectory t = Trajectory::solve(h, cases::rates(), {}, days(40));
   const double before = in_moles(t.co2_in_keg(hours(off + 1e-6)));
   for (int i = 1; i < 20; ++i) {
     const double later = in_moles(t.co2_in_keg(hours(off) + days(1.5 * i)));
@@ -127,8 +127,8 @@ RC_GTEST_PROP(Carbonation, NoOpStepsChangeNothing, ()) {
     split.steps.push_back({hours(in(0, last + 40)), BeerDrawn{litres(0)}});
   std::stable_sort(split.steps.begin(), split.steps.end(),
                    [](const Step& a, const Step& b) { return a.at < b.at; });
-  const Trajectory one = Trajectory::solve(h, cases::rates(), Shift{}, hours(last + 100));
-  const Trajectory other = Trajectory::solve(split, cases::rates(), Shift{}, hours(last + 100));
+  const Trajectory one = Trajectory::solve(h, cases::rates(), {}, hours(last + 100));
+  const Trajectory other = Trajectory::solve(split, cases::rates(), {}, hours(last + 100));
   for (int i = 0; i <= 20; ++i) {
     const Duration t = hours((last + 99) * i / 20.0);
     RC_ASSERT(std::abs(one.at(t).co2.count() - other.at(t).co2.count()) < 5e-4);
@@ -162,7 +162,7 @@ RC_GTEST_PROP(Carbonation, MorePressureNeverLessCo2, ()) {
   const double psi = in(2, 35);
   const double t = in(0, 15);
   const auto run = [&](double p) {
-    return Trajectory::solve(soda_keg(t, {{hours(0), GasOn{exactly(p)}}}), cases::rates(), Shift{},
+    return Trajectory::solve(soda_keg(t, {{hours(0), GasOn{exactly(p)}}}), cases::rates(), {},
                              days(30));
   };
   const Trajectory low = run(psi);

@@ -110,13 +110,20 @@ std::string txt(const Contents& c) {
                      txt(c.filled_by_us), txt(c.since), txt(c.abv), txt(c.best_by));
 }
 std::string txt(const Level& l) {
-  return fmt::format("{} {} {} {}", txt(l.left), txt(l.measured_at), txt(l.of_brimful),
-                     txt(l.cant_tell));
+  return fmt::format("{} {} {} {} {}", txt(l.left), txt(l.measured_at), txt(l.of_brimful),
+                     txt(l.runs_out), txt(l.cant_tell));
+}
+std::string txt(const UptakeBand& b) {
+  return fmt::format("{} {} {}", txt(b.low), txt(b.likely), txt(b.high));
+}
+std::string txt(const UptakeRate& r) {
+  return fmt::format("{} {} {} {}", txt(r.usual), txt(r.learned), txt(r.readings),
+                     txt(r.readings_fit));
 }
 std::string txt(const Co2State& c) {
-  return fmt::format("{} {} {} {} {} {} {} {}", txt(c.now), txt(c.target_low), txt(c.target_high),
-                     txt(c.verdict), txt(c.in_range), txt(c.overshoots), txt(c.settles_at),
-                     txt(c.cant_tell));
+  return fmt::format("{} {} {} {} {} {} {} {} {}", txt(c.now), txt(c.target_low),
+                     txt(c.target_high), txt(c.verdict), txt(c.in_range), txt(c.overshoots),
+                     txt(c.settles_at), txt(c.uptake), txt(c.cant_tell));
 }
 std::string txt(const GasOnKeg& g) {
   return fmt::format("{} {} {} {} {} {}", txt(g.on), txt(g.set), txt(g.since), txt(g.regulator),

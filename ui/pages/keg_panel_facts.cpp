@@ -6,6 +6,7 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include "core/cellar/uptake.h"
 #include "ui/context.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/ink_label.h"
@@ -58,10 +59,18 @@ void add_beer_facts(std::vector<Fact>& facts, const cellar::KegStatus& keg,
                                            ? q(report::say(*keg.level.cant_tell, speaker))
                                            : tr_facts("can’t tell")});
   }
+  if (keg.level.runs_out) {
+    const auto words = cellar::message(cellar::MessageKey::level_runs_out, *keg.level.runs_out);
+    facts.push_back({tr_facts("Runs out"), q(report::say(words, speaker))});
+  }
   facts.push_back(gas_fact(keg, speaker));
   if (keg.gas.should_be) {
     facts.push_back({tr_facts("Should be"),
                      tr_facts("%1 to hold its CO₂").arg(q(print.print(*keg.gas.should_be)))});
+  }
+  if (keg.co2.uptake) {
+    facts.push_back(
+        {tr_facts("Takes up CO₂"), q(report::say(cellar::uptake_words(*keg.co2.uptake), speaker))});
   }
   if (keg.beer_temperature) {
     facts.push_back({tr_facts("Beer at"), q(print.print(*keg.beer_temperature))});
