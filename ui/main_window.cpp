@@ -14,11 +14,14 @@
 
 #include "ui/commands/task_palette.h"
 #include "ui/dialogs/forms/task_forms.h"
+#include "ui/dialogs/round.h"
 #include "ui/dialogs/sheet_preview.h"
 #include "ui/notice_strip.h"
+#include "ui/pages/beers_page.h"
 #include "ui/pages/kegs_page.h"
 #include "ui/pages/lines_page.h"
 #include "ui/pages/log_page.h"
+#include "ui/pages/slate_page.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
 #include "ui/rail.h"
@@ -60,6 +63,8 @@ void MainWindow::build() {
   rail_ = new Rail(context_);
   rail_->add_page(PageId::kegs, tr("Kegs"), Icon::keg);
   rail_->add_page(PageId::lines, tr("Lines"), Icon::line);
+  rail_->add_page(page_beers, tr("Beers"), Icon::beers);
+  rail_->add_page(page_slate, tr("Slate"), Icon::slate);
   rail_->add_page(PageId::log, tr("Log"), Icon::log);
   connect(rail_, &Rail::chosen, this, &MainWindow::show_page);
   stack_ = new QStackedWidget;
@@ -89,7 +94,8 @@ void MainWindow::build_menus() {
   for (const CommandSpec& spec : commands()) {
     const bool ours = *spec.task || spec.menu == Menu::view || spec.command == Command::undo ||
                       spec.command == Command::redo || spec.command == Command::any_task ||
-                      spec.command == Command::status_sheet || spec.command == Command::quit;
+                      spec.command == Command::round || spec.command == Command::status_sheet ||
+                      spec.command == Command::quit;
     if (!ours && !app_commands_.contains(spec.command)) continue;
     QMenu*& menu = menus[spec.menu];
     if (!menu) menu = menuBar()->addMenu(title_of(spec.menu));
@@ -113,10 +119,17 @@ void MainWindow::run(Command command) {
       return undo(true);
     case Command::status_sheet:
       return open_status_sheet();
+    case Command::round:
+      RoundDialog(context_, this).exec();
+      return;
     case Command::page_kegs:
       return show_page(PageId::kegs);
     case Command::page_lines:
       return show_page(PageId::lines);
+    case Command::page_beers:
+      return show_page(page_beers);
+    case Command::page_slate:
+      return show_page(page_slate);
     case Command::page_log:
       return show_page(PageId::log);
     case Command::any_task:
@@ -161,6 +174,14 @@ void MainWindow::refresh() {
 
 // Pages are made when first shown: the window is usable sooner.
 QWidget* MainWindow::page_widget(PageId page) {
+  if (page == page_beers) {
+    if (!beers_) stack_->addWidget(beers_ = new BeersPage(context_));
+    return beers_;
+  }
+  if (page == page_slate) {
+    if (!slate_) stack_->addWidget(slate_ = new SlatePage(context_));
+    return slate_;
+  }
   switch (page) {
     case PageId::kegs:
       if (!kegs_) stack_->addWidget(kegs_ = new KegsPage(context_));
@@ -184,6 +205,11 @@ void MainWindow::show_page(PageId page) {
 void MainWindow::show_keg(cellar::KegId keg) {
   show_page(PageId::kegs);
   kegs_->show_keg(keg);
+}
+
+void MainWindow::work_out(const std::string& computation, std::optional<cellar::KegId> keg) {
+  show_page(page_slate);
+  slate_->work_out(computation, keg);
 }
 
 void MainWindow::show_entries_of(cellar::SubjectRef subject) {

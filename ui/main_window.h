@@ -12,6 +12,7 @@
 
 #include "ui/commands/commands.h"
 #include "ui/context.h"
+#include "ui/more_pages.h"
 
 class QStackedWidget;
 class QVBoxLayout;
@@ -19,17 +20,19 @@ class QVBoxLayout;
 namespace ullage::ui {
 
 class Banner;
+class BeersPage;
 class KegsPage;
 class LinesPage;
 class LogPage;
 class NoticeStrip;
 class Rail;
+class SlatePage;
 
 // Commands that reach beyond the open cellar: files, other windows, the list of
 // shortcuts. Given by the application; a command without one is not offered.
 using AppCommands = std::map<Command, std::function<void(QWidget* window)>>;
 
-class MainWindow : public QMainWindow, public Navigator {
+class MainWindow : public QMainWindow, public Navigator, public SlateOpener {
   Q_OBJECT
  public:
   MainWindow(cellar::Facade& cellar, Preferences& preferences, Prompts& prompts,
@@ -48,6 +51,8 @@ class MainWindow : public QMainWindow, public Navigator {
   void show_entries_of(cellar::SubjectRef subject) override;
   void open_status_sheet() override;
   void announce(const QString& sentence, bool with_undo) override;
+  // SlateOpener
+  void work_out(const std::string& computation, std::optional<cellar::KegId> keg) override;
 
  protected:
   void resizeEvent(QResizeEvent* event) override;
@@ -70,6 +75,8 @@ class MainWindow : public QMainWindow, public Navigator {
   Banner* read_only_ = nullptr;
   KegsPage* kegs_ = nullptr;
   LinesPage* lines_ = nullptr;
+  BeersPage* beers_ = nullptr;
+  SlatePage* slate_ = nullptr;
   LogPage* log_ = nullptr;
 };
 

@@ -2,6 +2,7 @@
 //
 // Advice about what may not be served, dates, and who has the keg.
 #include "core/cellar/advice.h"
+#include "core/cellar/beers_status.h"
 #include "core/cellar/suggest.h"
 
 namespace ullage::cellar {
@@ -10,15 +11,6 @@ namespace {
 
 constexpr std::chrono::days best_by_near{7};
 constexpr std::chrono::days hops_too_long{10};  // sources disagree, 2 to 10 days
-
-// How long a tapped keg keeps, by how cold it stands: 45 days cold (US trade
-// body), 7 at cellar temperature (UK practice), between them our own middle.
-std::chrono::days keeps_on_tap(const Moment& m) {
-  if (!m.status.beer_temperature) return std::chrono::days(45);
-  const double celsius = units::in_celsius(m.status.beer_temperature->value());
-  if (celsius <= 5.5) return std::chrono::days(45);
-  return std::chrono::days(celsius <= 9 ? 21 : 7);
-}
 
 void advise_not_to_serve(const Moment& m, AdviceList& out) {
   const KegTimeline& keg = m.keg;
@@ -80,7 +72,9 @@ void advise_on_tap(const Moment& m, AdviceList& out) {
                              message(MessageKey::adv_displaced, keg.line->record.name),
                              message(MessageKey::adv_displaced_detail), keg_task<Untapped>(id)));
   }
-  const auto limit = keeps_on_tap(m);
+  const auto limit = keeps_on_tap(storage_at(m.status.beer_temperature
+                                                 ? std::optional(m.status.beer_temperature->value())
+                                                 : std::nullopt));
   if (m.now - keg.on_line->since > limit) {
     out.push_back(keg_advice(m, Severity::advice,
                              message(MessageKey::adv_long_on_tap, m.since(keg.on_line->since),

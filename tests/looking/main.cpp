@@ -17,8 +17,11 @@
 #include "ui/dialogs/first_start.h"
 #include "ui/dialogs/forms/task_forms.h"
 #include "ui/dialogs/new_cellar.h"
+#include "ui/dialogs/recall.h"
+#include "ui/dialogs/round.h"
 #include "ui/dialogs/settings.h"
 #include "ui/dialogs/sheet_preview.h"
+#include "ui/dialogs/trace.h"
 #include "ui/main_window.h"
 #include "ui/preferences.h"
 #include "ui/print/sheet_output.h"
@@ -92,6 +95,16 @@ class Studio {
     preferences_.set_compact_rows(false);
     window_->show_page(ui::PageId::lines);
     save(*window_, QStringLiteral("lines"));
+    window_->show_page(ui::page_beers);
+    save(*window_, QStringLiteral("beers"));
+    window_->show_page(ui::page_slate);
+    save(*window_, QStringLiteral("slate"));
+    if (const cellar::KegStatus* keg = status->keg_by_tag("K01")) {
+      for (const char* computation : {"burst", "pressure_to_set", "purge_cycles"}) {
+        window_->work_out(computation, keg->record.keg);
+        save(*window_, QStringLiteral("slate-") + QLatin1String(computation));
+      }
+    }
     window_->show_page(ui::PageId::log);
     save(*window_, QStringLiteral("log"));
   }
@@ -107,6 +120,18 @@ class Studio {
           context, {form.kind, keg_form ? about : std::nullopt, {}, {}}, nullptr));
       dialog->show();
       save(*dialog, QStringLiteral("form-") + QString::fromStdString(form.kind));
+    }
+    ui::RoundDialog round(context);
+    round.show();
+    round.skip();
+    save(round, QStringLiteral("round"));
+    if (!status->batches.empty()) {
+      ui::RecallDialog recall(context, status->batches.front().batch);
+      recall.show();
+      save(recall, QStringLiteral("recall"));
+      ui::TraceDialog trace(context, status->batches.front().batch);
+      trace.show();
+      save(trace, QStringLiteral("trace"));
     }
     ui::SettingsDialog settings(preferences_, nullptr);
     settings.show();

@@ -9,6 +9,7 @@
 #include "ui/pages/keg_panel.h"
 #include "ui/widgets/banner.h"
 #include "ui/widgets/empty_state.h"
+#include "ui/widgets/figure.h"
 
 namespace ullage::testing {
 
@@ -164,7 +165,7 @@ TEST_F(KegsWindow, SaysWhyThereIsNoEstimate) {
   page_->show_keg(numbered<cellar::KegId>(4));
   EXPECT_EQ(table()->currentIndex().siblingAtColumn(3).data().toString(),
             "Can’t tell yet: no temperature known for the back room");
-  EXPECT_EQ(part<QLabel>("carbonation_words")->text(),
+  EXPECT_EQ(part<ui::Figure>("carbonation_words")->text(),
             "Can’t tell yet: no temperature known for the back room");
   EXPECT_FALSE(part<QWidget>("carbonation_chart")->isVisible());
 }

@@ -31,6 +31,7 @@ enum class Command {
   temperature_read,
   line_locked,
   stock_take,
+  round,
   register_kegs,
   register_place,
   register_instrument,
@@ -42,6 +43,8 @@ enum class Command {
   describe_cellar,
   page_kegs,
   page_lines,
+  page_beers,
+  page_slate,
   page_log,
   shortcuts,
   about

@@ -14,7 +14,9 @@
 #include "ui/pages/keg_panel_head.h"
 #include "ui/pages/keg_panel_hold.h"
 #include "ui/pages/keg_panel_readiness.h"
+#include "ui/pages/keg_panel_work_out.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/figure.h"
 #include "ui/widgets/ink_label.h"
 
 namespace ullage::ui {
@@ -90,22 +92,23 @@ QWidget* KegPanel::build() {
   carbonation->setSpacing(space::xs);
   carbonation_title_ = new InkLabel({}, TextRole::strong, Ink::text, carbonation_);
   chart_ = new CarbonationChart(carbonation_);
-  carbonation_words_ = new InkLabel({}, TextRole::small, Ink::secondary, carbonation_);
+  carbonation_words_ = new Figure(TextRole::small, Ink::secondary, carbonation_);
   carbonation_words_->setObjectName("carbonation_words");
-  carbonation_words_->setWordWrap(true);
   carbonation->addWidget(carbonation_title_);
   carbonation->addWidget(carbonation_words_);
   carbonation->addWidget(chart_);
   advice_ = new KegPanelAdvice(context_, content_);
   hold_ = new KegPanelHold(context_, content_);
+  work_out_ = new KegPanelWorkOut(context_, content_);
+  work_out_part_ = part(tr("Work it out"), work_out_, content_);
   facts_ = new KegFacts(content_);
   preparation_ = new KegPreparation(content_);
   preparation_part_ = part(tr("Made fit to fill"), preparation_, content_);
   entries_ = new KegPanelEntries(context_, content_);
   for (QWidget* each : {static_cast<QWidget*>(head_), static_cast<QWidget*>(readiness_),
                         carbonation_, static_cast<QWidget*>(advice_), static_cast<QWidget*>(hold_),
-                        part(tr("What is known"), facts_, content_), preparation_part_,
-                        part(tr("Latest entries"), entries_, content_)}) {
+                        work_out_part_, part(tr("What is known"), facts_, content_),
+                        preparation_part_, part(tr("Latest entries"), entries_, content_)}) {
     column->addWidget(each);
   }
   return inside;
@@ -128,6 +131,8 @@ void KegPanel::show_keg(const cellar::CellarStatus& cellar, std::optional<cellar
   show_carbonation(subject);
   advice_->show_keg(subject);
   hold_->show_keg(subject);
+  work_out_->show_keg(subject);
+  work_out_part_->setVisible(status->phase != cellar::Phase::unknown);
   facts_->show_keg(subject);
   preparation_->show_keg(subject);
   preparation_part_->setVisible(!status->preparation.empty());
@@ -140,7 +145,8 @@ void KegPanel::show_carbonation(const PanelSubject& subject) {
   if (!subject.keg.contents) return;
   carbonation_title_->setText(
       tr("CO₂ dissolved, %1").arg(q(units::unit_name(subject.speaker.printer.units.co2))));
-  carbonation_words_->setText(carbonation_words(subject));
+  carbonation_words_->show_number(tr("CO₂"), carbonation_words(subject),
+                                  reasons_of(subject, &report::co2_grounds));
   chart_->show_curve(context_.cellar.carbonation_curve(subject.keg.record.keg), subject.speaker);
   chart_->setVisible(chart_->has_curve());
 }

@@ -14,6 +14,7 @@
 namespace ullage::ui {
 
 class CarbonationChart;
+class Figure;
 class InkLabel;
 class KegFacts;
 class KegPanelAdvice;
@@ -21,6 +22,7 @@ class KegPanelEntries;
 class KegPanelHead;
 class KegPanelHold;
 class KegPanelReadiness;
+class KegPanelWorkOut;
 class KegPreparation;
 struct Context;
 
@@ -53,9 +55,11 @@ class KegPanel final : public QScrollArea {
   QWidget* carbonation_;
   InkLabel* carbonation_title_;
   CarbonationChart* chart_;
-  InkLabel* carbonation_words_;
+  Figure* carbonation_words_;
   KegPanelAdvice* advice_;
   KegPanelHold* hold_;
+  QWidget* work_out_part_;
+  KegPanelWorkOut* work_out_;
   KegFacts* facts_;
   QWidget* preparation_part_;
   KegPreparation* preparation_;

@@ -9,6 +9,7 @@
 #include "core/cellar/uptake.h"
 #include "ui/context.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/figure.h"
 #include "ui/widgets/ink_label.h"
 #include "ui/widgets/keep_count.h"
 #include "ui/widgets/status_mark.h"
@@ -19,8 +20,11 @@ namespace {
 
 QString tr_facts(const char* text) { return QCoreApplication::translate("KegPanel", text); }
 
+using KegReasons = report::Grounds (*)(const report::KegSubject&);
+
 struct Fact {
   QString name, value;
+  KegReasons reasons = nullptr;  // of a worked out number
 };
 
 QString joined(std::initializer_list<QString> parts) {
@@ -53,11 +57,13 @@ void add_beer_facts(std::vector<Fact>& facts, const cellar::KegStatus& keg,
          joined({q(print.print(*keg.level.left)), q(print.print_glasses(keg.level.left->value())),
                  keg.level.measured_at
                      ? tr_facts("told %1").arg(q(report::say_age(*keg.level.measured_at, speaker)))
-                     : QString()})});
+                     : QString()}),
+         &report::level_grounds});
   } else {
-    facts.push_back({tr_facts("Left"), keg.level.cant_tell
-                                           ? q(report::say(*keg.level.cant_tell, speaker))
-                                           : tr_facts("can’t tell")});
+    facts.push_back({tr_facts("Left"),
+                     keg.level.cant_tell ? q(report::say(*keg.level.cant_tell, speaker))
+                                         : tr_facts("can’t tell"),
+                     &report::level_grounds});
   }
   if (keg.level.runs_out) {
     const auto words = cellar::message(cellar::MessageKey::level_runs_out, *keg.level.runs_out);
@@ -66,14 +72,16 @@ void add_beer_facts(std::vector<Fact>& facts, const cellar::KegStatus& keg,
   facts.push_back(gas_fact(keg, speaker));
   if (keg.gas.should_be) {
     facts.push_back({tr_facts("Should be"),
-                     tr_facts("%1 to hold its CO₂").arg(q(print.print(*keg.gas.should_be)))});
+                     tr_facts("%1 to hold its CO₂").arg(q(print.print(*keg.gas.should_be))),
+                     &report::serving_pressure_grounds});
   }
   if (keg.co2.uptake) {
     facts.push_back(
         {tr_facts("Takes up CO₂"), q(report::say(cellar::uptake_words(*keg.co2.uptake), speaker))});
   }
   if (keg.beer_temperature) {
-    facts.push_back({tr_facts("Beer at"), q(print.print(*keg.beer_temperature))});
+    facts.push_back(
+        {tr_facts("Beer at"), q(print.print(*keg.beer_temperature)), &report::temperature_grounds});
   }
   if (keg.cold_since) {
     facts.push_back({tr_facts("In the cold"),
@@ -162,20 +170,27 @@ void KegFacts::show_keg(const PanelSubject& subject) {
   const std::vector<Fact> facts = facts_of(subject);
   while (rows_.size() < facts.size()) {
     auto* name = new InkLabel({}, TextRole::small, Ink::secondary, this);
-    auto* value = new InkLabel({}, TextRole::small, Ink::text, this);
-    value->setWordWrap(true);
+    auto* words = new InkLabel({}, TextRole::small, Ink::text, this);
+    words->setWordWrap(true);
+    auto* number = new Figure(TextRole::small, Ink::text, this);
     const int row = static_cast<int>(rows_.size());
     grid_->addWidget(name, row, 0, Qt::AlignTop);
-    grid_->addWidget(value, row, 1, Qt::AlignTop);
-    rows_.emplace_back(name, value);
+    grid_->addWidget(words, row, 1, Qt::AlignTop);
+    grid_->addWidget(number, row, 1, Qt::AlignTop);
+    rows_.push_back({name, words, number});
   }
   for (std::size_t i = 0; i < rows_.size(); ++i) {
-    const auto& [name, value] = rows_[i];
+    const Row& row = rows_[i];
     const bool used = i < facts.size();
-    name->setText(used ? facts[i].name : QString());
-    value->setText(used ? facts[i].value : QString());
-    name->setVisible(used);
-    value->setVisible(used);
+    const bool reasoned = used && facts[i].reasons != nullptr;
+    row.name->setText(used ? facts[i].name : QString());
+    row.words->setText(used && !reasoned ? facts[i].value : QString());
+    if (reasoned) {
+      row.number->show_number(facts[i].name, facts[i].value, reasons_of(subject, facts[i].reasons));
+    }
+    row.name->setVisible(used);
+    row.words->setVisible(used && !reasoned);
+    row.number->setVisible(reasoned);
   }
 }
 

@@ -13,6 +13,7 @@ class QVBoxLayout;
 
 namespace ullage::ui {
 
+class Figure;
 class InkLabel;
 
 class KegFacts final : public QWidget {
@@ -23,7 +24,12 @@ class KegFacts final : public QWidget {
 
  private:
   QGridLayout* grid_;
-  std::vector<std::pair<InkLabel*, InkLabel*>> rows_;
+  struct Row {
+    InkLabel* name;
+    InkLabel* words;  // what was stated
+    Figure* number;   // what was worked out, with its reasons
+  };
+  std::vector<Row> rows_;
 };
 
 class KegPreparation final : public QWidget {

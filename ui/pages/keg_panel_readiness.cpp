@@ -5,6 +5,7 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
+#include "core/report/laws.h"
 #include "ui/context.h"
 #include "ui/models/keg_row.h"
 #include "ui/theme/theme.h"
@@ -43,10 +44,10 @@ QStringList stands_on(const PanelSubject& subject) {
     if (const units::Contribution* widest = keg.co2.now->largest()) {
       lines << tr_ready("Most of the ± comes from: %1").arg(q(widest->source.name));
     }
-    lines << tr_ready(
-        "How: pressure and temperature give the CO₂ the beer tends to; it gets there "
-        "by dC/dt = k (Ceq − C). Sources and limits: physics, “Carbonation over "
-        "time”.");
+    const report::Law& law = report::laws::carbonation;
+    lines << q(std::string(law.words));
+    lines << tr_ready("Sources and limits: %1, “%2”.")
+                 .arg(q(std::string(law.document)), q(std::string(law.section)));
   }
   return lines;
 }

@@ -50,6 +50,9 @@ enum class Icon {
   restore,
   strike,
   edit,
+  slate,
+  beers,
+  round,
   ullage
 };
 inline constexpr int icon_count = static_cast<int>(Icon::ullage) + 1;

@@ -1,0 +1,265 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/cellar/beers_status.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+#include "core/physics/keg_cooling.h"
+
+namespace ullage::cellar {
+namespace {
+
+constexpr double cold_up_to = 5.5;  // °C
+constexpr double cool_up_to = 9.0;
+constexpr double near_its_place_kelvin = 1.0;
+constexpr double worth_waiting_kelvin = 2.0;
+
+// Any batch of the register, with its beer.
+const BatchRecord* batch_of(const CellarStatus& cellar, BatchId id) {
+  const auto at = std::find_if(cellar.batches.begin(), cellar.batches.end(),
+                               [&](const BatchRecord& b) { return b.batch == id; });
+  return at == cellar.batches.end() ? nullptr : &*at;
+}
+const BeerRecord* beer_of(const CellarStatus& cellar, BeerId id) {
+  const auto at = std::find_if(cellar.beers.begin(), cellar.beers.end(),
+                               [&](const BeerRecord& b) { return b.beer == id; });
+  return at == cellar.beers.end() ? nullptr : &*at;
+}
+
+// The last entry of a kind in a keg's story, and when.
+template <class P>
+const Entry* last_of(KegId keg, const Journal& journal) {
+  const Entry* found = nullptr;
+  for (const Entry* e : journal.story(subject(keg))) {
+    if (get_if<P>(&e->payload) != nullptr) found = e;
+  }
+  return found;
+}
+
+FreshClock fresh_clock(const KegStatus& keg, const Journal& journal) {
+  FreshClock clock;
+  clock.storage = storage_at(keg.beer_temperature ? std::optional(keg.beer_temperature->value())
+                                                  : std::nullopt);
+  clock.since = keg.contents->since;
+  if (keg.phase != Phase::on_tap) return clock;
+  clock.on_tap = true;
+  if (const Entry* tapped = last_of<Tapped>(keg.record.keg, journal)) {
+    clock.since = std::max(clock.since, tapped->header.happened_at);
+  }
+  if (clock.storage != Storage::unknown) {
+    clock.keeps_until = clock.since + keeps_on_tap(clock.storage);
+  }
+  return clock;
+}
+
+BatchInKeg in_keg(const KegStatus& keg, const Journal& journal) {
+  BatchInKeg out;
+  out.keg = keg.record.keg;
+  out.tag = keg.record.tag;
+  if (keg.place) out.place = keg.place->name;
+  out.left = keg.level.left;
+  out.fresh = fresh_clock(keg, journal);
+  out.phase = keg.phase;
+  if (keg.line) out.tap = keg.line->tap;
+  out.held_back = keg.quarantined.has_value();
+  return out;
+}
+
+VolumeEstimate sum_of(const VolumeEstimate& a, const VolumeEstimate& b) {
+  return units::propagate([](Volume x, Volume y) { return Volume(x + y); }, a, b);
+}
+
+std::vector<BatchStatus> batches_of(const CellarStatus& cellar, const Journal& journal) {
+  std::vector<BatchStatus> all;
+  for (const BatchRecord& record : cellar.batches) {
+    BatchStatus b;
+    b.record = record;
+    if (const BeerRecord* beer = beer_of(cellar, record.beer)) b.beer = *beer;
+    b.best_by = record.best_by;
+    b.recall = recall_of(record.batch, journal);
+    for (const KegStatus& keg : cellar.kegs) {
+      if (!keg.contents || keg.contents->batch != record.batch) continue;
+      b.kegs.push_back(in_keg(keg, journal));
+      const auto& best_by = keg.contents->best_by;
+      if (best_by && (!b.best_by || *best_by < *b.best_by)) b.best_by = best_by;
+      if (!keg.level.left) {
+        b.some_cant_tell = true;
+      } else {
+        b.left = b.left ? sum_of(*b.left, *keg.level.left) : *keg.level.left;
+      }
+    }
+    const auto stints = stints_of(record.batch, journal);
+    b.kegs_before = static_cast<std::size_t>(std::count_if(
+        stints.begin(), stints.end(), [](const Stint& s) { return !s.still_there(); }));
+    all.push_back(std::move(b));
+  }
+  std::stable_sort(all.begin(), all.end(), [](const BatchStatus& x, const BatchStatus& y) {
+    if (x.gone() != y.gone()) return y.gone();
+    if (x.best_by.has_value() != y.best_by.has_value()) return x.best_by.has_value();
+    return x.best_by && *x.best_by < *y.best_by;
+  });
+  return all;
+}
+
+std::vector<TapNext> tap_next_of(const CellarStatus& cellar) {
+  std::vector<TapNext> all;
+  for (const KegStatus& keg : cellar.kegs) {
+    if (keg.use_next_rank && keg.phase != Phase::on_tap) {
+      all.push_back({keg.record.keg, *keg.use_next_rank});
+    }
+  }
+  std::sort(all.begin(), all.end(),
+            [](const TapNext& a, const TapNext& b) { return a.rank < b.rank; });
+  return all;
+}
+
+std::optional<CoolingKeg> cooling_of(const KegStatus& keg, const CellarStatus& cellar) {
+  if (!keg.contents || !keg.beer_temperature || !keg.place) return std::nullopt;
+  const PlaceStatus* place = cellar.find(keg.place->place);
+  if (place == nullptr || !place->temperature) return std::nullopt;
+  const Temperature beer = keg.beer_temperature->value();
+  const double above = units::in_kelvin(beer) - units::in_kelvin(*place->temperature);
+  if (above < worth_waiting_kelvin) return std::nullopt;
+  const Temperature to =
+      units::kelvin(units::in_kelvin(*place->temperature) + near_its_place_kelvin);
+  const auto pace = physics::cooling_time_constant(keg.record.brimful, {"cooling rate"});
+  if (!pace) return std::nullopt;
+  const auto window = physics::time_to_temperature(beer, *place->temperature, to, *pace);
+  if (!window || !*window) return std::nullopt;
+  const physics::CoolingWindow& w = **window;
+  return CoolingKeg{keg.record.keg, *keg.beer_temperature, to,
+                    Window{after(cellar.now, w.earliest), after(cellar.now, w.likely),
+                           after(cellar.now, w.latest)}};
+}
+
+std::optional<HopsWait> hops_of(const KegStatus& keg, Instant now, const Journal& journal) {
+  if (!keg.contents) return std::nullopt;
+  const Entry* in = last_of<HopsIn>(keg.record.keg, journal);
+  if (in == nullptr) return std::nullopt;
+  const Entry* out = last_of<HopsOut>(keg.record.keg, journal);
+  const Entry* cleaned = last_of<Cleaned>(keg.record.keg, journal);
+  const Instant since = in->header.happened_at;
+  for (const Entry* end : {out, cleaned}) {
+    if (end != nullptr && end->header.happened_at >= since) return std::nullopt;
+  }
+  HopsWait h;
+  h.keg = keg.record.keg;
+  h.hops = get<HopsIn>(in->payload).hops;
+  h.since = since;
+  h.look_at = now < since + hops_look ? since + hops_look : since + hops_out_by;
+  h.overdue = now > since + hops_out_by;
+  return h;
+}
+
+// The batch a keg had when beer was lost from it.
+std::optional<BatchId> batch_then(KegId keg, Instant at, const Journal& journal) {
+  for (const Stint& s : stints_of(keg, journal)) {
+    if (s.from <= at && (!s.to || at <= *s.to)) return s.batch;
+  }
+  return std::nullopt;
+}
+
+std::optional<std::int64_t> price_of(const Wasted& w, Instant at, const CellarStatus& cellar,
+                                     const Journal& journal) {
+  const auto batch = w.batch ? w.batch : w.keg ? batch_then(*w.keg, at, journal) : std::nullopt;
+  const BatchRecord* record = batch ? batch_of(cellar, *batch) : nullptr;
+  const BeerRecord* beer = record ? beer_of(cellar, record->beer) : nullptr;
+  return beer ? beer->price_minor_per_litre : std::nullopt;
+}
+
+std::vector<WasteLine> wasted_of(const CellarStatus& cellar, const Journal& journal,
+                                 Instant since) {
+  std::map<WasteReason, WasteLine> by_reason;
+  for (const Entry& e : journal.entries()) {
+    const auto* w = get_if<Wasted>(&e.payload);
+    if (w == nullptr || e.header.happened_at < since || e.header.happened_at > cellar.now) continue;
+    if (journal.standing(e.header.id) != Standing::in_force) continue;
+    WasteLine& line = by_reason[w->reason];
+    line.reason = w->reason;
+    line.volume += w->volume;
+    ++line.times;
+    if (const auto price = price_of(*w, e.header.happened_at, cellar, journal)) {
+      const double cost = static_cast<double>(*price) * units::in_litres(w->volume);
+      line.cost_minor = line.cost_minor.value_or(0) + std::llround(cost);
+    } else {
+      line.some_without_price = true;
+    }
+  }
+  std::vector<WasteLine> all;
+  for (auto& [reason, line] : by_reason) all.push_back(line);
+  std::stable_sort(all.begin(), all.end(),
+                   [](const WasteLine& a, const WasteLine& b) { return b.volume < a.volume; });
+  return all;
+}
+
+std::optional<KegAway> away_of(const KegStatus& keg, const CellarStatus& cellar,
+                               const Journal& journal, const LocalCalendar& calendar) {
+  if (!keg.record.in_use || (!keg.lent_to && keg.record.owner == Owner::ours)) return std::nullopt;
+  KegAway away;
+  away.keg = keg.record.keg;
+  away.owner = keg.record.owner;
+  away.lent_to = keg.lent_to;
+  away.deposit_minor = keg.record.deposit_minor;
+  if (keg.lent_to) {
+    const Entry* lent = last_of<Lent>(keg.record.keg, journal);
+    if (lent == nullptr) return std::nullopt;
+    const auto& payload = get<Lent>(lent->payload);
+    away.since = lent->header.happened_at;
+    away.due_back = payload.due_back;
+    if (payload.deposit_minor) away.deposit_minor = payload.deposit_minor;
+  } else {
+    // Not ours: since it last came in, else since it was registered.
+    const Entry* came = last_of<Received>(keg.record.keg, journal);
+    const auto story = journal.story(subject(keg.record.keg));
+    if (came == nullptr && story.empty()) return std::nullopt;
+    away.since = (came != nullptr ? came : story.front())->header.happened_at;
+  }
+  const Date today = calendar.date_of(cellar.now);
+  away.days = (today - calendar.date_of(away.since)).count();
+  away.overdue = away.due_back && *away.due_back < today;
+  return away;
+}
+
+}  // namespace
+
+Storage storage_at(std::optional<Temperature> beer) {
+  if (!beer) return Storage::unknown;
+  const double celsius = units::in_celsius(*beer);
+  if (celsius <= cold_up_to) return Storage::cold;
+  return celsius <= cool_up_to ? Storage::cool : Storage::cellar;
+}
+
+std::chrono::days keeps_on_tap(Storage storage) {
+  switch (storage) {
+    case Storage::cool:
+      return std::chrono::days(21);
+    case Storage::cellar:
+      return std::chrono::days(7);
+    case Storage::cold:
+    case Storage::unknown:
+      break;
+  }
+  return std::chrono::days(45);
+}
+
+BeersStatus beers_status(const CellarStatus& cellar, const Journal& journal,
+                         const LocalCalendar& calendar, Instant wasted_since) {
+  BeersStatus out;
+  out.batches = batches_of(cellar, journal);
+  out.tap_next = tap_next_of(cellar);
+  for (const KegStatus& keg : cellar.kegs) {
+    if (auto cooling = cooling_of(keg, cellar)) out.cooling.push_back(std::move(*cooling));
+    if (auto hops = hops_of(keg, cellar.now, journal)) out.hops.push_back(std::move(*hops));
+    if (auto away = away_of(keg, cellar, journal, calendar)) out.away.push_back(std::move(*away));
+  }
+  std::stable_sort(
+      out.cooling.begin(), out.cooling.end(),
+      [](const CoolingKeg& a, const CoolingKeg& b) { return a.there.likely < b.there.likely; });
+  std::stable_sort(out.away.begin(), out.away.end(),
+                   [](const KegAway& a, const KegAway& b) { return a.days > b.days; });
+  out.wasted = wasted_of(cellar, journal, wasted_since);
+  return out;
+}
+
+}  // namespace ullage::cellar

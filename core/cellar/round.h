@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// A round through the cellar: its stations place by place, what to read at each
+// (at most three values), what it read last, and the entries that what was read
+// becomes. A station is one act.
+#pragma once
+
+#include <boost/variant2/variant.hpp>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/cellar/journal.h"
+#include "core/cellar/status.h"
+
+namespace ullage::cellar {
+
+enum class RoundAsk {
+  place_temperature,
+  gas_pressure,   // on the dial that feeds the keg
+  rest_pressure,  // of a keg with beer and its gas off
+  hold_pressure,  // of an empty keg kept under gas
+  share_left,     // by the heft of the keg
+  keg_weight,
+  bottle_weight,
+  bottle_gauge
+};
+
+using RoundValue = boost::variant2::variant<Temperature, GaugePressure, units::Fraction, Mass>;
+
+struct RoundQuestion {
+  RoundAsk ask = RoundAsk::place_temperature;
+  std::optional<RoundValue> last;
+  std::optional<Instant> last_at;
+  RoundValue least, greatest;  // refused outside
+  RoundValue step;             // of the steppers
+};
+
+struct RoundStation {
+  SubjectRef about;
+  std::string name;   // "K07", "Cold box", "Bottle 2"
+  std::string place;  // where it stands; empty: not known
+  std::vector<RoundQuestion> questions;
+};
+
+// In walking order (the places’ own): each place with its temperature first, then its kegs (those
+// on tap by tap, the others by tag), then its gas bottles; things that stand
+// nowhere known come last.
+[[nodiscard]] std::vector<RoundStation> round_stations(const CellarStatus&, const Journal&);
+
+// What a value makes one look twice at, said before it is logged.
+enum class RoundDoubt { none, below_range, above_range, much_higher, much_lower, fuller, heavier };
+[[nodiscard]] RoundDoubt doubt_about(const RoundQuestion&, const RoundValue&);
+[[nodiscard]] bool refuses(RoundDoubt);  // outside its range: not to be logged
+
+// The entries for what was read; a question without a value makes none, nor does
+// a gas pressure that still stands as it was set.
+[[nodiscard]] std::vector<Draft> round_drafts(const RoundStation&,
+                                              const std::vector<std::optional<RoundValue>>& read,
+                                              Instant when, const CellarStatus&);
+
+}  // namespace ullage::cellar

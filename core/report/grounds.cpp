@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/grounds.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace ullage::report {
+namespace {
+
+// By what the name of a source ends in or holds; names are given where errors
+// arise (core/units/instrument_errors.h, core/physics, core/cellar).
+struct Remedy {
+  std::string_view in_name;
+  std::string_view words;
+};
+constexpr std::array remedies{
+    Remedy{
+        "carbonation rate",
+        "Read the pressure at rest, gas off, with its temperature: it tells how fast this keg is."},
+    Remedy{"rocking rate", "Read the pressure at rest after rocking."},
+    Remedy{"cooling rate", "Read the beer’s own temperature."},
+    Remedy{"unnamed dial", "Register the dial and say how far off it is."},
+    Remedy{"unnamed thermometer", "Register the thermometer and say how far off it is."},
+    Remedy{"dial: bias", "Check the dial against a better one."},
+    Remedy{"tare", "Weigh the keg empty."},
+    Remedy{"brimful", "Fill the keg with water once and weigh it."},
+    Remedy{"weather", "Read a barometer; weather moves the air’s pressure by up to 2 %."},
+    Remedy{"barometer", "Read a barometer at both readings."},
+    Remedy{"wet residue", "Dry the keg out, or test it again."},
+    Remedy{"warmest", "Log how warm the beer was after fermentation."},
+    Remedy{"beer density", "Read the gravity."},
+    Remedy{"loss", "Weigh the keg instead of counting glasses."},
+    Remedy{"glass", "Weigh the keg instead of counting glasses."},
+    Remedy{"heft", "Weigh the keg."},
+    Remedy{"condensation", "Weigh the keg."},
+    Remedy{": bias", "Check the instrument against a better one and log how far off it is."},
+    Remedy{": reading", "Read it again: single readings scatter."},
+    Remedy{"repeatability", "Read it again: single readings scatter."},
+};
+
+constexpr double worth_telling = 0.1;  // of the variance
+
+}  // namespace
+
+std::string_view say(InputOrigin origin) {
+  switch (origin) {
+    case InputOrigin::read:
+      return "read";
+    case InputOrigin::typed:
+      return "typed in";
+    case InputOrigin::assumed:
+      return "assumed";
+    case InputOrigin::worked_out:
+      return "worked out";
+  }
+  return {};
+}
+
+Grounds grounds_by(const Law& law, std::string name, std::string answer) {
+  Grounds g;
+  g.name = std::move(name);
+  g.answer = std::move(answer);
+  g.equation = law.words;
+  g.section = law.section;
+  g.document = law.document;
+  g.source = law.source;
+  g.certainty = say(law.certainty);
+  return g;
+}
+
+std::string line_of(const GroundsInput& input) {
+  if (input.age.empty()) return fmt::format("{}: {}", input.what, say(input.origin));
+  return fmt::format("{}: {}, {}", input.what, say(input.origin), input.age);
+}
+
+std::vector<std::string> lines_of(const Grounds& g) {
+  std::vector<std::string> lines{g.name + ": " + g.answer};
+  if (!g.inputs.empty()) {
+    lines.emplace_back("From");
+    for (const GroundsInput& input : g.inputs) lines.push_back(line_of(input));
+  }
+  lines.emplace_back("How");
+  lines.push_back(g.equation);
+  for (const std::string& note : g.notes) lines.push_back(note);
+  lines.push_back(fmt::format("Source: {} ({}). Written out in {}, “{}”.", g.source, g.certainty,
+                              g.document, g.section));
+  if (!g.narrow.empty()) {
+    lines.emplace_back("What would narrow it");
+    for (const std::string& narrow : g.narrow) lines.push_back(narrow);
+  }
+  return lines;
+}
+
+std::string remedy_for(const units::ErrorSource& source) {
+  const auto* at = std::find_if(remedies.begin(), remedies.end(), [&](const Remedy& r) {
+    return source.name.find(r.in_name) != std::string::npos;
+  });
+  return at == remedies.end() ? std::string() : std::string(at->words);
+}
+
+std::vector<std::string> narrowing_of(std::vector<ErrorShare> shares) {
+  std::sort(shares.begin(), shares.end(),
+            [](const ErrorShare& a, const ErrorShare& b) { return b.share < a.share; });
+  std::vector<std::string> lines;
+  for (const ErrorShare& s : shares) {
+    if (!(s.share.count() >= worth_telling)) break;
+    std::string line = fmt::format("“{}” makes {} % of the ±.", s.source.name,
+                                   static_cast<int>(std::lround(s.share.count() * 100)));
+    if (const std::string remedy = remedy_for(s.source); !remedy.empty()) line += " " + remedy;
+    lines.push_back(std::move(line));
+  }
+  return lines;
+}
+
+std::string_view say(Certainty certainty) {
+  switch (certainty) {
+    case Certainty::verified:
+      return "verified";
+    case Certainty::from_memory:
+      return "from memory";
+    case Certainty::common_practice:
+      return "common practice, no source";
+    case Certainty::by_definition:
+      return "by definition";
+  }
+  return {};
+}
+
+std::span<const Law* const> all_laws() {
+  static constexpr std::array<const Law*, 13> all{
+      &laws::gas_use,        &laws::room_air,    &laws::cleaning_solution, &laws::line_flow,
+      &laws::equilibrium,    &laws::carbonation, &laws::purging,           &laws::cooling,
+      &laws::level,          &laws::gravity,     &laws::hold_test,         &laws::line_contents,
+      &laws::unit_conversion};
+  return all;
+}
+
+}  // namespace ullage::report

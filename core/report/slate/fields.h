@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Fields that several computations share, the errors that go with them, and the
+// way from a refusal of the physics to a problem at a field.
+#pragma once
+
+#include <span>
+
+#include "core/physics/error.h"
+#include "core/report/slate/computation.h"
+#include "core/units/gauge_pressure.h"
+
+namespace ullage::report::slate {
+
+[[nodiscard]] Field beer_temperature_field(std::string_view key, std::string_view label,
+                                           units::Temperature start);
+[[nodiscard]] Field place_temperature_field(units::Temperature start);
+[[nodiscard]] Field pressure_field(std::string_view key, std::string_view label,
+                                   units::GaugePressure start);
+[[nodiscard]] Field co2_field(std::string_view key, std::string_view label,
+                              units::Co2Volumes start);
+[[nodiscard]] Field brimful_field();
+[[nodiscard]] Field beer_volume_field(std::string_view label, units::Volume start);
+[[nodiscard]] Field altitude_field();
+[[nodiscard]] Field co2_share_field();
+[[nodiscard]] Field dial_error_field();
+[[nodiscard]] Field thermometer_error_field();
+[[nodiscard]] Field number_field(std::string_view key, std::string_view label, double start,
+                                 double least, double greatest);
+
+// The typed values with the errors of what they are read on.
+[[nodiscard]] units::Estimate<units::GaugePressure> on_dial(const Inputs&, std::string_view key);
+[[nodiscard]] units::Estimate<units::Temperature> on_thermometer(const Inputs&,
+                                                                 std::string_view key);
+// Air pressure at the altitude, with the weather. The field's limits are the
+// equation's, so it has an answer.
+[[nodiscard]] units::Estimate<units::AbsolutePressure> air_at(const Inputs&);
+[[nodiscard]] units::MoleFraction gas_share(const Inputs&);
+
+// Which field a refused subject belongs to. The first that fits is taken; a
+// refusal that fits none is told about the whole.
+struct SubjectField {
+  physics::Subject subject;
+  std::string_view field;
+};
+using SubjectFields = std::span<const SubjectField>;
+[[nodiscard]] Problem problem_of(const physics::RangeError&, SubjectFields, const Inputs&,
+                                 const units::Printer&);
+[[nodiscard]] Problem impossible(std::string_view field, std::string sentence);
+
+// Sets of computations, each in its own source.
+void add_co2_computations(std::vector<Computation>&);
+void add_carbonation_computations(std::vector<Computation>&);
+void add_purge_computations(std::vector<Computation>&);
+void add_beer_computations(std::vector<Computation>&);
+void add_gas_computations(std::vector<Computation>&);
+void add_line_computations(std::vector<Computation>&);
+void add_measure_computations(std::vector<Computation>&);
+
+}  // namespace ullage::report::slate

@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Cooling, gravity, alcohol.
+#include <algorithm>
+#include <array>
+
+#include "core/physics/gravity.h"
+#include "core/physics/keg_cooling.h"
+#include "core/report/slate/fields.h"
+#include "core/units/gravity_scale.h"
+
+namespace ullage::report::slate {
+namespace {
+
+using physics::Subject;
+using units::Estimate;
+using units::Printer;
+
+constexpr int cooling_points = 60;
+
+constexpr auto cooling_subjects = std::to_array<SubjectField>(
+    {{Subject::volume, "brimful"}, {Subject::temperature, "temperature"}});
+constexpr auto gravity_subjects = std::to_array<SubjectField>({{Subject::gravity, "original"},
+                                                               {Subject::final_gravity, "final"},
+                                                               {Subject::extract, "original"}});
+
+physics::Result<units::Temperature> beer_after(const Inputs& in, units::Duration tau,
+                                               units::Duration after) {
+  const std::array places{
+      physics::PlaceTemperature{units::seconds(0), in.get<units::Temperature>("place")}};
+  return physics::keg_temperature(in.get<units::Temperature>("temperature"), places, tau, after);
+}
+
+void draw_cooling(const Inputs& in, const physics::LogEstimate<units::Duration>& tau,
+                  units::Duration until, Answer& a) {
+  a.chart.title = "Beer over time";
+  a.chart.x_title = "After";
+  a.chart.y_title = "Beer";
+  for (int i = 0; i <= cooling_points; ++i) {
+    const units::Duration t = until * (static_cast<double>(i) / cooling_points);
+    const auto fast = beer_after(in, tau.low(), t);
+    const auto likely = beer_after(in, tau.median(), t);
+    const auto slow = beer_after(in, tau.high(), t);
+    if (!fast || !likely || !slow) return;
+    a.chart.points.push_back({t, std::min(*fast, *slow), *likely, std::max(*fast, *slow)});
+  }
+}
+
+Outcome cooling(const Inputs& in, const Printer& printer) {
+  const auto tau =
+      physics::cooling_time_constant(in.get<units::Volume>("brimful"), {"this keg: cooling rate"});
+  if (!tau) return std::unexpected(problem_of(tau.error(), cooling_subjects, in, printer));
+  const auto window = physics::time_to_temperature(in.get<units::Temperature>("temperature"),
+                                                   in.get<units::Temperature>("place"),
+                                                   in.get<units::Temperature>("target"), *tau);
+  if (!window) return std::unexpected(problem_of(window.error(), cooling_subjects, in, printer));
+  if (!*window) {
+    return std::unexpected(impossible(
+        "target", "It never comes to this: it lies outside of where beer and air stand."));
+  }
+  Answer a;
+  const physics::CoolingWindow& w = **window;
+  a.values.push_back(between("There after", w.likely, w.earliest, w.latest, true));
+  a.sentences.emplace_back(
+      "In still air, the keg standing free. Moving air or a water bath is faster; kegs packed "
+      "together are slower.");
+  a.chart.marks.push_back({w.likely, "there"});
+  draw_cooling(in, *tau, std::max(units::Duration(w.latest * 1.2), units::hours(6)), a);
+  return a;
+}
+
+Outcome alcohol(const Inputs& in, const Printer& printer) {
+  const auto original = in.get<units::SpecificGravity>("original");
+  const auto final_gravity = in.get<units::SpecificGravity>("final");
+  const auto f = physics::fermented(original, final_gravity);
+  if (!f) return std::unexpected(problem_of(f.error(), gravity_subjects, in, printer));
+  const double off = in.number("hydrometer") / 1000;
+  const auto abv = physics::alcohol(
+      Estimate(original).with({"hydrometer: reading at the start"}, off),
+      Estimate(final_gravity).with({"hydrometer: reading at the end"}, off), {"alcohol formula"});
+  Answer a;
+  a.values.push_back(abv ? estimated("Alcohol", *abv, true) : exactly("Alcohol", f->abv, true));
+  a.values.push_back(exactly("Apparent attenuation", f->apparent_attenuation));
+  a.values.push_back(in_words("Real extract", printer.number(f->real_extract.count(), 1) + " °P"));
+  if (f->abv_by_factor) {
+    a.sentences.push_back("A duty office’s factor table says " + printer.print(*f->abv_by_factor) +
+                          ".");
+  }
+  a.sentences.emplace_back("For a label the law of your country says how it is to be found.");
+  return a;
+}
+
+Outcome gravity_scales(const Inputs& in, const Printer& printer) {
+  const auto sg = in.get<units::SpecificGravity>("gravity");
+  const auto plato = units::to_plato(sg);
+  if (!plato) return std::unexpected(impossible("gravity", "There is no Plato for this gravity."));
+  Answer a;
+  a.values.push_back(in_words("Extract", printer.number(plato->count(), 2) + " °P", true));
+  a.values.push_back(in_words("Specific gravity", printer.number(sg.count(), 4)));
+  a.values.push_back(in_words("Gravity points", printer.number((sg.count() - 1) * 1000, 1)));
+  a.sentences.push_back("Both at " + printer.print(units::celsius(20)) +
+                        ". Type it either way, as 1.048 or as 12 P.");
+  return a;
+}
+
+Field gravity_field(std::string_view key, std::string_view label, double start,
+                    physics::Range range) {
+  return {.key = key,
+          .label = label,
+          .kind = FieldKind::gravity,
+          .start = units::specific_gravity(start),
+          .least = units::specific_gravity(range.low),
+          .greatest = units::specific_gravity(range.high)};
+}
+
+}  // namespace
+
+void add_beer_computations(std::vector<Computation>& all) {
+  Field target = beer_temperature_field("target", "Wanted", units::celsius(4));
+  all.push_back({"cooling",
+                 "How long to cool a keg?",
+                 "Beer",
+                 "cool warm chill temperature fridge cold room time hours lag",
+                 {beer_temperature_field("temperature", "Beer now at", units::celsius(20)),
+                  place_temperature_field(units::celsius(2)), std::move(target), brimful_field()},
+                 &laws::cooling,
+                 cooling});
+  Field hydrometer = number_field("hydrometer", "The hydrometer may be off by, points", 1, 0, 20);
+  hydrometer.detail = true;
+  all.push_back(
+      {"alcohol",
+       "How much alcohol?",
+       "Beer",
+       "abv gravity og fg original final attenuation strength extract alcohol",
+       {gravity_field("original", "Original gravity", 1.048, physics::original_gravity_range),
+        gravity_field("final", "Final gravity", 1.011, physics::final_gravity_range),
+        std::move(hydrometer)},
+       &laws::gravity,
+       alcohol});
+  all.push_back({"gravity_scales",
+                 "Plato or specific gravity?",
+                 "Beer",
+                 "convert degrees plato sg extract points gravity",
+                 {gravity_field("gravity", "Gravity", 1.048, {0.985, 1.17})},
+                 &laws::gravity,
+                 gravity_scales});
+}
+
+}  // namespace ullage::report::slate

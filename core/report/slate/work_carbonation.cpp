@@ -1,0 +1,245 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Carbonation over time without a keg's history: a burst ended in time, and a
+// pressure left to do its work.
+#include <algorithm>
+#include <array>
+
+#include "core/physics/carbonation.h"
+#include "core/physics/equilibrium.h"
+#include "core/report/slate/fields.h"
+
+namespace ullage::report::slate {
+namespace {
+
+using physics::CarbonationModel;
+using physics::Subject;
+using units::Estimate;
+using units::Printer;
+
+constexpr double start_half_width = 0.1;  // volumes: what fermentation left is not known better
+constexpr int curve_points = 80;
+
+constexpr auto keg_subjects =
+    std::to_array<SubjectField>({{Subject::temperature, "place"},
+                                 {Subject::gauge_pressure, "pressure"},
+                                 {Subject::volume, "brimful"},
+                                 {Subject::beer_volume, "beer"},
+                                 {Subject::headspace, "beer"},
+                                 {Subject::co2, "start"},
+                                 {Subject::co2_fraction, "share"},
+                                 {Subject::duration, "burst"},
+                                 {Subject::step_time, "burst"},
+                                 {Subject::co2_above_water, "pressure"},
+                                 {Subject::absolute_pressure, "pressure"}});
+
+Field burst_pressure_field() {
+  return pressure_field("pressure", "Pressure now", units::gauge_psi(30));
+}
+
+std::vector<Field> keg_fields() {
+  Field start = co2_field("start", "CO₂ in it at the start", units::volumes_of_co2(0.85));
+  start.hint = "Beer that fermented at room temperature keeps about 0.85 volumes (1.7 g/L).";
+  Field share = co2_share_field();
+  Field dial = dial_error_field();
+  Field rate = number_field("days", "Days to close most of the gap", 0, 0.2, 60);
+  rate.start.reset();
+  rate.optional = true;
+  rate.detail = true;
+  rate.hint =
+      "How fast this keg takes gas up, if you know: two thirds of the way. Otherwise 4 "
+      "days for a full soda keg, 2 to 8.";
+  return {co2_field("low", "Wanted, from", units::volumes_of_co2(2.4)),
+          co2_field("high", "Wanted, to", units::volumes_of_co2(2.6)),
+          beer_temperature_field("temperature", "Beer now at", units::celsius(20)),
+          place_temperature_field(units::celsius(3)),
+          brimful_field(),
+          beer_volume_field("Beer in it", units::litres(18.5)),
+          std::move(start),
+          altitude_field(),
+          std::move(share),
+          std::move(dial),
+          std::move(rate)};
+}
+
+physics::CarbonationHistory history_of(const Inputs& in) {
+  const auto share = gas_share(in);
+  physics::CarbonationHistory h;
+  h.brimful = in.get<units::Volume>("brimful");
+  h.beer = in.get<units::Volume>("beer");
+  h.initial = Estimate(in.get<units::Co2Volumes>("start"))
+                  .with({"CO2 left from fermentation"}, start_half_width);
+  h.ambient = air_at(in);
+  h.start = Estimate(in.get<units::Temperature>("temperature"));
+  h.headspace_co2 = share;
+  h.steps.push_back(
+      {units::seconds(0), physics::PlaceChanged{Estimate(in.get<units::Temperature>("place"))}});
+  h.steps.push_back({units::seconds(0), physics::GasOn{on_dial(in, "pressure"), share}});
+  return h;
+}
+
+physics::Result<physics::CarbonationRates> rates_of(const Inputs& in) {
+  auto rates = physics::carbonation_priors(in.get<units::Volume>("brimful"),
+                                           in.get<units::Volume>("beer"), "this keg");
+  if (rates && in.has("days")) {
+    const units::ErrorSource source = rates->resting.source();
+    rates->resting = {units::days(in.number("days")), 1.25, source};
+  }
+  return rates;
+}
+
+std::optional<Problem> check_range(const Inputs& in, const Printer& printer) {
+  const auto low = in.get<units::Co2Volumes>("low");
+  const auto high = in.get<units::Co2Volumes>("high");
+  if (low <= high) return std::nullopt;
+  Problem p =
+      impossible("high", "The range ends below where it begins, at " + printer.print(low) + ".");
+  p.value = Value(high);
+  p.limit = Value(low);
+  return p;
+}
+
+AnswerValue window_value(std::string name, const physics::Window& w, bool main) {
+  if (!w.likely) return in_words(std::move(name), "not at this setting", main);
+  if (w.earliest && w.latest) {
+    return between(std::move(name), *w.likely, *w.earliest, *w.latest, main);
+  }
+  AnswerValue v = exactly(std::move(name), *w.likely, main);
+  return v;
+}
+
+// A window whose slow edge never arrives says so.
+void tell_open_window(const physics::Window& w, const std::string& what, Answer& a) {
+  if (w.likely && !w.latest) {
+    a.sentences.push_back("A slow keg, or a dial that reads high, may never " + what + ".");
+  }
+}
+
+void draw(const CarbonationModel& model, const Inputs& in, units::Duration until, Answer& a) {
+  a.chart.title = "CO₂ over time";
+  a.chart.x_title = "After";
+  a.chart.y_title = "CO₂";
+  a.chart.band_low = Value(in.get<units::Co2Volumes>("low"));
+  a.chart.band_high = Value(in.get<units::Co2Volumes>("high"));
+  const auto curve = model.curve(units::seconds(0), std::min(until, model.end()), curve_points);
+  if (!curve) return;
+  for (const physics::CarbonationPoint& p : *curve) {
+    a.chart.points.push_back({p.time, p.low, p.median, p.high});
+  }
+}
+
+units::Co2Volumes middle_of(const Inputs& in) {
+  return units::volumes_of_co2(
+      (in.get<units::Co2Volumes>("low").count() + in.get<units::Co2Volumes>("high").count()) / 2);
+}
+
+Outcome set_and_wait(const Inputs& in, const Printer& printer) {
+  if (auto bad = check_range(in, printer)) return std::unexpected(std::move(*bad));
+  const auto rates = rates_of(in);
+  if (!rates) return std::unexpected(problem_of(rates.error(), keg_subjects, in, printer));
+  const auto model = CarbonationModel::make(history_of(in), *rates, units::days(90));
+  if (!model) return std::unexpected(problem_of(model.error(), keg_subjects, in, printer));
+  const auto low = in.get<units::Co2Volumes>("low");
+  const auto high = in.get<units::Co2Volumes>("high");
+  const physics::Window reaches = model->time_to_reach(low, units::seconds(0));
+  const physics::Window leaves = model->time_leaving(high, units::seconds(0));
+  const auto settles = model->equilibrium_end();
+  Answer a;
+  a.values.push_back(window_value("In its range after", reaches, true));
+  a.values.push_back(estimated("It settles at", settles));
+  tell_open_window(reaches, "get there", a);
+  if (leaves.likely) {
+    a.values.push_back(window_value("Past its range after", leaves, false));
+    a.sentences.emplace_back(
+        "This pressure leads past the range: lower it in time, and vent, since lowering a "
+        "regulator lets no gas out.");
+  } else if (!reaches.likely) {
+    a.sentences.emplace_back("It stops short of the range: set more pressure, or cool it.");
+  }
+  const units::Duration shown = reaches.latest
+                                    ? *reaches.latest * 1.3
+                                    : (reaches.likely ? *reaches.likely * 2.0 : units::days(21));
+  draw(*model, in, std::clamp(shown, units::days(4), units::days(60)), a);
+  return a;
+}
+
+// The burst as asked, followed by venting to the serving pressure.
+physics::Result<CarbonationModel> burst_then_serve(const Inputs& in,
+                                                   const physics::CarbonationRates& rates,
+                                                   units::Duration burst) {
+  physics::CarbonationHistory h = history_of(in);
+  const auto serving = in.get<units::GaugePressure>("serving");
+  h.steps.push_back({burst, physics::Vented{serving}});
+  h.steps.push_back({burst, physics::GasOn{on_dial(in, "serving"), gas_share(in)}});
+  return CarbonationModel::make(h, rates, units::days(45));
+}
+
+void tell_drop(const physics::DropPlan& plan, const Inputs& in, const Printer& printer, Answer& a) {
+  a.values.push_back(window_value("Lower and vent after", plan.drop, true));
+  if (!plan.drop.likely) {
+    a.sentences.emplace_back("At this pressure it does not get there: no need to lower it.");
+    return;
+  }
+  a.sentences.push_back("Then set " + printer.print(in.get<units::GaugePressure>("serving")) +
+                        " and open the relief valve until the keg stands at it: about " +
+                        printer.print(plan.vent_by) + " to let out.");
+  a.sentences.push_back("With the regulator lowered only, it would go on to " +
+                        printer.print(plan.if_not_vented) + ".");
+}
+
+Outcome burst(const Inputs& in, const Printer& printer) {
+  if (auto bad = check_range(in, printer)) return std::unexpected(std::move(*bad));
+  const auto rates = rates_of(in);
+  if (!rates) return std::unexpected(problem_of(rates.error(), keg_subjects, in, printer));
+  const auto model = CarbonationModel::make(history_of(in), *rates, units::days(60));
+  if (!model) return std::unexpected(problem_of(model.error(), keg_subjects, in, printer));
+  const auto plan =
+      physics::drop_plan(*model, middle_of(in), on_dial(in, "serving"), units::seconds(0));
+  if (!plan) return std::unexpected(problem_of(plan.error(), keg_subjects, in, printer));
+  const auto length = in.maybe<units::Duration>("burst");
+  const units::Duration burst_for = length ? *length : plan->drop.likely.value_or(units::days(7));
+  const auto served = burst_then_serve(in, *rates, burst_for);
+  if (!served) return std::unexpected(problem_of(served.error(), keg_subjects, in, printer));
+  const auto then = served->co2_at(burst_for);
+  if (!then) return std::unexpected(problem_of(then.error(), keg_subjects, in, printer));
+  Answer a;
+  tell_drop(*plan, in, printer, a);
+  if (length) {
+    a.values.push_back(estimated("CO₂ after " + printer.print(*length), *then));
+  }
+  a.values.push_back(estimated("At serving pressure it settles at", served->equilibrium_end()));
+  if (in.get<units::GaugePressure>("pressure") > units::gauge_psi(30)) {
+    a.cautions.emplace_back("Look at the pressure stamped on the keg before you set this much.");
+  }
+  draw(*served, in, std::clamp(burst_for * 3.0, units::days(4), units::days(40)), a);
+  a.chart.marks.push_back({burst_for, "lower and vent"});
+  return a;
+}
+
+}  // namespace
+
+void add_carbonation_computations(std::vector<Computation>& all) {
+  std::vector<Field> bursting{burst_pressure_field()};
+  Field serving = pressure_field("serving", "Then serve at", units::gauge_psi(11));
+  Field length{.key = "burst",
+               .label = "Left at it for",
+               .kind = FieldKind::duration,
+               .start = {},
+               .least = units::minutes(1),
+               .greatest = units::days(30),
+               .optional = true,
+               .hint = "Leave it blank to be told when to stop."};
+  bursting.push_back(std::move(serving));
+  bursting.push_back(std::move(length));
+  for (Field& f : keg_fields()) bursting.push_back(std::move(f));
+  std::vector<Field> waiting{pressure_field("pressure", "Pressure", units::gauge_psi(12))};
+  for (Field& f : keg_fields()) waiting.push_back(std::move(f));
+  all.push_back({"burst", "How long at high pressure?", "CO₂",
+                 "burst force quick carbonate fast 30 psi drop vent overshoot carbonation",
+                 std::move(bursting), &laws::carbonation, burst});
+  all.push_back({"set_and_wait", "How long at a pressure?", "CO₂",
+                 "set wait forget carbonate days ready time carbonation serving slow",
+                 std::move(waiting), &laws::carbonation, set_and_wait});
+}
+
+}  // namespace ullage::report::slate

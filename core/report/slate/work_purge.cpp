@@ -1,0 +1,186 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Oxygen left after purging, the gas it takes, and how many cycles a target
+// takes.
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "core/physics/purge.h"
+#include "core/report/slate/fields.h"
+
+namespace ullage::report::slate {
+namespace {
+
+using physics::Subject;
+using units::Printer;
+
+constexpr int cycles_drawn = 10;
+constexpr int sweep_points = 40;
+
+constexpr auto purge_subjects =
+    std::to_array<SubjectField>({{Subject::temperature, "temperature"},
+                                 {Subject::gauge_pressure, "pressure"},
+                                 {Subject::volume, "brimful"},
+                                 {Subject::beer_volume, "beer"},
+                                 {Subject::cycles, "cycles"},
+                                 {Subject::vessel_volumes, "volumes"},
+                                 {Subject::oxygen_fraction, "target"},
+                                 {Subject::fraction, "air_left"},
+                                 {Subject::absolute_pressure, "pressure"}});
+
+Field gas_temperature_field() {
+  return {.key = "temperature",
+          .label = "Keg and gas at",
+          .kind = FieldKind::temperature,
+          .start = units::celsius(15),
+          .least = units::celsius(-5),
+          .greatest = units::celsius(40),
+          .detail = true};
+}
+
+Field supply_oxygen_field() {
+  Field f = number_field("supply", "Oxygen in the gas, ppm", 30, 0, 5000);
+  f.detail = true;
+  f.hint = "Beverage grade is sold with at most 30; no purging gets below it.";
+  return f;
+}
+
+std::vector<Field> vessel_fields() {
+  return {brimful_field(), beer_volume_field("Beer to go in", units::litres(18.5)),
+          altitude_field(), gas_temperature_field(), supply_oxygen_field()};
+}
+
+physics::Vessel vessel_of(const Inputs& in) {
+  return {.gas_space = in.get<units::Volume>("brimful"),
+          .beer = in.get<units::Volume>("beer"),
+          .ambient = air_at(in).value(),
+          .temperature = in.get<units::Temperature>("temperature")};
+}
+
+physics::SupplyGas supply_of(const Inputs& in) { return {physics::ppm(in.number("supply"))}; }
+
+void tell(const physics::PurgeOutcome& out, Answer& a) {
+  a.values.push_back(between("Oxygen left", out.oxygen, out.best, out.worst, true));
+  a.values.push_back(between("In the beer, if it takes all up", out.if_all_in_beer,
+                             out.if_all_in_beer, out.if_all_in_beer_worst));
+  a.values.push_back(exactly("Gas used", out.co2_used));
+  a.sentences.emplace_back("The beer’s own oxygen comes on top of it.");
+}
+
+Chart chart_by(std::string title, std::string x_title) {
+  return {
+      .title = std::move(title), .x_title = std::move(x_title), .y_title = "Oxygen", .log_y = true};
+}
+
+// Where a target was asked: so many cycles, by the likely and by the worst mixing.
+std::optional<Problem> tell_cycles(const Inputs& in, const Printer& printer, Answer& a) {
+  if (!in.has("target")) return std::nullopt;
+  const auto target = physics::ppm(in.number("target"));
+  const auto vessel = vessel_of(in);
+  const auto high = in.get<units::GaugePressure>("pressure");
+  const physics::Mixing mixing = physics::cycle_mixing();
+  const auto likely = physics::cycles_to_reach(target, vessel, high, supply_of(in), mixing.likely);
+  if (!likely) return problem_of(likely.error(), purge_subjects, in, printer);
+  const auto worst = physics::cycles_to_reach(target, vessel, high, supply_of(in), mixing.worst);
+  const auto best = physics::cycles_to_reach(target, vessel, high, supply_of(in), mixing.best);
+  if (!worst || !best || !std::isfinite(*worst)) return std::nullopt;
+  a.values.push_back(between("Cycles to the target", Count{std::ceil(*likely)},
+                             Count{std::ceil(*best)}, Count{std::ceil(*worst)}));
+  return std::nullopt;
+}
+
+Outcome purge_cycles(const Inputs& in, const Printer& printer) {
+  const auto vessel = vessel_of(in);
+  const auto high = in.get<units::GaugePressure>("pressure");
+  const int cycles = static_cast<int>(std::lround(in.number("cycles")));
+  const auto out = physics::purge_by_cycles(vessel, {cycles, high, {}}, supply_of(in));
+  if (!out) return std::unexpected(problem_of(out.error(), purge_subjects, in, printer));
+  Answer a;
+  tell(*out, a);
+  if (auto problem = tell_cycles(in, printer, a)) return std::unexpected(std::move(*problem));
+  a.cautions.emplace_back("Vent outdoors or into a well-aired room; CO₂ collects low.");
+  if (high > units::gauge_psi(30)) {
+    a.cautions.emplace_back("Look at the pressure stamped on the keg before you set this much.");
+  }
+  a.chart = chart_by("Oxygen by cycle", "Cycles");
+  a.chart.dots = true;
+  for (int n = 0; n <= std::max(cycles, cycles_drawn); ++n) {
+    const auto at = physics::purge_by_cycles(vessel, {n, high, {}}, supply_of(in));
+    if (!at) break;
+    a.chart.points.push_back({Count{static_cast<double>(n)}, at->best, at->oxygen, at->worst});
+  }
+  return a;
+}
+
+Outcome purge_sweep(const Inputs& in, const Printer& printer) {
+  const auto vessel = vessel_of(in);
+  const double volumes = in.number("volumes");
+  const auto out = physics::purge_by_sweep(vessel, volumes, supply_of(in));
+  if (!out) return std::unexpected(problem_of(out.error(), purge_subjects, in, printer));
+  Answer a;
+  tell(*out, a);
+  a.sentences.emplace_back(
+      "A sweep from post to relief valve short-cuts much of the keg; fills and vents mix better.");
+  a.cautions.emplace_back("Vent outdoors or into a well-aired room; CO₂ collects low.");
+  a.chart = chart_by("Oxygen by volumes swept", "Volumes swept");
+  const double last = std::max(volumes, 5.0);
+  for (int i = 0; i <= sweep_points; ++i) {
+    const double n = last * i / sweep_points;
+    const auto at = physics::purge_by_sweep(vessel, n, supply_of(in));
+    if (!at) break;
+    a.chart.points.push_back({Count{n}, at->best, at->oxygen, at->worst});
+  }
+  return a;
+}
+
+Outcome purge_push(const Inputs& in, const Printer& printer) {
+  physics::LiquidPush push{.pressure = in.get<units::GaugePressure>("pressure")};
+  const double air = in.get<units::Fraction>("air_left").count();
+  push.air_left = units::fraction(air);
+  push.air_left_worst = units::fraction(std::min(1.0, air * 3));
+  const auto out = physics::purge_by_liquid(vessel_of(in), push, supply_of(in));
+  if (!out) return std::unexpected(problem_of(out.error(), purge_subjects, in, printer));
+  Answer a;
+  tell(*out, a);
+  a.sentences.emplace_back(
+      "Fill to the brim, through the relief valve: what air stays on top is what counts.");
+  a.cautions.emplace_back("Push with little pressure and the relief valve at hand.");
+  return a;
+}
+
+}  // namespace
+
+void add_purge_computations(std::vector<Computation>& all) {
+  Field cycles = number_field("cycles", "Fills and vents", 5, 0, 60);
+  cycles.kind = FieldKind::whole_number;
+  Field target = number_field("target", "Oxygen wanted, ppm", 0, 1, 209000);
+  target.start.reset();
+  target.optional = true;
+  target.hint = "Blank, or what to reach: the cycles it takes are told.";
+  std::vector<Field> by_cycles{pressure_field("pressure", "Filled to", units::gauge_psi(30)),
+                               cycles, target};
+  std::vector<Field> by_sweep{number_field("volumes", "Keg volumes of gas passed", 5, 0, 60)};
+  std::vector<Field> by_push{pressure_field("pressure", "Pushed with", units::gauge_psi(5)),
+                             {.key = "air_left",
+                              .label = "Air left on top",
+                              .kind = FieldKind::fraction,
+                              .start = units::fraction(0.01),
+                              .least = units::fraction(0),
+                              .greatest = units::fraction(0.3),
+                              .hint = "Of the keg; 1 % of a soda keg is half a glass."}};
+  for (auto* fields : {&by_cycles, &by_sweep, &by_push}) {
+    for (Field& f : vessel_fields()) fields->push_back(std::move(f));
+  }
+  all.push_back({"purge_cycles", "How clean does filling and venting purge?", "Oxygen",
+                 "purge cycles oxygen ppm fill vent headspace burp times how many",
+                 std::move(by_cycles), &laws::purging, purge_cycles});
+  all.push_back({"purge_sweep", "How clean does a sweep of gas purge?", "Oxygen",
+                 "purge sweep flow through oxygen ppm", std::move(by_sweep), &laws::purging,
+                 purge_sweep});
+  all.push_back({"purge_push", "How clean does pushing liquid out purge?", "Oxygen",
+                 "purge liquid sanitiser sanitizer water push oxygen ppm", std::move(by_push),
+                 &laws::purging, purge_push});
+}
+
+}  // namespace ullage::report::slate

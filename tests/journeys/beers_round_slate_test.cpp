@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Whole tasks on the real demo cellar: a recall and its undo, a round broken off
+// and gone on with, a keg worked out on the slate and the act logged.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QDialog>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTimer>
+#include <memory>
+
+#include "app/demo_cellar.h"
+#include "app/surroundings.h"
+#include "core/cellar/trace.h"
+#include "tests/support/fake_surroundings.h"
+#include "tests/support/own_preferences.h"
+#include "ui/dialogs/recall.h"
+#include "ui/dialogs/round.h"
+#include "ui/main_window.h"
+#include "ui/pages/slate_answer.h"
+
+namespace ullage {
+namespace {
+
+class BeersJourney : public ::testing::Test {
+ protected:
+  void SetUp() override {
+    auto made = app::make_demo(folder_.filePath(QStringLiteral("demo.cellar")).toStdString(),
+                               {clock_, ids_});
+    ASSERT_TRUE(made);
+    cellar_ = std::move(*made);
+    own_.preferences.set_initials(QStringLiteral("MK"));
+    window_ =
+        std::make_unique<ui::MainWindow>(*cellar_, own_.preferences, prompts_, ui::AppCommands{});
+    window_->show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
+  }
+  [[nodiscard]] ui::Context& context() { return window_->context(); }
+  [[nodiscard]] cellar::KegStatus keg(std::string_view tag) const {
+    const auto status = cellar_->status();
+    const cellar::KegStatus* found = status->keg_by_tag(tag);
+    EXPECT_NE(found, nullptr) << tag;
+    return found ? *found : cellar::KegStatus{};
+  }
+  [[nodiscard]] std::size_t entries() const { return cellar_->journal().entries().size(); }
+
+  QTemporaryDir folder_;
+  app::SystemClock clock_;
+  app::RandomIds ids_;
+  testing::OwnPreferences own_;
+  testing::QueuedPrompts prompts_;
+  std::unique_ptr<app::CellarSession> cellar_;
+  std::unique_ptr<ui::MainWindow> window_;
+};
+
+TEST_F(BeersJourney, ARecallHoldsEveryKegOfTheBatchAndOneUndoLetsThemGo) {
+  const cellar::BatchId batch = keg("K01").contents->batch;
+  std::size_t with_it = 0;
+  for (const cellar::KegStatus& k : cellar_->status()->kegs) {
+    with_it += k.contents && k.contents->batch == batch ? 1U : 0U;
+  }
+  ui::RecallDialog recall(context(), batch, window_.get());
+  recall.show();
+  auto* reason =
+      recall.findChild<QWidget*>(QStringLiteral("recall_reason"))->findChild<QLineEdit*>();
+  reason->setFocus();
+  QTest::keyClicks(reason, QStringLiteral("glass found at the maltings"));
+  QTest::mouseClick(recall.findChild<QPushButton*>(QStringLiteral("recall_and_hold")),
+                    Qt::LeftButton);
+  EXPECT_FALSE(recall.isVisible());
+  std::size_t held = 0;
+  for (const cellar::KegStatus& k : cellar_->status()->kegs) {
+    if (!k.contents || k.contents->batch != batch) continue;
+    EXPECT_TRUE(k.quarantined.has_value()) << k.record.tag;
+    EXPECT_EQ(k.readiness.kind, cellar::ReadinessKind::blocked) << k.record.tag;
+    ++held;
+  }
+  EXPECT_EQ(held, with_it);
+  ASSERT_TRUE(cellar::recall_of(batch, cellar_->journal()));
+  window_->run(ui::Command::undo);
+  EXPECT_FALSE(cellar::recall_of(batch, cellar_->journal()));
+  EXPECT_FALSE(keg("K01").quarantined.has_value());
+}
+
+TEST_F(BeersJourney, ARoundBrokenOffGoesOnWhereItWasLeft) {
+  QString left_at;
+  {
+    ui::RoundDialog round(context(), window_.get());
+    round.show();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&round));
+    const std::size_t before = entries();
+    QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("4"));  // the first place, in °C
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    EXPECT_EQ(entries(), before + 1);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_PageDown);
+    left_at = round.station_name();
+    ASSERT_FALSE(left_at.isEmpty());
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    EXPECT_FALSE(round.isVisible());
+  }
+  ui::RoundDialog again(context(), window_.get());
+  again.show();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&again));
+  EXPECT_EQ(again.station_name(), left_at);
+  for (int i = 0; i < 200 && !again.at_end(); ++i) {
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_PageDown);
+  }
+  ASSERT_TRUE(again.at_end());
+  QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);  // to what was skipped
+  EXPECT_FALSE(again.at_end());
+}
+
+TEST_F(BeersJourney, AKegIsWorkedOutOnTheSlateAndTheActIsItsForm) {
+  const cellar::KegId id = keg("K01").record.keg;
+  window_->show_keg(id);
+  auto* offer = window_->findChild<QPushButton*>(QStringLiteral("work_out_pressure_to_set"));
+  ASSERT_NE(offer, nullptr);
+  offer->click();
+  EXPECT_EQ(window_->page(), ui::page_slate);
+  auto* answer = window_->findChild<ui::SlateAnswer*>();
+  ASSERT_NE(answer, nullptr);
+  EXPECT_FALSE(answer->main_text().isEmpty());
+  auto* act = window_->findChild<QPushButton*>(QStringLiteral("slate_act"));
+  ASSERT_TRUE(act->isVisible());
+  bool opened = false;
+  QTimer::singleShot(0, [&] {
+    auto* form = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+    opened = form != nullptr;
+    if (form) form->reject();
+  });
+  const std::size_t before = entries();
+  act->click();
+  EXPECT_TRUE(opened);
+  EXPECT_EQ(entries(), before);  // looking something up logs nothing
+}
+
+}  // namespace
+}  // namespace ullage

@@ -1,0 +1,135 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// A keg's own figures in the fields, with how and when they came to be known;
+// and the form an answer leads to.
+#include <gmock/gmock.h>
+
+#include "core/cellar/presets.h"
+#include "core/report/slate/prefill.h"
+
+namespace ullage::testing {
+namespace {
+
+namespace slate = report::slate;
+using report::InputOrigin;
+using ::testing::Contains;
+using ::testing::Field;
+
+const units::Printer us_printer{units::DisplayUnits::us(), {}};
+
+class SlatePrefill : public ::testing::Test {
+ protected:
+  SlatePrefill() {
+    speaker_.printer = us_printer;
+    speaker_.now = cellar::Instant{std::chrono::seconds(1'800'000'000)};
+    cellar::PlaceRecord place{.name = "Cold box"};
+    cellar_.places.push_back({place, units::celsius(3), speaker_.now - std::chrono::days(1), 1});
+    cellar_.cellar = cellar::CellarDescribed{.altitude = units::metres(800)};
+    keg_.record = cellar::keg_from_preset(cellar::KegKind::ball_lock_19);
+    keg_.record.tag = "K01";
+    keg_.place = place;
+    keg_.phase = cellar::Phase::carbonating;
+    keg_.contents.emplace();
+    keg_.contents->batch_record.final_gravity = units::specific_gravity(1.012);
+    keg_.level.left = units::Estimate<units::Volume>(units::litres(17));
+    keg_.beer_temperature =
+        units::Estimate<units::Temperature>(units::celsius(10)).with({"K01: cooling rate"}, 1.0);
+    keg_.co2.now = units::Estimate<units::Co2Volumes>(units::volumes_of_co2(1.6));
+    keg_.co2.target_low = units::volumes_of_co2(2.4);
+    keg_.co2.target_high = units::volumes_of_co2(2.6);
+    keg_.co2.verdict = cellar::Co2Verdict::below;
+    keg_.gas.on = true;
+    keg_.gas.set = units::gauge_psi(30);
+    keg_.gas.should_be = units::gauge_psi(12);
+    keg_.gas.since = speaker_.now - std::chrono::days(2);
+  }
+  [[nodiscard]] std::optional<slate::Offer> offer(std::string_view key) const {
+    for (slate::Offer& o : slate::offers_for({cellar_, keg_, speaker_})) {
+      if (o.computation == key) return o;
+    }
+    return std::nullopt;
+  }
+  cellar::CellarStatus cellar_;
+  cellar::KegStatus keg_;
+  report::Speaker speaker_;
+};
+
+TEST_F(SlatePrefill, PutsTheKegsFiguresInWithTheirAge) {
+  const auto burst = offer("burst");
+  ASSERT_TRUE(burst);
+  const slate::Inputs& in = burst->inputs;
+  EXPECT_EQ(in.get<units::Volume>("beer"), units::litres(17));
+  EXPECT_EQ(in.get<units::Length>("altitude"), units::metres(800));
+  EXPECT_EQ(in.get<units::Temperature>("temperature"), units::celsius(10));
+  EXPECT_EQ(in.get<units::Temperature>("place"), units::celsius(3));
+  EXPECT_EQ(in.held("place")->origin, InputOrigin::read);
+  EXPECT_EQ(in.held("place")->age, "1 d ago");
+  EXPECT_EQ(in.get<units::Co2Volumes>("start"), units::volumes_of_co2(1.6));
+  EXPECT_EQ(in.held("start")->origin, InputOrigin::worked_out);
+  EXPECT_EQ(in.get<units::GaugePressure>("pressure"), units::gauge_psi(30));
+  EXPECT_EQ(in.get<units::GaugePressure>("serving"), units::gauge_psi(12));
+  EXPECT_EQ(in.held("dial")->origin, InputOrigin::assumed);
+}
+
+TEST_F(SlatePrefill, EveryOfferAnswersAsItStands) {
+  const auto offers = slate::offers_for({cellar_, keg_, speaker_});
+  EXPECT_GE(offers.size(), 5U);
+  for (const slate::Offer& o : offers) {
+    const auto* c = slate::find_computation(o.computation);
+    ASSERT_NE(c, nullptr);
+    // The scale's reading is the person's to type; the start stands for it.
+    const slate::Outcome out = slate::work_out(*c, o.inputs, us_printer);
+    EXPECT_TRUE(out || o.computation == "left_by_weight") << o.computation;
+  }
+}
+
+TEST_F(SlatePrefill, AnEmptyKegIsOfferedPurging) {
+  keg_.contents.reset();
+  keg_.phase = cellar::Phase::sanitised;
+  EXPECT_TRUE(offer("purge_cycles"));
+  EXPECT_FALSE(offer("burst"));
+  keg_.phase = cellar::Phase::unknown;
+  EXPECT_TRUE(slate::offers_for({cellar_, keg_, speaker_}).empty());
+}
+
+TEST_F(SlatePrefill, APressureLeadsToSettingIt) {
+  const auto serving = offer("pressure_to_set");
+  ASSERT_TRUE(serving);
+  const auto* c = slate::find_computation("pressure_to_set");
+  const slate::Outcome out = slate::work_out(*c, serving->inputs, us_printer);
+  ASSERT_TRUE(out);
+  const auto task = slate::leads_to(*c, serving->inputs, *out, keg_);
+  ASSERT_TRUE(task);
+  EXPECT_EQ(task->kind, "gas_set");
+  const auto& gas = get<cellar::GasSet>(*task->prefill);
+  EXPECT_EQ(gas.purpose, cellar::GasPurpose::serving);
+  // What is filled in is what was answered, to a tenth of a psi.
+  EXPECT_NEAR(units::in_psi(gas.pressure),
+              units::in_psi(get<units::GaugePressure>(*out->values.front().value)), 0.05 + 1e-9);
+}
+
+TEST_F(SlatePrefill, APurgeLeadsToLoggingIt) {
+  const auto* c = slate::find_computation("purge_cycles");
+  slate::Inputs in = slate::starting_inputs(*c);
+  in.set("cycles", slate::Count{7});
+  in.set("pressure", units::gauge_psi(25));
+  const slate::Outcome out = slate::work_out(*c, in, us_printer);
+  ASSERT_TRUE(out);
+  const auto task = slate::leads_to(*c, in, *out, keg_);
+  ASSERT_TRUE(task);
+  const auto& purge = get<cellar::Purged>(*task->prefill);
+  EXPECT_EQ(purge.cycles, 7);
+  EXPECT_EQ(purge.pressure, units::gauge_psi(25));
+  EXPECT_EQ(purge.method, cellar::PurgeMethod::cycles);
+}
+
+TEST_F(SlatePrefill, WhatOnlyTellsSomethingLeadsNowhere) {
+  const auto* c = slate::find_computation("alcohol");
+  const slate::Inputs in = slate::starting_inputs(*c);
+  const slate::Outcome out = slate::work_out(*c, in, us_printer);
+  ASSERT_TRUE(out);
+  EXPECT_FALSE(slate::leads_to(*c, in, *out, keg_));
+}
+
+}  // namespace
+}  // namespace ullage::testing

@@ -1,0 +1,314 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The what-if computations: every one over everything that can be typed answers
+// in finite numbers or names the field that is wrong; found by what people
+// call them; and right where a printed figure says what is right.
+#include <gmock/gmock.h>
+
+#include <cmath>
+#include <random>
+#include <regex>
+
+#include "core/report/slate/computation.h"
+
+namespace ullage::testing {
+namespace {
+
+using namespace report::slate;  // NOLINT: one test file about one namespace
+using ::testing::Contains;
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+const units::Printer metric{units::DisplayUnits::metric(), {}};
+const units::Printer american{units::DisplayUnits::us(), {}};
+
+const Computation& the(std::string_view key) {
+  const Computation* c = find_computation(key);
+  if (c == nullptr) throw std::out_of_range(std::string(key));
+  return *c;
+}
+
+std::vector<std::string> all_words(const Computation& c, const Inputs& in, const Answer& a,
+                                   const units::Printer& printer) {
+  std::vector<std::string> words = a.sentences;
+  words.insert(words.end(), a.cautions.begin(), a.cautions.end());
+  for (const AnswerValue& v : a.values) {
+    words.push_back(v.name + ": " + print(v, printer));
+    for (std::string& line : report::lines_of(grounds_of(c, in, v, printer))) {
+      words.push_back(std::move(line));
+    }
+  }
+  return words;
+}
+
+// "nan" or "inf" as a word of its own, with or without a sign.
+bool says_no_number(const std::string& words) {
+  return std::regex_search(words, std::regex("(^|[^a-zA-Z])(nan|inf)([^a-zA-Z]|$)"));
+}
+
+void expect_finite(const Answer& a, const std::string& about) {
+  ASSERT_FALSE(a.values.empty()) << about;
+  for (const AnswerValue& v : a.values) {
+    if (!v.value) {
+      EXPECT_FALSE(v.words.empty()) << about;
+      continue;
+    }
+    EXPECT_TRUE(is_finite(*v.value)) << about << v.name;
+    for (const auto& end : {v.low, v.high}) {
+      EXPECT_TRUE(!end || is_finite(*end)) << about << v.name;
+    }
+    for (const units::Contribution& e : v.errors) {
+      EXPECT_TRUE(std::isfinite(e.half_width)) << about << v.name << e.source.name;
+    }
+  }
+  for (const ChartPoint& p : a.chart.points) {
+    EXPECT_TRUE(is_finite(p.x) && is_finite(p.low) && is_finite(p.likely) && is_finite(p.high))
+        << about;
+  }
+}
+
+void expect_speakable(const std::vector<std::string>& words, const std::string& about) {
+  for (const std::string& w : words) {
+    EXPECT_FALSE(says_no_number(w)) << about << w;
+    EXPECT_THAT(w, Not(HasSubstr(": –"))) << about << w;
+  }
+}
+
+void expect_named(const Computation& c, const Problem& p, const std::string& about) {
+  EXPECT_FALSE(p.sentence.empty()) << about;
+  EXPECT_FALSE(says_no_number(p.sentence)) << about << p.sentence;
+  if (p.field.empty()) return;
+  std::vector<std::string> keys;
+  for (const Field& f : c.fields) keys.emplace_back(f.key);
+  EXPECT_THAT(keys, Contains(p.field)) << about;
+}
+
+// Somewhere in the field's range, its ends often enough to matter.
+Value drawn(const Field& f, std::mt19937& random) {
+  const double low = magnitude_of(f.least);
+  const double high = magnitude_of(f.greatest);
+  const int where = std::uniform_int_distribution(0, 9)(random);
+  if (where == 0) return f.least;
+  if (where == 1) return f.greatest;
+  double m = std::uniform_real_distribution(low, high)(random);
+  // Small values of wide ranges are what people type.
+  if (where >= 6 && low >= 0) m = low + (high - low) * std::pow((m - low) / (high - low), 4);
+  if (f.kind == FieldKind::whole_number || f.kind == FieldKind::choice) m = std::round(m);
+  return with_magnitude(f.least, m);
+}
+
+class EveryComputation : public ::testing::TestWithParam<std::string> {
+ protected:
+  [[nodiscard]] const Computation& computation() const { return the(GetParam()); }
+};
+
+TEST_P(EveryComputation, AnswersAsItStands) {
+  const Computation& c = computation();
+  const Inputs in = starting_inputs(c);
+  for (const auto& printer : {metric, american}) {
+    const Outcome out = work_out(c, in, printer);
+    ASSERT_TRUE(out) << out.error().field << ": " << out.error().sentence;
+    expect_finite(*out, GetParam());
+    EXPECT_TRUE(out->values.front().main);
+    expect_speakable(all_words(c, in, *out, printer), GetParam());
+  }
+}
+
+TEST_P(EveryComputation, AnswersOrNamesTheFieldForWhateverIsTyped) {
+  const Computation& c = computation();
+  std::mt19937 random(20261128);
+  const int cases = c.law == &report::laws::carbonation ? 60 : 400;
+  int answered = 0;
+  for (int i = 0; i < cases; ++i) {
+    Inputs in;
+    std::string about = GetParam() + " with";
+    for (const Field& f : c.fields) {
+      const bool blank = f.optional && std::bernoulli_distribution(0.4)(random);
+      // Half of the cases differ from the start in one field or two: those answer.
+      const bool as_it_stands = i % 2 == 0 && std::bernoulli_distribution(0.85)(random);
+      const std::optional<Value> v = blank          ? std::nullopt
+                                     : as_it_stands ? f.start
+                                                    : std::optional(drawn(f, random));
+      in.set(f.key, v);
+      if (v) about += " " + std::string(f.key) + "=" + std::to_string(magnitude_of(*v));
+    }
+    const Outcome out = work_out(c, in, metric);
+    if (!out) {
+      expect_named(c, out.error(), about);
+      continue;
+    }
+    ++answered;
+    expect_finite(*out, about);
+    expect_speakable(all_words(c, in, *out, metric), about);
+    if (HasFailure()) return;
+  }
+  EXPECT_GT(answered, cases / 10);
+}
+
+TEST_P(EveryComputation, RefusesEveryNonsenseAtItsField) {
+  const Computation& c = computation();
+  for (const Field& f : c.fields) {
+    if (f.kind == FieldKind::choice) continue;
+    const double low = magnitude_of(f.least);
+    const double high = magnitude_of(f.greatest);
+    const double beyond = std::max(1.0, std::abs(high)) * 10;
+    for (const double m : {std::nan(""), HUGE_VAL, -HUGE_VAL, low - beyond, high + beyond}) {
+      Inputs in = starting_inputs(c);
+      in.set(f.key, with_magnitude(f.least, m));
+      const Outcome out = work_out(c, in, american);
+      ASSERT_FALSE(out) << GetParam() << " took " << f.key << " " << m;
+      EXPECT_EQ(out.error().field, f.key);
+      EXPECT_EQ(out.error().fault, !std::isfinite(m) ? Fault::not_a_number
+                                   : m < low         ? Fault::too_small
+                                                     : Fault::too_large);
+      EXPECT_EQ(out.error().limit.has_value(), std::isfinite(m)) << f.key;
+      expect_named(c, out.error(), GetParam());
+    }
+    Inputs in = starting_inputs(c);
+    in.set(f.key, std::nullopt);
+    const Outcome out = work_out(c, in, american);
+    if (!f.optional) {
+      ASSERT_FALSE(out) << f.key;
+      EXPECT_EQ(out.error().fault, Fault::missing);
+    }
+    in.set(f.key, Value(Choice{0}));  // another kind of value altogether
+    EXPECT_FALSE(work_out(c, in, american)) << f.key;
+  }
+}
+
+TEST_P(EveryComputation, SpeaksTheUnitsOfTheReader) {
+  const Computation& c = computation();
+  if (GetParam() == "convert") return;  // its point is to show them all
+  const Inputs in = starting_inputs(c);
+  const Outcome out = work_out(c, in, metric);
+  ASSERT_TRUE(out);
+  for (const std::string& w : all_words(c, in, *out, metric)) {
+    for (const char* theirs : {"°F", " psi", " gal", " lb", " ft", " oz"}) {
+      EXPECT_THAT(w, Not(HasSubstr(theirs))) << GetParam();
+    }
+  }
+  const Outcome us = work_out(c, in, american);
+  ASSERT_TRUE(us);
+  for (const std::string& w : all_words(c, in, *us, american)) {
+    EXPECT_THAT(w, Not(HasSubstr(" °C"))) << GetParam();
+    EXPECT_THAT(w, Not(HasSubstr(" bar "))) << GetParam();
+  }
+}
+
+TEST_P(EveryComputation, IsFoundByItsOwnTitle) {
+  const auto found = find_by_words(computation().title);
+  ASSERT_FALSE(found.empty());
+  EXPECT_EQ(found.front()->key, GetParam());
+}
+
+std::vector<std::string> keys() {
+  std::vector<std::string> all;
+  for (const Computation& c : computations()) all.emplace_back(c.key);
+  return all;
+}
+INSTANTIATE_TEST_SUITE_P(Slate, EveryComputation, ::testing::ValuesIn(keys()),
+                         [](const auto& each) { return each.param; });
+
+TEST(SlateSearch, FindsWhatPeopleCallIt) {
+  const std::vector<std::pair<const char*, const char*>> asked{{"set pressure", "pressure_to_set"},
+                                                               {"burst", "burst"},
+                                                               {"30 psi how long", "burst"},
+                                                               {"purge cycles", "purge_cycles"},
+                                                               {"abv", "alcohol"},
+                                                               {"plato", "gravity_scales"},
+                                                               {"cool", "cooling"},
+                                                               {"weigh", "left_by_weight"},
+                                                               {"nitrogen", "blend_to_order"},
+                                                               {"line volume", "line_contents"},
+                                                               {"convert bar", "convert"},
+                                                               {"PINTS poured", "left_by_glasses"},
+                                                               {"set and forget", "set_and_wait"}};
+  for (const auto& [typed, key] : asked) {
+    const auto found = find_by_words(typed);
+    ASSERT_FALSE(found.empty()) << typed;
+    EXPECT_EQ(found.front()->key, key) << typed;
+  }
+  EXPECT_TRUE(find_by_words("zymurgical").empty());
+  EXPECT_EQ(find_by_words("").size(), computations().size());
+}
+
+// Brewers' chart (D. Miller 1994, tests/published): 2.57 volumes at 38 °F and 12
+// psi, printed to 0.01, the chart itself rough by 0.03; the default equation is
+// within 0.06 of every cell (docs/physics.md).
+TEST(SlateAnswers, AgreeWithThePrintedChart) {
+  const Computation& c = the("co2_at_pressure");
+  Inputs in = starting_inputs(c);
+  in.set("pressure", units::gauge_psi(12));
+  in.set("temperature", units::fahrenheit(38));
+  const Outcome out = work_out(c, in, american);
+  ASSERT_TRUE(out);
+  EXPECT_NEAR(magnitude_of(*out->values[0].value), 2.57, 0.06 + 0.005);
+
+  const Computation& back = the("pressure_to_set");
+  Inputs in_back = starting_inputs(back);
+  in_back.set("co2", units::volumes_of_co2(2.57));
+  in_back.set("temperature", units::fahrenheit(38));
+  const Outcome set = work_out(back, in_back, american);
+  ASSERT_TRUE(set);
+  // 0.065 volumes at some 0.096 volumes a psi there: 0.7 psi.
+  EXPECT_NEAR(units::in_psi(get<units::GaugePressure>(*set->values[0].value)), 12.0, 0.7);
+}
+
+// Trade figure: a metre of 3/16 in line holds 18 mL (docs/physics.md, from memory).
+TEST(SlateAnswers, AgreeWithTheTradesLineVolumes) {
+  const Computation& c = the("line_contents");
+  Inputs in = starting_inputs(c);
+  in.set("length", units::metres(10));
+  const Outcome out = work_out(c, in, metric);
+  ASSERT_TRUE(out);
+  EXPECT_NEAR(units::in_litres(get<units::Volume>(*out->values[0].value)), 0.18, 0.005);
+}
+
+// Exact by definition: 1 psi is 6894.757 Pa, 38 °F is 3 1/3 °C.
+TEST(SlateAnswers, ConvertByDefinition) {
+  const Computation& c = the("convert");
+  Inputs in = starting_inputs(c);
+  in.set("pressure", units::gauge_psi(30));
+  in.set("temperature", units::fahrenheit(38));
+  const Outcome out = work_out(c, in, metric);
+  ASSERT_TRUE(out);
+  EXPECT_THAT(out->values[0].words, HasSubstr("2.07 bar"));
+  EXPECT_THAT(out->values[0].words, HasSubstr("30 psi"));
+  EXPECT_THAT(out->values[0].words, HasSubstr("207 kPa"));
+  EXPECT_THAT(out->values[1].words, HasSubstr("3.3 °C"));
+  EXPECT_THAT(out->values[1].words, HasSubstr("38 °F"));
+}
+
+TEST(SlateProblems, ContradictionsAreToldAtAField) {
+  const auto problem = [](std::string_view key, std::string_view field, Value v) {
+    const Computation& c = the(key);
+    Inputs in = starting_inputs(c);
+    in.set(field, v);
+    const Outcome out = work_out(c, in, american);
+    return out ? Problem{} : out.error();
+  };
+  EXPECT_EQ(problem("burst", "beer", units::litres(40)).field, "beer");
+  EXPECT_EQ(problem("burst", "high", units::volumes_of_co2(1.0)).field, "high");
+  EXPECT_EQ(problem("alcohol", "final", units::specific_gravity(1.06)).field, "final");
+  EXPECT_EQ(problem("cooling", "target", units::celsius(-1)).field, "target");
+  EXPECT_EQ(problem("left_by_weight", "gross", units::kilograms(60)).field, "gross");
+  EXPECT_EQ(problem("blend_to_order", "pressure", units::gauge_psi(1)).field, "pressure");
+  EXPECT_EQ(problem("purge_cycles", "target", Count{5}).field, "target");  // the gas has 30 ppm
+  EXPECT_EQ(problem("co2_at_pressure", "pressure", units::gauge_psi(500)).field, "pressure");
+}
+
+TEST(SlateGrounds, TellWhatWasTypedAndWhatWasAssumed) {
+  const Computation& c = the("pressure_to_set");
+  Inputs in = starting_inputs(c);
+  in.set("temperature", units::celsius(3), report::InputOrigin::read, "2 d ago");
+  const Outcome out = work_out(c, in, metric);
+  ASSERT_TRUE(out);
+  const report::Grounds g = grounds_of(c, in, out->values[0], metric);
+  std::vector<std::string> lines = report::lines_of(g);
+  EXPECT_THAT(lines, Contains("Beer at 3 °C: read, 2 d ago"));
+  EXPECT_THAT(lines, Contains("Altitude 0 m: assumed"));
+  EXPECT_THAT(g.narrow, Contains(HasSubstr("dial: bias")));
+}
+
+}  // namespace
+}  // namespace ullage::testing

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The round in its window: targets for fingers, keyboard equal, sanity at once,
+// skipped and come back to, closed and gone on with.
+#include "ui/dialogs/round.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QScreen>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include "core/cellar/replay.h"
+#include "tests/cellar/scenario.h"
+#include "tests/support/accessibility.h"
+#include "tests/support/fake_facade.h"
+#include "tests/support/fake_surroundings.h"
+#include "ui/dialogs/round_value.h"
+#include "ui/preferences.h"
+#include "ui/theme/theme.h"
+#include "ui/theme/theme_switch.h"
+#include "ui/widgets/number_pad.h"
+#include "ui/widgets/touch.h"
+
+namespace ullage::testing {
+namespace {
+
+using ::testing::IsEmpty;
+
+class RoundWindow : public ::testing::Test {
+ protected:
+  RoundWindow()
+      : settings_(folder_.filePath("settings.ini"), QSettings::IniFormat),
+        preferences_(settings_),
+        cellar_(told()) {
+    ui::dress(*qApp, ui::light_theme());
+    preferences_.set_units(units::DisplayUnits::us());
+    cellar_.journal_to_fill() = s_.journal.as_of({});
+    open();
+  }
+  cellar::CellarStatus told() {
+    const auto box = s_.place("Cold box", 3);
+    const auto rye = s_.batch("Red Rye");
+    const auto a = s_.keg("K01", box);
+    const auto b = s_.keg("K02", box);
+    s_.fill(a, rye, day(0));
+    s_.fill(b, rye, day(0));
+    s_.gas(a, day(0, 1), 12);
+    s_.gas(b, day(0, 1), 12);
+    return s_.cellar(day(1));
+  }
+  void open() {
+    round_ = std::make_unique<ui::RoundDialog>(context_);
+    round_->show();
+    EXPECT_TRUE(QTest::qWaitForWindowActive(round_.get()));
+  }
+  [[nodiscard]] ui::RoundValueEdit* value(int i) const {
+    return round_->findChild<ui::RoundValueEdit*>(QStringLiteral("round_value_%1").arg(i));
+  }
+  void press(int key) { QTest::keyClick(QApplication::focusWidget(), static_cast<Qt::Key>(key)); }
+  void type(const QString& text) { QTest::keyClicks(QApplication::focusWidget(), text); }
+  void tap(const char* name) {
+    auto* button = round_->findChild<QPushButton*>(QLatin1String(name));
+    ASSERT_NE(button, nullptr) << name;
+    QTest::mouseClick(button, Qt::LeftButton);
+  }
+
+  QTemporaryDir folder_;
+  QSettings settings_;
+  ui::Preferences preferences_;
+  Scenario s_;
+  FakeFacade cellar_;
+  RecordingNavigator navigator_;
+  QueuedPrompts prompts_;
+  ui::Context context_{cellar_, preferences_, prompts_, navigator_};
+  std::unique_ptr<ui::RoundDialog> round_;
+};
+
+TEST_F(RoundWindow, StartsAtThePlaceAndLogsAStationAsOneActByKeyboardAlone) {
+  EXPECT_EQ(round_->station_name(), "Cold box");
+  type("38");
+  press(Qt::Key_Return);
+  ASSERT_EQ(cellar_.logged().size(), 1U);
+  const auto& read = get<cellar::TemperatureRead>(cellar_.logged()[0].drafts.at(0).payload);
+  EXPECT_NEAR(units::in_fahrenheit(read.temperature), 38, 1e-9);
+  EXPECT_EQ(round_->station_name(), "K01");
+  type("14");
+  press(Qt::Key_Tab);
+  type("80");
+  press(Qt::Key_Return);
+  ASSERT_EQ(cellar_.logged().size(), 2U);
+  EXPECT_EQ(cellar_.logged()[1].drafts.size(), 2U);
+  EXPECT_EQ(round_->station_name(), "K02");
+}
+
+TEST_F(RoundWindow, TheSameByFingers) {
+  tap("pad_3");
+  tap("pad_9");
+  tap("round_next");
+  ASSERT_EQ(cellar_.logged().size(), 1U);
+  tap("more");  // from what it read last: as it was set
+  EXPECT_EQ(get<units::GaugePressure>(*value(0)->value()), units::gauge_psi(12));
+  tap("more");
+  tap("round_next");
+  ASSERT_EQ(cellar_.logged().size(), 2U);
+  EXPECT_NEAR(units::in_psi(get<cellar::GasSet>(cellar_.logged()[1].drafts.at(0).payload).pressure),
+              13, 1e-9);
+}
+
+TEST_F(RoundWindow, LooksTwiceAtOnceAndRefusesTheImpossible) {
+  press(Qt::Key_PageDown);
+  ASSERT_EQ(round_->station_name(), "K01");
+  type("40");
+  auto* doubt = value(0)->findChild<QLabel*>("doubt");
+  EXPECT_TRUE(doubt->isVisible());
+  EXPECT_TRUE(doubt->text().startsWith("Much more than the last 12 psi"));
+  type("00");
+  EXPECT_TRUE(value(0)->is_wrong());
+  press(Qt::Key_Return);
+  EXPECT_EQ(round_->station_name(), "K01");
+  EXPECT_THAT(cellar_.logged(), IsEmpty());
+}
+
+TEST_F(RoundWindow, ComesBackToWhatWasSkipped) {
+  press(Qt::Key_PageDown);  // Cold box
+  type("12");
+  press(Qt::Key_Return);    // K01, as set: nothing to log, but looked at
+  press(Qt::Key_PageDown);  // K02
+  EXPECT_TRUE(round_->at_end());
+  EXPECT_EQ(round_->findChild<QLabel*>("round_progress")->text(), "1 logged, 2 skipped");
+  press(Qt::Key_Return);
+  EXPECT_EQ(round_->station_name(), "Cold box");
+  press(Qt::Key_PageDown);
+  EXPECT_EQ(round_->station_name(), "K02");
+  press(Qt::Key_PageUp);
+  EXPECT_EQ(round_->station_name(), "Cold box");
+}
+
+TEST_F(RoundWindow, GoesOnWhereItWasLeft) {
+  type("38");
+  press(Qt::Key_Return);
+  press(Qt::Key_PageDown);
+  ASSERT_EQ(round_->station_name(), "K02");
+  press(Qt::Key_Escape);
+  open();
+  EXPECT_EQ(round_->station_name(), "K02");
+  tap("round_back");
+  EXPECT_TRUE(round_->findChild<QLabel*>("round_progress")->text().contains("skipped before"));
+}
+
+TEST_F(RoundWindow, HasTargetsOfTwentyMillimetresOnThisScreen) {
+  const QScreen& screen = *round_->screen();
+  const double dots_per_millimetre = screen.physicalDotsPerInch() / 25.4;
+  const int side = ui::touch_pixels(screen);
+  if (screen.physicalDotsPerInch() >= 50 && screen.physicalDotsPerInch() <= 400) {
+    EXPECT_GE(side / dots_per_millimetre, 20.0);
+  }
+  press(Qt::Key_PageDown);
+  for (int i = 0; i < 3; ++i) QApplication::processEvents();
+  for (const QPushButton* button : round_->findChildren<QPushButton*>()) {
+    if (!button->isVisible()) continue;
+    EXPECT_GE(button->width(), side) << button->objectName().toStdString();
+    EXPECT_GE(button->height(), side) << button->objectName().toStdString();
+  }
+  EXPECT_GE(value(0)->findChild<QLineEdit*>()->height(), side);
+}
+
+TEST_F(RoundWindow, IsReachableReadableAndUnclippedInBothThemes) {
+  press(Qt::Key_PageDown);
+  for (const bool dark : {false, true}) {
+    ui::dress(*qApp, dark ? ui::dark_theme() : ui::light_theme());
+    for (int i = 0; i < 3; ++i) QApplication::processEvents();
+    EXPECT_THAT(unnamed_controls(*round_), IsEmpty());
+    EXPECT_THAT(clipped_texts(*round_), IsEmpty());
+    EXPECT_THAT(contrast_faults(*round_), IsEmpty());
+    EXPECT_THAT(tab_order_faults(*round_), IsEmpty());
+  }
+  ui::dress(*qApp, ui::light_theme());
+}
+
+}  // namespace
+}  // namespace ullage::testing

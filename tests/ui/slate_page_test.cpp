@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The slate as people use it: found by typing, answered while typing, told at
+// the field when it makes no sense, filled from a keg, in the reader's units.
+#include "ui/pages/slate_page.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QLabel>
+#include <QLineEdit>
+#include <QListWidget>
+#include <QPushButton>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QToolButton>
+
+#include "tests/support/accessibility.h"
+#include "tests/support/fake_facade.h"
+#include "tests/support/fake_surroundings.h"
+#include "tests/support/sample_status.h"
+#include "ui/charts/answer_chart.h"
+#include "ui/pages/slate_answer.h"
+#include "ui/pages/slate_form.h"
+#include "ui/preferences.h"
+#include "ui/theme/theme.h"
+#include "ui/theme/theme_switch.h"
+#include "ui/widgets/figure.h"
+#include "ui/widgets/quantity_edits.h"
+
+namespace ullage::testing {
+namespace {
+
+using ::testing::IsEmpty;
+
+class SlateWindow : public ::testing::Test {
+ protected:
+  SlateWindow()
+      : settings_(folder_.filePath("settings.ini"), QSettings::IniFormat),
+        preferences_(settings_),
+        cellar_(sample_cellar()) {
+    ui::dress(*qApp, ui::light_theme());
+    preferences_.set_units(units::DisplayUnits::us());
+    page_ = std::make_unique<ui::SlatePage>(context_);
+    page_->resize(1100, 800);
+    page_->show();
+    EXPECT_TRUE(QTest::qWaitForWindowActive(page_.get()));
+  }
+  template <class Widget>
+  [[nodiscard]] Widget* part(const char* name) const {
+    auto* found = page_->findChild<Widget*>(QLatin1String(name));
+    EXPECT_NE(found, nullptr) << name;
+    return found;
+  }
+  void find(const QString& words) {
+    auto* edit = part<QLineEdit>("slate_words");
+    edit->setFocus();
+    edit->clear();
+    for (const QChar c : words) QTest::keyClick(edit, c.toLatin1());
+  }
+  void type(const char* field, const QString& text) {
+    auto* editor = part<ui::QuantityEdit>((std::string("field_") + field).c_str());
+    QLineEdit* edit = editor->line_edit();
+    edit->setFocus();
+    edit->selectAll();
+    for (const QChar c : text) QTest::keyClick(edit, c.toLatin1());
+  }
+  [[nodiscard]] QString title() const { return part<QLabel>("slate_title")->text(); }
+  [[nodiscard]] QString answer() const {
+    return part<ui::SlateAnswer>("slate_answer")->main_text();
+  }
+  [[nodiscard]] QString fault_at(const char* field) const {
+    return part<ui::QuantityEdit>((std::string("field_") + field).c_str())->fault();
+  }
+  [[nodiscard]] std::string all_text() const {
+    QStringList words;
+    for (const QLabel* label : page_->findChildren<QLabel*>()) {
+      if (label->isVisible()) words << label->text();
+    }
+    for (const ui::Figure* figure : page_->findChildren<ui::Figure*>()) {
+      if (figure->isVisible()) words << figure->text();
+    }
+    return words.join('\n').toStdString();
+  }
+
+  QTemporaryDir folder_;
+  QSettings settings_;
+  ui::Preferences preferences_;
+  FakeFacade cellar_;
+  RecordingNavigator navigator_;
+  QueuedPrompts prompts_;
+  ui::Context context_{cellar_, preferences_, prompts_, navigator_};
+  std::unique_ptr<ui::SlatePage> page_;
+};
+
+TEST_F(SlateWindow, FindsAComputationWhileTypingAndEnterGoesToItsFields) {
+  find("purge cyc");
+  EXPECT_EQ(title(), "How clean does filling and venting purge?");
+  EXPECT_EQ(part<QListWidget>("slate_list")->count(), 1);
+  QTest::keyClick(part<QLineEdit>("slate_words"), Qt::Key_Return);
+  EXPECT_EQ(QApplication::focusWidget(), part<ui::QuantityEdit>("field_pressure")->line_edit());
+  find("abv");
+  EXPECT_EQ(title(), "How much alcohol?");
+  find("weightlifting");
+  EXPECT_EQ(title(), "How much alcohol?");  // stays until something else is found
+  EXPECT_FALSE(part<QListWidget>("slate_list")->isVisible());
+}
+
+TEST_F(SlateWindow, ArrowKeysMoveAmongWhatWasFound) {
+  find("purge");
+  const QString first = title();
+  QTest::keyClick(part<QLineEdit>("slate_words"), Qt::Key_Down);
+  EXPECT_NE(title(), first);
+  QTest::keyClick(part<QLineEdit>("slate_words"), Qt::Key_Up);
+  EXPECT_EQ(title(), first);
+}
+
+TEST_F(SlateWindow, AnswersWhileTypingInTheUnitsOfTheReader) {
+  find("set pressure");
+  const QString before = answer();
+  EXPECT_TRUE(before.contains("psi")) << before.toStdString();
+  type("co2", "2.8");
+  EXPECT_NE(answer(), before);
+  type("temperature", "4C");  // a typed unit wins
+  const QString in_psi = answer();
+  preferences_.set_units(units::DisplayUnits::metric());
+  EXPECT_TRUE(answer().contains("bar")) << answer().toStdString();
+  EXPECT_THAT(all_text(), ::testing::Not(::testing::HasSubstr("°F")));
+  EXPECT_THAT(all_text(), ::testing::Not(::testing::HasSubstr("psi")));
+  preferences_.set_units(units::DisplayUnits::us());
+  EXPECT_EQ(answer(), in_psi);
+}
+
+TEST_F(SlateWindow, TellsNonsenseAtItsField) {
+  find("what co2 pressure give");
+  ASSERT_EQ(title(), "What CO₂ does a pressure give?");
+  for (const char* nonsense : {"500", "-3", "frogs", "nan", "1e400", ""}) {
+    type("pressure", nonsense);
+    if (!*nonsense) {
+      part<ui::QuantityEdit>("field_pressure")->set_text("");
+    }
+    EXPECT_EQ(answer(), "") << nonsense;
+    EXPECT_FALSE(fault_at("pressure").isEmpty()) << nonsense;
+    EXPECT_THAT(all_text(), ::testing::Not(::testing::HasSubstr("nan"))) << nonsense;
+  }
+  type("pressure", "12");
+  EXPECT_EQ(fault_at("pressure"), "");
+  EXPECT_NE(answer(), "");
+}
+
+TEST_F(SlateWindow, TellsAContradictionAtOneOfItsFields) {
+  find("alcohol");
+  type("final", "1.060");
+  EXPECT_EQ(answer(), "");
+  EXPECT_EQ(fault_at("final"), "The final gravity can’t be above the original.");
+  EXPECT_EQ(fault_at("original"), "");
+  type("original", "1.070");
+  EXPECT_EQ(fault_at("final"), "");
+  EXPECT_NE(answer(), "");
+}
+
+TEST_F(SlateWindow, ShowsAChartWhereThereIsOne) {
+  find("purge cycles");
+  auto* chart = part<ui::AnswerChart>("answer_chart");
+  EXPECT_TRUE(chart->isVisible());
+  EXPECT_THAT(chart->accessibleDescription().toStdString(), ::testing::HasSubstr("0 cycles"));
+  find("alcohol");
+  EXPECT_FALSE(chart->isVisible());
+}
+
+TEST_F(SlateWindow, KeepsWhatWasTypedWhenComingBack) {
+  find("alcohol");
+  type("original", "1.070");
+  const QString strong = answer();
+  find("purge cycles");
+  find("alcohol");
+  EXPECT_EQ(answer(), strong);
+}
+
+TEST_F(SlateWindow, OpensWithAKegsFiguresAndOffersTheAct) {
+  const auto keg = numbered<cellar::KegId>(1);
+  page_->work_out("burst", keg);
+  EXPECT_EQ(title(), "How long at high pressure?");
+  EXPECT_TRUE(part<QWidget>("about_keg")->isVisible());
+  EXPECT_EQ(part<ui::GaugePressureEdit>("field_pressure")->value(), units::gauge_psi(30));
+  auto* act = part<QPushButton>("slate_act");
+  ASSERT_TRUE(act->isVisible());
+  EXPECT_EQ(act->text(), "K01: Set gas…");
+  QTest::mouseClick(act, Qt::LeftButton);
+  ASSERT_EQ(navigator_.tasks.size(), 1U);
+  EXPECT_EQ(navigator_.tasks[0].kind, "gas_set");
+  EXPECT_EQ(navigator_.tasks[0].about, cellar::subject(keg));
+  EXPECT_EQ(get<cellar::GasSet>(*navigator_.tasks[0].prefill).pressure, units::gauge_psi(30));
+  QTest::mouseClick(part<QPushButton>("forget_keg"), Qt::LeftButton);
+  EXPECT_FALSE(act->isVisible());
+}
+
+TEST_F(SlateWindow, SaysWhichFiguresAreWhoseInTheReasons) {
+  page_->work_out("burst", numbered<cellar::KegId>(1));
+  type("pressure", "25");
+  const report::Grounds g = part<ui::Figure>("main_answer")->grounds();
+  const auto lines = report::lines_of(g);
+  EXPECT_THAT(lines, ::testing::Contains("Pressure now 25 psi: typed in"));
+  EXPECT_THAT(lines, ::testing::Contains(::testing::HasSubstr("CO₂ in it at the start 1.7")));
+}
+
+TEST_F(SlateWindow, IsReachableReadableAndUnclippedInBothThemes) {
+  for (const bool dark : {false, true}) {
+    ui::dress(*qApp, dark ? ui::dark_theme() : ui::light_theme());
+    for (const QSize size : {QSize(1100, 800), QSize(860, 560)}) {
+      page_->resize(size);
+      for (int i = 0; i < 3; ++i) QApplication::processEvents();
+      EXPECT_THAT(unnamed_controls(*page_), IsEmpty());
+      EXPECT_THAT(clipped_texts(*page_), IsEmpty());
+      EXPECT_THAT(contrast_faults(*page_), IsEmpty());
+      EXPECT_THAT(tab_order_faults(*page_), IsEmpty());
+    }
+  }
+  ui::dress(*qApp, ui::light_theme());
+}
+
+}  // namespace
+}  // namespace ullage::testing

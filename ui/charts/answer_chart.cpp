@@ -1,0 +1,235 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/charts/answer_chart.h"
+
+#include <qcustomplot.h>
+
+#include <QEvent>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+
+#include "ui/context.h"
+#include "ui/theme/theme.h"
+
+namespace ullage::ui {
+namespace {
+
+using report::slate::ChartPoint;
+using report::slate::Value;
+
+constexpr double drawn_in_hours_below = 3;  // days
+constexpr double least_drawn_ppm = 0.1;     // a logarithm has no zero
+
+const QColor& line_ink(const Theme& theme) { return theme.accent_ink; }
+
+}  // namespace
+
+AnswerChart::AnswerChart(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
+  setObjectName(QStringLiteral("answer_chart"));
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->addWidget(plot_);
+  plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
+  plot_->setFocusPolicy(Qt::NoFocus);
+}
+
+void AnswerChart::show_chart(report::slate::Chart chart, const units::Printer& printer) {
+  chart_ = std::move(chart);
+  printer_ = printer;
+  setAccessibleName(q(chart_.title));
+  setAccessibleDescription(in_words());
+  plot_->setAccessibleName(accessibleName());
+  plot_->setAccessibleDescription(accessibleDescription());
+  draw();
+}
+
+void AnswerChart::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange && has_chart()) draw();
+}
+
+void AnswerChart::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  if (has_chart()) draw();
+}
+
+bool AnswerChart::in_hours() const {
+  const Value& last = chart_.points.back().x;
+  return boost::variant2::holds_alternative<units::Duration>(last) &&
+         drawn_number(last, printer_.units) < drawn_in_hours_below;
+}
+
+double AnswerChart::x_of(const Value& value) const {
+  return drawn_number(value, printer_.units) * (in_hours() ? 24 : 1);
+}
+
+double AnswerChart::y_of(const Value& value) const {
+  const double y = drawn_number(value, printer_.units);
+  return chart_.log_y ? std::max(y, least_drawn_ppm) : y;
+}
+
+void AnswerChart::draw() {
+  plot_->clearPlottables();
+  plot_->clearItems();
+  if (!has_chart()) return;
+  plot_->setBufferDevicePixelRatio(devicePixelRatioF());
+  plot_->setBackground(QBrush(theme_of(this).window));
+  draw_axes();
+  draw_wanted_band();
+  if (chart_.dots) {
+    draw_dots();
+  } else {
+    draw_line();
+  }
+  draw_marks();
+  plot_->replot();
+}
+
+void AnswerChart::draw_axes() {
+  const Theme& theme = theme_of(this);
+  QCPAxis* x = plot_->xAxis;
+  QCPAxis* y = plot_->yAxis;
+  double low = y_of(chart_.points.front().low);
+  double high = low;
+  const auto take_in = [&](const Value& v) {
+    low = std::min(low, y_of(v));
+    high = std::max(high, y_of(v));
+  };
+  for (const ChartPoint& p : chart_.points) {
+    for (const Value& v : {p.low, p.likely, p.high}) take_in(v);
+  }
+  if (chart_.band_low) take_in(*chart_.band_low);
+  if (chart_.band_high) take_in(*chart_.band_high);
+  if (chart_.log_y) {
+    y->setScaleType(QCPAxis::stLogarithmic);
+    y->setTicker(QSharedPointer<QCPAxisTickerLog>(new QCPAxisTickerLog));
+    y->setRange(low / 1.5, high * 1.5);
+    y->setNumberFormat("f");
+    y->setNumberPrecision(0);
+  } else {
+    y->setScaleType(QCPAxis::stLinear);
+    y->setTicker(QSharedPointer<QCPAxisTicker>(new QCPAxisTicker));
+    const double room = std::max((high - low) * 0.08, 0.05);
+    y->setRange(low - room, high + room);
+    y->ticker()->setTickCount(5);
+    y->setNumberFormat("f");
+    y->setNumberPrecision(high - low > 8 ? 0 : 1);
+  }
+  const double first = x_of(chart_.points.front().x);
+  const double last = x_of(chart_.points.back().x);
+  const double edge = chart_.dots ? 0.4 : 0;
+  x->setRange(first - edge, last + edge);
+  x->ticker()->setTickCount(6);
+  x->setNumberFormat("f");
+  x->setNumberPrecision(last - first < 4 && !chart_.dots ? 1 : 0);
+  const auto with_unit = [](const std::string& title, const std::string& unit) {
+    return unit.empty() ? q(title) : q(title) + QStringLiteral(", ") + q(unit);
+  };
+  const std::string x_unit =
+      in_hours() ? "hours" : drawn_unit(chart_.points.back().x, printer_.units);
+  x->setLabel(with_unit(chart_.x_title, x_unit));
+  y->setLabel(with_unit(chart_.y_title, drawn_unit(chart_.points.back().likely, printer_.units)));
+  for (QCPAxis* axis : {x, y}) {
+    axis->setTickLabelFont(font_of(TextRole::small));
+    axis->setTickLabelColor(theme.text_secondary);
+    axis->setLabelFont(font_of(TextRole::small));
+    axis->setLabelColor(theme.text_secondary);
+    axis->setBasePen(Qt::NoPen);
+    axis->setTickPen(axis == x ? QPen(theme.control_line, 1) : Qt::NoPen);
+    axis->setSubTickPen(Qt::NoPen);
+    axis->grid()->setPen(QPen(theme.line, 1));
+    axis->grid()->setZeroLinePen(Qt::NoPen);
+  }
+  x->grid()->setVisible(false);
+  plot_->setLocale(printer_.style.decimal_mark == ',' ? QLocale(QLocale::German)
+                                                      : QLocale(QLocale::C));
+}
+
+void AnswerChart::draw_wanted_band() {
+  if (!chart_.band_low || !chart_.band_high) return;
+  const Theme& theme = theme_of(this);
+  auto* band = new QCPItemRect(plot_);
+  band->setPen(QPen(theme.success, 1));
+  QColor tint = theme.success;
+  tint.setAlphaF(0.22F);
+  band->setBrush(tint);
+  band->topLeft->setCoords(plot_->xAxis->range().lower, y_of(*chart_.band_high));
+  band->bottomRight->setCoords(plot_->xAxis->range().upper, y_of(*chart_.band_low));
+  band->setLayer("grid");
+}
+
+void AnswerChart::draw_line() {
+  const Theme& theme = theme_of(this);
+  QCPGraph* upper = plot_->addGraph();
+  QCPGraph* lower = plot_->addGraph();
+  QCPGraph* likely = plot_->addGraph();
+  QColor band = line_ink(theme);
+  band.setAlphaF(0.24F);
+  upper->setPen(Qt::NoPen);
+  lower->setPen(Qt::NoPen);
+  upper->setBrush(band);
+  upper->setChannelFillGraph(lower);
+  likely->setPen(QPen(line_ink(theme), 2.2));
+  for (const ChartPoint& p : chart_.points) {
+    upper->addData(x_of(p.x), y_of(p.high));
+    lower->addData(x_of(p.x), y_of(p.low));
+    likely->addData(x_of(p.x), y_of(p.likely));
+  }
+}
+
+void AnswerChart::draw_dots() {
+  const Theme& theme = theme_of(this);
+  QCPGraph* dots = plot_->addGraph();
+  dots->setLineStyle(QCPGraph::lsNone);
+  dots->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, line_ink(theme), 8));
+  auto* errors = new QCPErrorBars(plot_->xAxis, plot_->yAxis);
+  errors->setDataPlottable(dots);
+  errors->setPen(QPen(line_ink(theme), 1.4));
+  errors->setWhiskerWidth(6);
+  errors->setSymbolGap(6);
+  for (const ChartPoint& p : chart_.points) {
+    const double y = y_of(p.likely);
+    dots->addData(x_of(p.x), y);
+    errors->addData(y - y_of(p.low), y_of(p.high) - y);
+  }
+}
+
+void AnswerChart::draw_marks() {
+  const Theme& theme = theme_of(this);
+  for (const report::slate::ChartMark& mark : chart_.marks) {
+    const double x = x_of(mark.x);
+    const QCPRange range = plot_->xAxis->range();
+    if (!range.contains(x)) continue;
+    auto* upright = new QCPItemStraightLine(plot_);
+    upright->point1->setCoords(x, plot_->yAxis->range().lower);
+    upright->point2->setCoords(x, plot_->yAxis->range().upper);
+    QPen pen(theme.text_secondary, 1.2);
+    pen.setDashPattern({3, 3});
+    upright->setPen(pen);
+    auto* label = new QCPItemText(plot_);
+    label->setText(q(mark.label));
+    label->setFont(font_of(TextRole::small));
+    label->setColor(theme.text);
+    const bool left = x > range.center();
+    label->setPositionAlignment((left ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignTop);
+    label->setPadding(QMargins(4, 1, 4, 1));
+    label->position->setTypeX(QCPItemPosition::ptPlotCoords);
+    label->position->setTypeY(QCPItemPosition::ptAxisRectRatio);
+    label->position->setCoords(x, 0);
+  }
+}
+
+QString AnswerChart::in_words() const {
+  if (!has_chart()) return {};
+  const auto tell = [this](const ChartPoint& p) {
+    const bool counted = boost::variant2::holds_alternative<report::slate::Count>(p.x);
+    const QString at = q(print(p.x, printer_));
+    return tr("%1 at %2")
+        .arg(q(print(p.likely, printer_)),
+             counted ? at + QLatin1Char(' ') + q(chart_.x_title).toLower() : at);
+  };
+  return tr("%1: from %2 to %3.")
+      .arg(q(chart_.title), tell(chart_.points.front()), tell(chart_.points.back()));
+}
+
+}  // namespace ullage::ui

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The chart of an answer on the slate: the likely line in its band (or dots with
+// whiskers, for cycles), the range it should come into, and marks. Axes are in
+// the person's units; the same in words is the accessible description.
+#pragma once
+
+#include <QWidget>
+
+#include "core/report/slate/computation.h"
+
+class QCustomPlot;
+
+namespace ullage::ui {
+
+class AnswerChart final : public QWidget {
+  Q_OBJECT
+ public:
+  explicit AnswerChart(QWidget* parent = nullptr);
+
+  void show_chart(report::slate::Chart, const units::Printer&);
+  [[nodiscard]] bool has_chart() const { return !chart_.empty(); }
+  [[nodiscard]] QString in_words() const;
+  [[nodiscard]] QSize sizeHint() const override { return {360, 240}; }
+  [[nodiscard]] QSize minimumSizeHint() const override { return {220, 200}; }
+
+ protected:
+  void changeEvent(QEvent*) override;
+  void resizeEvent(QResizeEvent*) override;
+
+ private:
+  void draw();
+  void draw_axes();
+  void draw_line();
+  void draw_dots();
+  void draw_wanted_band();
+  void draw_marks();
+  [[nodiscard]] double x_of(const report::slate::Value&) const;
+  [[nodiscard]] double y_of(const report::slate::Value&) const;
+  [[nodiscard]] bool in_hours() const;
+
+  QCustomPlot* plot_;
+  report::slate::Chart chart_;
+  units::Printer printer_;
+};
+
+}  // namespace ullage::ui

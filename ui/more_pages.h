@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Pages beside those of context.h, and the way from anywhere to the slate: a
+// navigator that has one opens it, any other does nothing.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "ui/context.h"
+
+namespace ullage::ui {
+
+inline constexpr auto page_beers = static_cast<PageId>(6);
+inline constexpr auto page_slate = static_cast<PageId>(7);
+
+// The computation of that key (core/report/slate), with the keg's figures in
+// its fields.
+class SlateOpener {
+ public:
+  virtual ~SlateOpener() = default;
+  virtual void work_out(const std::string& computation, std::optional<cellar::KegId>) = 0;
+};
+
+inline void work_out(Navigator& navigator, const std::string& computation,
+                     std::optional<cellar::KegId> keg) {
+  if (auto* opener = dynamic_cast<SlateOpener*>(&navigator)) opener->work_out(computation, keg);
+}
+
+}  // namespace ullage::ui

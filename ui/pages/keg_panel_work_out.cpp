@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/keg_panel_work_out.h"
+
+#include <QPushButton>
+
+#include "core/report/slate/prefill.h"
+#include "ui/context.h"
+#include "ui/more_pages.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/flow_layout.h"
+
+namespace ullage::ui {
+
+KegPanelWorkOut::KegPanelWorkOut(Context& context, QWidget* parent)
+    : QWidget(parent), context_(context), buttons_(new FlowLayout(this, space::s)) {
+  setObjectName(QStringLiteral("work_out"));
+  buttons_->setContentsMargins(0, 0, 0, 0);
+}
+
+void KegPanelWorkOut::show_keg(const PanelSubject& subject) {
+  keg_ = subject.keg.record.keg;
+  const auto offers = report::slate::offers_for({subject.cellar, subject.keg, subject.speaker});
+  QStringList labels;
+  for (const report::slate::Offer& offer : offers) labels << q(offer.label);
+  if (labels == shown_) return;
+  shown_ = labels;
+  while (QLayoutItem* item = buttons_->takeAt(0)) {
+    item->widget()->hide();
+    item->widget()->deleteLater();
+    delete item;
+  }
+  for (const report::slate::Offer& offer : offers) {
+    auto* button = new QPushButton(q(offer.label), this);
+    button->setObjectName(QStringLiteral("work_out_") + q(std::string(offer.computation)));
+    connect(button, &QPushButton::clicked, this, [this, key = std::string(offer.computation)] {
+      work_out(context_.navigator, key, keg_);
+    });
+    buttons_->addWidget(button);
+  }
+}
+
+}  // namespace ullage::ui

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/widgets/figure.h"
+
+#include <QKeyEvent>
+#include <QPainter>
+#include <algorithm>
+
+#include "ui/theme/theme.h"
+#include "ui/widgets/reasons_popup.h"
+
+namespace ullage::ui {
+namespace {
+
+constexpr int figure_room = 2;  // above and below the text, for ring and dots
+
+}  // namespace
+
+Figure::Figure(TextRole role, Ink ink, QWidget* parent) : QAbstractButton(parent), ink_(ink) {
+  setFont(font_of(role));
+  QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
+  policy.setHeightForWidth(true);
+  setSizePolicy(policy);
+  setFocusPolicy(Qt::NoFocus);
+  connect(this, &QAbstractButton::clicked, this, &Figure::open_reasons);
+}
+
+void Figure::show_number(const QString& name, const QString& text, Reasons reasons) {
+  reasons_ = std::move(reasons);
+  const bool has_reasons = static_cast<bool>(reasons_);
+  setFocusPolicy(has_reasons ? Qt::StrongFocus : Qt::NoFocus);
+  setCursor(has_reasons ? Qt::PointingHandCursor : Qt::ArrowCursor);
+  setText(text);
+  setAccessibleName(name.isEmpty() ? text : name + QStringLiteral(": ") + text);
+  setAccessibleDescription(has_reasons ? tr("Opens the reasons for this number") : QString());
+  updateGeometry();
+  update();
+}
+
+report::Grounds Figure::grounds() const { return reasons_ ? reasons_() : report::Grounds{}; }
+
+void Figure::set_ink(Ink ink) {
+  ink_ = ink;
+  update();
+}
+
+void Figure::open_reasons() {
+  const report::Grounds known = grounds();
+  if (!known.empty()) ReasonsPopup::open(this, known);
+}
+
+QRect Figure::laid_out(int width) const {
+  return fontMetrics().boundingRect(QRect(0, 0, std::max(1, width), 10000),
+                                    Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop, text());
+}
+
+QSize Figure::sizeHint() const {
+  return {fontMetrics().horizontalAdvance(text()) + 2 * figure_room,
+          fontMetrics().height() + 2 * figure_room};
+}
+
+QSize Figure::minimumSizeHint() const {
+  int longest = 0;
+  for (const QString& word : text().split(QLatin1Char(' '))) {
+    longest = std::max(longest, fontMetrics().horizontalAdvance(word));
+  }
+  return {longest + 2 * figure_room, fontMetrics().height() + 2 * figure_room};
+}
+
+int Figure::heightForWidth(int width) const {
+  return laid_out(width - 2 * figure_room).height() + 2 * figure_room;
+}
+
+void Figure::paintEvent(QPaintEvent*) {
+  const Theme& theme = theme_of(this);
+  QPainter painter(this);
+  const QRect inside = rect().adjusted(figure_room, figure_room, -figure_room, -figure_room);
+  painter.setPen(ink_of(ink_, theme));
+  painter.drawText(inside, Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop, text());
+  if (!reasons_) return;
+  // The dotted line runs under the last line of the text.
+  const QRect used = laid_out(inside.width());
+  QPen dots(hasFocus() || underMouse() ? theme.accent_ink : theme.text_secondary, 1.2);
+  dots.setDashPattern({1.5, 2});
+  painter.setPen(dots);
+  const int y = std::min(height() - 1, figure_room + used.height());
+  painter.drawLine(figure_room, y, figure_room + std::min(used.width(), inside.width()), y);
+  if (!hasFocus()) return;
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(QPen(theme.focus, 2));
+  painter.setBrush(Qt::NoBrush);
+  painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), radius::small, radius::small);
+}
+
+void Figure::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+    if (reasons_) open_reasons();
+    return;
+  }
+  QAbstractButton::keyPressEvent(event);
+}
+
+bool Figure::event(QEvent* event) {
+  if (event->type() == QEvent::Enter || event->type() == QEvent::Leave) update();
+  return QAbstractButton::event(event);
+}
+
+}  // namespace ullage::ui
