@@ -3,6 +3,7 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
+#include <cstdio>
 #include <map>
 
 #include "app/exit_codes.h"
@@ -12,7 +13,7 @@ namespace ullage::app {
 namespace {
 
 constexpr const char* closing_words =
-    R"(Exit codes: 0 done; 1 something was found or refused, and the text says what;
+    R"(Exit codes: 0 done; 1 something was found, refused or is overdue, and the text says what;
 2 the command line made no sense; 3 there is no display to show a window on;
 4 a file could not be read or written.)";
 
@@ -22,6 +23,12 @@ const std::map<std::string, units::DisplayUnits> unit_presets = {
     {"metric", units::DisplayUnits::metric()},
     {"us", units::DisplayUnits::us()},
     {"british", units::DisplayUnits::british()}};
+
+const std::map<std::string, LogBook> books = {
+    {"cleaning", LogBook::cleaning}, {"temperature", LogBook::temperature},
+    {"gas", LogBook::gas},           {"wastage", LogBook::wastage},
+    {"custody", LogBook::custody},   {"kegs", LogBook::kegs},
+    {"round", LogBook::round},       {"recall", LogBook::recall}};
 
 // CLI11 fills these while it parses.
 struct Arguments {
@@ -33,6 +40,13 @@ struct Arguments {
   ExportCellar exported;
   ImportCellar imported;
   CheckCellar checked;
+  TellDue due;
+  PrintTags tags;
+  bool no_backs = false;
+  WriteLog log;
+  std::string book;
+  bool csv = false, json = false;
+  WriteCalendar calendar;
 };
 
 void describe_window(CLI::App& app, Arguments& a) {
@@ -40,15 +54,19 @@ void describe_window(CLI::App& app, Arguments& a) {
   app.add_flag("--demo", a.demo, "Open a made-up cellar to try things on");
 }
 
+void describe_paper(CLI::App& command, Arguments& a) {
+  command.add_option("--paper", a.paper, "a4 or letter")
+      ->check(CLI::IsMember(papers, CLI::ignore_case))
+      ->default_str("a4");
+  command.add_option("--units", a.units, "metric, us or british; else as the cellar was set up")
+      ->check(CLI::IsMember(unit_presets, CLI::ignore_case));
+}
+
 CLI::App* describe_sheet(CLI::App& app, Arguments& a) {
   auto* sheet = app.add_subcommand("sheet", "Print the status sheet to a PDF");
   sheet->add_option("CELLAR", a.sheet.cellar, "The cellar file")->required();
   sheet->add_option("--pdf", a.sheet.pdf, "Where to write it")->required();
-  sheet->add_option("--paper", a.paper, "a4 or letter")
-      ->check(CLI::IsMember(papers, CLI::ignore_case))
-      ->default_str("a4");
-  sheet->add_option("--units", a.units, "metric, us or british; else as the cellar was set up")
-      ->check(CLI::IsMember(unit_presets, CLI::ignore_case));
+  describe_paper(*sheet, a);
   sheet->add_option("--by", a.sheet.by, "Initials to print on it");
   return sheet;
 }
@@ -74,13 +92,96 @@ CLI::App* describe_check(CLI::App& app, Arguments& a) {
   return command;
 }
 
+CLI::App* describe_due(CLI::App& app, Arguments& a) {
+  auto* command = app.add_subcommand("due", "What is due; exit code 1 when something is overdue");
+  command->add_option("CELLAR", a.due.cellar, "The cellar file")->required();
+  command->add_option("--within", a.due.within_days, "Days to look ahead (14)")
+      ->check(CLI::Range(0, 3660));
+  command->add_flag("--json", a.due.json, "As JSON");
+  return command;
+}
+
+CLI::App* describe_tags(CLI::App& app, Arguments& a) {
+  auto* command = app.add_subcommand("tags", "Print keg tags or warning tags to a PDF");
+  command->add_option("CELLAR", a.tags.cellar, "The cellar file")->required();
+  command->add_option("--pdf", a.tags.pdf, "Where to write them")->required();
+  command->add_option("--keg", a.tags.kegs, "Of this keg alone; may be given several times")
+      ->allow_extra_args(false);
+  command->add_flag("--warnings", a.tags.warnings, "The warnings there is reason for");
+  command->add_flag("--single", a.tags.single, "One to an A6 page");
+  command->add_flag("--no-backs", a.no_backs, "Fronts alone");
+  describe_paper(*command, a);
+  return command;
+}
+
+std::string wrong_day(const std::string& text) {
+  return parse_day(text) ? std::string() : "write days like 2026-11-24";
+}
+
+CLI::App* describe_log(CLI::App& app, Arguments& a) {
+  auto* command = app.add_subcommand("log", "A log book or list as text, PDF, CSV or JSON");
+  command
+      ->add_option("BOOK", a.book,
+                   "cleaning, temperature, gas, wastage, custody, kegs, round or recall")
+      ->required()
+      ->check(CLI::IsMember(books, CLI::ignore_case));
+  command->add_option("CELLAR", a.log.cellar, "The cellar file")->required();
+  command->add_option("--from", a.log.from, "First day, such as 2026-11-01")->check(wrong_day);
+  command->add_option("--to", a.log.to, "Last day")->check(wrong_day);
+  command->add_option("--batch", a.log.batch, "Of a recall list: the batch’s name");
+  auto* pdf = command->add_option("--pdf", a.log.pdf, "Write a PDF there");
+  auto* csv = command->add_flag("--csv", a.csv, "As CSV")->excludes(pdf);
+  command->add_flag("--json", a.json, "As JSON")->excludes(pdf)->excludes(csv);
+  command->add_option("--by", a.log.by, "Initials to print on it");
+  describe_paper(*command, a);
+  return command;
+}
+
+CLI::App* describe_calendar(CLI::App& app, Arguments& a) {
+  auto* command = app.add_subcommand("calendar", "Write due work and ready dates as iCalendar");
+  command->add_option("CELLAR", a.calendar.cellar, "The cellar file")->required();
+  command->add_option("FILE", a.calendar.file, "The .ics file to write")->required();
+  return command;
+}
+
 std::string lower(std::string text) {
   std::transform(text.begin(), text.end(), text.begin(),
                  [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
   return text;
 }
 
+template <class Printed>
+void take_paper(Printed& printed, const Arguments& a) {
+  printed.paper = papers.at(lower(a.paper));
+  if (!a.units.empty()) printed.units = unit_presets.at(lower(a.units));
+}
+
+WriteLog log_of(const Arguments& a) {
+  WriteLog log = a.log;
+  take_paper(log, a);
+  log.book = books.at(lower(a.book));
+  log.form = a.csv               ? LogForm::csv
+             : a.json            ? LogForm::json
+             : a.log.pdf.empty() ? LogForm::text
+                                 : LogForm::pdf;
+  return log;
+}
+
 }  // namespace
+
+std::optional<std::chrono::year_month_day> parse_day(const std::string& text) {
+  int year = 0;
+  unsigned month = 0;
+  unsigned day = 0;
+  int used = 0;
+  if (text.size() != 10 ||
+      std::sscanf(text.c_str(), "%4d-%2u-%2u%n", &year, &month, &day, &used) != 3 || used != 10) {
+    return std::nullopt;
+  }
+  const std::chrono::year_month_day date{std::chrono::year(year), std::chrono::month(month),
+                                         std::chrono::day(day)};
+  return date.ok() && year > 0 ? std::optional(date) : std::nullopt;
+}
 
 std::expected<Command, SaidInstead> read_command_line(std::vector<std::string> arguments) {
   Arguments a;
@@ -94,6 +195,10 @@ std::expected<Command, SaidInstead> read_command_line(std::vector<std::string> a
   const auto* exported = describe_export(app, a);
   const auto* imported = describe_import(app, a);
   const auto* checked = describe_check(app, a);
+  const auto* due = describe_due(app, a);
+  const auto* tags = describe_tags(app, a);
+  const auto* log = describe_log(app, a);
+  const auto* calendar = describe_calendar(app, a);
   std::reverse(arguments.begin(), arguments.end());
   try {
     app.parse(std::move(arguments));
@@ -103,10 +208,17 @@ std::expected<Command, SaidInstead> read_command_line(std::vector<std::string> a
     return std::unexpected(SaidInstead{asked_for ? exit_ok : exit_usage, out.str()});
   }
   if (sheet->parsed()) {
-    a.sheet.paper = papers.at(lower(a.paper));
-    if (!a.units.empty()) a.sheet.units = unit_presets.at(lower(a.units));
+    take_paper(a.sheet, a);
     return a.sheet;
   }
+  if (due->parsed()) return a.due;
+  if (tags->parsed()) {
+    take_paper(a.tags, a);
+    a.tags.backs = !a.no_backs;
+    return a.tags;
+  }
+  if (log->parsed()) return log_of(a);
+  if (calendar->parsed()) return a.calendar;
   if (exported->parsed()) return a.exported;
   if (imported->parsed()) return a.imported;
   if (checked->parsed()) return a.checked;
@@ -116,7 +228,11 @@ std::expected<Command, SaidInstead> read_command_line(std::vector<std::string> a
 }
 
 std::string headless_commands() {
-  return "  ullage sheet CELLAR --pdf FILE   the status sheet as a PDF\n"
+  return "  ullage due CELLAR                what is due\n"
+         "  ullage sheet CELLAR --pdf FILE   the status sheet as a PDF\n"
+         "  ullage tags CELLAR --pdf FILE    keg tags as a PDF\n"
+         "  ullage log BOOK CELLAR           a log book as text, PDF, CSV or JSON\n"
+         "  ullage calendar CELLAR FILE      due work and ready dates as iCalendar\n"
          "  ullage export CELLAR FILE        the whole cellar as JSON\n"
          "  ullage import FILE CELLAR        a new cellar from such a file\n"
          "  ullage check CELLAR              is the file whole, does its story fit\n";

@@ -4,6 +4,7 @@
 // nothing.
 #pragma once
 
+#include <chrono>
 #include <expected>
 #include <filesystem>
 #include <optional>
@@ -34,7 +35,37 @@ struct ImportCellar {
 struct CheckCellar {
   std::filesystem::path cellar;
 };
-using Command = boost::variant2::variant<ShowWindow, PrintSheet, ExportCellar, ImportCellar, CheckCellar>;
+struct TellDue {
+  std::filesystem::path cellar;
+  int within_days = 14;
+  bool json = false;
+};
+struct PrintTags {
+  std::filesystem::path cellar, pdf;
+  std::vector<std::string> kegs;  // tags; all at hand when empty
+  bool warnings = false;          // in place of keg tags
+  bool single = false;
+  bool backs = true;
+  ui::Paper paper = ui::Paper::a4;
+  std::optional<units::DisplayUnits> units;
+};
+enum class LogBook { cleaning, temperature, gas, wastage, custody, kegs, round, recall };
+enum class LogForm { text, pdf, csv, json };
+struct WriteLog {
+  std::filesystem::path cellar, pdf;
+  LogBook book = LogBook::cleaning;
+  LogForm form = LogForm::text;
+  std::string from, to;  // "2026-11-24"; empty when not said
+  std::string batch;
+  ui::Paper paper = ui::Paper::a4;
+  std::optional<units::DisplayUnits> units;
+  std::string by;
+};
+struct WriteCalendar {
+  std::filesystem::path cellar, file;
+};
+using Command = boost::variant2::variant<ShowWindow, PrintSheet, ExportCellar, ImportCellar,
+                                         CheckCellar, TellDue, PrintTags, WriteLog, WriteCalendar>;
 
 // Text to print instead of doing anything: help, the version, or what was wrong.
 struct SaidInstead {
@@ -45,6 +76,9 @@ struct SaidInstead {
 // `arguments` without the program's name.
 [[nodiscard]] std::expected<Command, SaidInstead> read_command_line(
     std::vector<std::string> arguments);
+
+// "2026-11-24"; nullopt for anything else, and for days that no calendar has.
+[[nodiscard]] std::optional<std::chrono::year_month_day> parse_day(const std::string&);
 
 // The commands that need no display, one a line, for when there is none.
 [[nodiscard]] std::string headless_commands();

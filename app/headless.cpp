@@ -7,7 +7,7 @@
 #include <system_error>
 
 #include "app/exit_codes.h"
-#include "core/report/preset_units.h"
+#include "app/headless_parts.h"
 #include "core/report/say.h"
 #include "core/report/status_sheet.h"
 #include "core/store/check.h"
@@ -18,32 +18,6 @@
 namespace ullage::app {
 
 namespace {
-
-int file_problem(Terminal terminal, const store::StoreError& error) {
-  terminal.err << store::describe(error) << '\n';
-  if (!error.detail.empty()) terminal.err << "(" << error.detail << ")\n";
-  return exit_file_problem;
-}
-
-// Reading a cellar here must neither lock it nor bring it up to date.
-store::OpenOptions for_reading() { return {.read_only = true, .allow_network_read_only = true}; }
-
-units::DisplayUnits units_of(const cellar::CellarStatus& status) {
-  return status.cellar ? report::units_of(status.cellar->units) : units::DisplayUnits::metric();
-}
-
-report::Speaker speaker_for(const CellarSession& session, const cellar::CellarStatus& status,
-                            const std::optional<units::DisplayUnits>& wanted) {
-  const bool us = status.cellar && status.cellar->units == cellar::UnitsPreset::us;
-  return {.printer = {.units = wanted.value_or(units_of(status)), .style = {}},
-          .calendar = &session.calendar(),
-          .words = us ? report::RegionalWords::us : report::RegionalWords::british,
-          .now = session.now()};
-}
-
-std::string counted(std::size_t number, const char* one, const char* many) {
-  return std::to_string(number) + " " + (number == 1 ? one : many);
-}
 
 // The new cellar is filled under another name and gets its own when it is whole.
 std::filesystem::path unfinished(const std::filesystem::path& cellar) {
@@ -61,7 +35,7 @@ int print_sheet(const PrintSheet& asked, CellarSession::Tools tools, Terminal te
   const report::StatusSheet sheet =
       report::status_sheet(*status, speaker_for(**session, *status, asked.units), asked.by);
   const ui::StatusSheetPages pages(sheet, asked.paper, QFont());
-  const auto written = ui::write_pdf(pages, asked.paper, QString::fromStdString(asked.pdf.string()),
+  const auto written = ui::write_pdf(pages, QString::fromStdString(asked.pdf.string()),
                                      QString::fromStdString(sheet.cellar));
   if (!written) {
     terminal.err << written.error().toStdString() << '\n';

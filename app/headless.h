@@ -22,4 +22,11 @@ struct Terminal {
 [[nodiscard]] int import_cellar(const ImportCellar&, CellarSession::Tools, Terminal);
 [[nodiscard]] int check_cellar(const CheckCellar&, CellarSession::Tools, Terminal);
 
+// What is due within so many days: exit_refused when something is overdue.
+[[nodiscard]] int tell_due(const TellDue&, CellarSession::Tools, Terminal);
+// Need a QGuiApplication too (a log, when it becomes a PDF).
+[[nodiscard]] int print_tags(const PrintTags&, CellarSession::Tools, Terminal);
+[[nodiscard]] int write_log(const WriteLog&, CellarSession::Tools, Terminal);
+[[nodiscard]] int write_calendar(const WriteCalendar&, CellarSession::Tools, Terminal);
+
 }  // namespace ullage::app

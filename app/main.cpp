@@ -44,12 +44,13 @@ int show_window(const ShowWindow& what, int& argc, char** argv, Desk::Tools& too
   return shown ? QApplication::exec() : exit_file_problem;
 }
 
-int print_without_display(const PrintSheet& what, int& argc, char** argv,
-                          CellarSession::Tools tools) {
+// Fonts need an application, but no display.
+template <class Print>
+int print_without_display(int& argc, char** argv, Print print) {
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   const QGuiApplication application(argc, argv);
   name_the_program();
-  return print_sheet(what, tools, {std::cout, std::cerr});
+  return print();
 }
 
 int carry_out(const Command& command, int& argc, char** argv) {
@@ -66,8 +67,19 @@ int carry_out(const Command& command, int& argc, char** argv) {
             return show_window(what, argc, argv, tools);
           },
           [&](const PrintSheet& what) {
-            return print_without_display(what, argc, argv, {clock, ids});
+            return print_without_display(argc, argv,
+                                         [&] { return print_sheet(what, {clock, ids}, terminal); });
           },
+          [&](const PrintTags& what) {
+            return print_without_display(argc, argv,
+                                         [&] { return print_tags(what, {clock, ids}, terminal); });
+          },
+          [&](const WriteLog& what) {
+            return print_without_display(argc, argv,
+                                         [&] { return write_log(what, {clock, ids}, terminal); });
+          },
+          [&](const TellDue& what) { return tell_due(what, {clock, ids}, terminal); },
+          [&](const WriteCalendar& what) { return write_calendar(what, {clock, ids}, terminal); },
           [&](const ExportCellar& what) { return export_cellar(what, terminal); },
           [&](const ImportCellar& what) { return import_cellar(what, {clock, ids}, terminal); },
           [&](const CheckCellar& what) { return check_cellar(what, {clock, ids}, terminal); }},

@@ -12,9 +12,12 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/commands/scan_catcher.h"
 #include "ui/commands/task_palette.h"
 #include "ui/dialogs/forms/task_forms.h"
 #include "ui/dialogs/round.h"
+#include "ui/dialogs/papers.h"
+#include "ui/dialogs/scan_offer.h"
 #include "ui/dialogs/sheet_preview.h"
 #include "ui/notice_strip.h"
 #include "ui/pages/beers_page.h"
@@ -53,6 +56,8 @@ MainWindow::MainWindow(cellar::Facade& cellar, Preferences& preferences, Prompts
   auto* clock = new QTimer(this);
   connect(clock, &QTimer::timeout, this, &MainWindow::refresh);
   clock->start(minute_ms);
+  scanner_ = new ScanCatcher(*this);
+  connect(scanner_, &ScanCatcher::scanned, this, &MainWindow::show_scanned);
   show_page(PageId::kegs);
   refresh();
 }
@@ -92,9 +97,10 @@ void MainWindow::build() {
 void MainWindow::build_menus() {
   std::map<Menu, QMenu*> menus;
   for (const CommandSpec& spec : commands()) {
-    const bool ours = *spec.task || spec.menu == Menu::view || spec.command == Command::undo ||
-                      spec.command == Command::redo || spec.command == Command::any_task ||
-                      spec.command == Command::round || spec.command == Command::status_sheet ||
+    const bool ours = *spec.task || spec.menu == Menu::view || is_paper(spec.command) ||
+                      spec.command == Command::undo || spec.command == Command::redo ||
+                      spec.command == Command::any_task || spec.command == Command::round ||
+                      spec.command == Command::status_sheet ||
                       spec.command == Command::quit;
     if (!ours && !app_commands_.contains(spec.command)) continue;
     QMenu*& menu = menus[spec.menu];
@@ -112,6 +118,7 @@ void MainWindow::build_menus() {
 void MainWindow::run(Command command) {
   const CommandSpec& spec = spec_of(command);
   if (*spec.task) return open_task({spec.task, {}, {}, {}});
+  if (is_paper(command)) return open_paper(command, context_, this);
   switch (command) {
     case Command::undo:
       return undo(false);
@@ -215,6 +222,22 @@ void MainWindow::work_out(const std::string& computation, std::optional<cellar::
 void MainWindow::show_entries_of(cellar::SubjectRef subject) {
   show_page(PageId::log);
   log_->show_entries_of(subject);
+}
+
+void MainWindow::show_scanned(const QString& tag) {
+  const auto status = context_.cellar.status();
+  const cellar::KegStatus* keg = status->keg_by_tag(s(tag));
+  if (!keg) {
+    announce(tr("No keg %1 is registered in this cellar.").arg(tag), false);
+    return;
+  }
+  show_keg(keg->record.keg);
+  if (!offer_) {
+    offer_ = new ScanOffer(context_, this);
+    scanner_->watch_also(offer_);
+  }
+  offer_->show_keg(keg->record.keg);
+  offer_->open();
 }
 
 void MainWindow::open_status_sheet() {

@@ -27,6 +27,8 @@ class LogPage;
 class NoticeStrip;
 class Rail;
 class SlatePage;
+class ScanCatcher;
+class ScanOffer;
 
 // Commands that reach beyond the open cellar: files, other windows, the list of
 // shortcuts. Given by the application; a command without one is not offered.
@@ -62,6 +64,7 @@ class MainWindow : public QMainWindow, public Navigator, public SlateOpener {
   void build_menus();
   void refresh();
   void undo(bool again);
+  void show_scanned(const QString& tag);
   [[nodiscard]] QWidget* page_widget(PageId page);
 
   Context context_;
@@ -78,6 +81,8 @@ class MainWindow : public QMainWindow, public Navigator, public SlateOpener {
   BeersPage* beers_ = nullptr;
   SlatePage* slate_ = nullptr;
   LogPage* log_ = nullptr;
+  ScanCatcher* scanner_ = nullptr;
+  ScanOffer* offer_ = nullptr;
 };
 
 }  // namespace ullage::ui

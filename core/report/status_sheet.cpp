@@ -4,10 +4,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
 #include <limits>
 #include <string_view>
 #include <tuple>
+
+#include "core/report/tags.h"
 
 namespace ullage::report {
 namespace {
@@ -22,16 +23,6 @@ std::string join(std::string_view first, std::string_view second, std::string_vi
   if (first.empty()) return std::string(second);
   if (second.empty()) return std::string(first);
   return fmt::format("{}{}{}", first, between, second);
-}
-
-// Day and month in words and capitals, so that 03/12 is never read two ways.
-std::string use_by(cellar::Date date) {
-  static constexpr auto months = std::to_array<std::string_view>(
-      {"JAN", "FEB", "MAR", "APR", "MAY", "JUN", "JUL", "AUG", "SEP", "OCT", "NOV", "DEC"});
-  const std::chrono::year_month_day ymd(date);
-  return fmt::format("{} {} {}", static_cast<unsigned>(ymd.day()),
-                     months.at(static_cast<unsigned>(ymd.month()) - 1),
-                     static_cast<int>(ymd.year()));
 }
 
 bool has_warning(const KegStatus& keg) {
@@ -79,7 +70,7 @@ SheetRow row_of(const KegStatus& keg, const Speaker& speaker) {
   if (keg.contents) {
     row.beer = keg.contents->beer.name;
     row.batch = keg.contents->batch_record.name;
-    if (keg.contents->best_by) row.use_by = use_by(*keg.contents->best_by);
+    if (keg.contents->best_by) row.use_by = use_by_words(*keg.contents->best_by);
     if (keg.level.left) {
       row.left = "~" + speaker.printer.print(*keg.level.left);
       row.glasses = "~" + speaker.printer.print_glasses(*keg.level.left);

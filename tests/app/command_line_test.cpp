@@ -49,6 +49,33 @@ TEST(CommandLine, reads_the_commands) {
   EXPECT_EQ(read<CheckCellar>({"check", "a.ullage"}).cellar, "a.ullage");
 }
 
+TEST(CommandLine, reads_the_commands_for_paper) {
+  const auto due = read<TellDue>({"due", "a.ullage", "--within", "3", "--json"});
+  EXPECT_EQ(due.cellar, "a.ullage");
+  EXPECT_EQ(due.within_days, 3);
+  EXPECT_TRUE(due.json);
+  EXPECT_EQ(read<TellDue>({"due", "a.ullage"}).within_days, 14);
+  const auto tags = read<PrintTags>({"tags", "a.ullage", "--pdf", "t.pdf", "--keg", "K01", "--keg",
+                                     "K02", "--single", "--no-backs", "--paper", "letter"});
+  EXPECT_EQ(tags.kegs, (std::vector<std::string>{"K01", "K02"}));
+  EXPECT_TRUE(tags.single);
+  EXPECT_FALSE(tags.backs);
+  EXPECT_EQ(tags.paper, ui::Paper::letter);
+  const auto log = read<WriteLog>({"log", "wastage", "a.ullage", "--from", "2026-11-01", "--csv"});
+  EXPECT_EQ(log.book, LogBook::wastage);
+  EXPECT_EQ(log.form, LogForm::csv);
+  EXPECT_EQ(log.from, "2026-11-01");
+  EXPECT_EQ(read<WriteLog>({"log", "gas", "a.ullage"}).form, LogForm::text);
+  EXPECT_EQ(read<WriteLog>({"log", "gas", "a.ullage", "--pdf", "g.pdf"}).form, LogForm::pdf);
+  EXPECT_EQ(read<WriteCalendar>({"calendar", "a.ullage", "a.ics"}).file, "a.ics");
+  EXPECT_EQ(refused_with({"log", "beer", "a.ullage"}), exit_usage);
+  EXPECT_EQ(refused_with({"log", "gas", "a.ullage", "--from", "1.11.2026"}), exit_usage);
+  EXPECT_EQ(refused_with({"log", "gas", "a.ullage", "--from", "2026-02-30"}), exit_usage);
+  EXPECT_EQ(refused_with({"log", "gas", "a.ullage", "--csv", "--json"}), exit_usage);
+  EXPECT_EQ(refused_with({"tags", "a.ullage"}), exit_usage);
+  EXPECT_EQ(refused_with({"due", "a.ullage", "--within", "-1"}), exit_usage);
+}
+
 TEST(CommandLine, refuses_what_makes_no_sense) {
   EXPECT_EQ(refused_with({"sheet", "home.ullage"}), exit_usage);
   EXPECT_EQ(refused_with({"sheet", "home.ullage", "--pdf", "x", "--paper", "a5"}), exit_usage);
@@ -61,7 +88,8 @@ TEST(CommandLine, help_tells_the_commands_and_the_exit_codes) {
   const auto help = read_command_line({"--help"});
   ASSERT_FALSE(help);
   EXPECT_EQ(help.error().exit_code, exit_ok);
-  for (const char* word : {"sheet", "export", "import", "check", "--demo", "Exit codes"}) {
+  for (const char* word : {"due", "sheet", "tags", "log", "calendar", "export", "import", "check",
+                           "--demo", "Exit codes"}) {
     EXPECT_THAT(help.error().text, HasSubstr(word));
   }
   EXPECT_EQ(refused_with({"--version"}), exit_ok);

@@ -3,6 +3,7 @@
 
 #include <QFile>
 #include <fstream>
+#include <nlohmann/json.hpp>
 #include <sstream>
 
 #include "app/exit_codes.h"
@@ -89,6 +90,90 @@ TEST_F(Headless, prints_the_sheet_as_a_pdf) {
   EXPECT_THAT(out.str(), HasSubstr("1 keg on 1 page"));
   EXPECT_EQ(print_sheet({.cellar = path(), .pdf = in_folder("no/such/folder.pdf")},
                         {clock, other_ids}, terminal),
+            exit_file_problem);
+}
+
+// A line cleaned 20 days ago by a rule of 14 days.
+cellar::LineRecord overdue_line(cellar::LineId line) {
+  cellar::LineRecord r;
+  r.line = line;
+  r.name = "Line 1";
+  r.tap = "1";
+  r.clean_every_days = 14;
+  r.clean_source = "own rule";
+  return r;
+}
+
+TEST_F(Headless, tells_what_is_due_by_its_exit_code) {
+  EXPECT_EQ(tell_due({.cellar = path()}, {clock, other_ids}, terminal), exit_ok);
+  EXPECT_THAT(out.str(), HasSubstr("Nothing is due"));
+  const auto line = session->fresh<cellar::LineId>();
+  log(overdue_line(line));
+  log(cellar::LineCleaned{.line = line});
+  clock.time += std::chrono::days(10);
+  out.str("");
+  EXPECT_EQ(tell_due({.cellar = path()}, {clock, other_ids}, terminal), exit_ok);
+  EXPECT_THAT(out.str(), HasSubstr("Clean Line 1"));
+  clock.time += std::chrono::days(10);
+  out.str("");
+  EXPECT_EQ(tell_due({.cellar = path(), .json = true}, {clock, other_ids}, terminal), exit_refused);
+  const auto told = nlohmann::json::parse(out.str());
+  ASSERT_EQ(told["items"].size(), 1U);
+  EXPECT_EQ(told["items"][0]["overdue"], true);
+  EXPECT_EQ(told["items"][0]["what"], "Clean Line 1");
+  EXPECT_EQ(told["items"][0]["day"], "2026-03-15");  // 1 March and 14 days
+  EXPECT_EQ(told["today"], "2026-03-21");
+  out.str("");
+  EXPECT_EQ(tell_due({.cellar = in_folder("absent")}, {clock, other_ids}, terminal),
+            exit_file_problem);
+}
+
+TEST_F(Headless, writes_logs_in_every_form) {
+  const auto line = session->fresh<cellar::LineId>();
+  log(overdue_line(line));
+  log(cellar::LineCleaned{.line = line, .agent_name = "caustic"});
+  for (const LogBook book : {LogBook::cleaning, LogBook::temperature, LogBook::gas,
+                             LogBook::wastage, LogBook::custody, LogBook::kegs, LogBook::round}) {
+    for (const LogForm form : {LogForm::text, LogForm::csv, LogForm::json, LogForm::pdf}) {
+      WriteLog asked{.cellar = path(), .pdf = in_folder("log.pdf"), .book = book, .form = form};
+      out.str("");
+      EXPECT_EQ(write_log(asked, {clock, other_ids}, terminal), exit_ok) << err.str();
+      EXPECT_FALSE(out.str().empty());
+    }
+  }
+  out.str("");
+  const WriteLog asked{.cellar = path(), .book = LogBook::cleaning, .form = LogForm::json};
+  ASSERT_EQ(write_log(asked, {clock, other_ids}, terminal), exit_ok);
+  EXPECT_EQ(nlohmann::json::parse(out.str())["rows"][0]["agent"], "caustic");
+  const WriteLog before{
+      .cellar = path(), .form = LogForm::json, .from = "2026-01-01", .to = "2026-01-31"};
+  out.str("");
+  ASSERT_EQ(write_log(before, {clock, other_ids}, terminal), exit_ok);
+  EXPECT_TRUE(nlohmann::json::parse(out.str())["rows"].empty());
+  EXPECT_EQ(write_log({.cellar = path(), .book = LogBook::recall}, {clock, other_ids}, terminal),
+            exit_refused);
+}
+
+TEST_F(Headless, prints_tags_and_refuses_numbers_that_no_keg_has) {
+  const auto pdf = in_folder("tags.pdf");
+  ASSERT_EQ(print_tags({.cellar = path(), .pdf = pdf}, {clock, other_ids}, terminal), exit_ok);
+  EXPECT_THAT(out.str(), HasSubstr("1 tag on 2 pages"));
+  const auto none = in_folder("none.pdf");
+  EXPECT_EQ(print_tags({.cellar = path(), .pdf = none, .kegs = {"K01", "K99"}}, {clock, other_ids},
+                       terminal),
+            exit_refused);
+  EXPECT_THAT(err.str(), HasSubstr("K99"));
+  EXPECT_FALSE(std::filesystem::exists(none));
+}
+
+TEST_F(Headless, writes_a_calendar) {
+  const auto ics = in_folder("cellar.ics");
+  ASSERT_EQ(write_calendar({path(), ics}, {clock, other_ids}, terminal), exit_ok);
+  std::ifstream file(ics);
+  std::string first;
+  std::getline(file, first);
+  EXPECT_EQ(first, "BEGIN:VCALENDAR\r");
+  EXPECT_EQ(write_calendar({path(), in_folder("no/such/folder.ics")}, {clock, other_ids}, terminal),
             exit_file_problem);
 }
 

@@ -16,11 +16,14 @@
 #include "tests/support/fake_surroundings.h"
 #include "ui/dialogs/first_start.h"
 #include "ui/dialogs/forms/task_forms.h"
+#include "ui/dialogs/log_preview.h"
 #include "ui/dialogs/new_cellar.h"
 #include "ui/dialogs/recall.h"
 #include "ui/dialogs/round.h"
+#include "ui/dialogs/scan_offer.h"
 #include "ui/dialogs/settings.h"
 #include "ui/dialogs/sheet_preview.h"
+#include "ui/dialogs/tag_preview.h"
 #include "ui/dialogs/trace.h"
 #include "ui/main_window.h"
 #include "ui/preferences.h"
@@ -145,6 +148,28 @@ class Studio {
     ui::SheetPreview sheet(context);
     sheet.show();
     save(sheet, QStringLiteral("sheet"));
+    take_papers(context);
+  }
+
+  void take_papers(const ui::Context& context) {
+    ui::LogPreview cleaning(context, ui::LogPaper::line_cleaning);
+    cleaning.show();
+    save(cleaning, QStringLiteral("paper-line-cleaning"));
+    ui::LogPreview round(context, ui::LogPaper::round);
+    round.show();
+    save(round, QStringLiteral("paper-round"));
+    ui::TagPreview tags(context, ui::TagKind::kegs);
+    tags.show();
+    save(tags, QStringLiteral("paper-tags"));
+    ui::TagPreview warnings(context, ui::TagKind::warnings);
+    warnings.show();
+    save(warnings, QStringLiteral("paper-warnings"));
+    const auto status = cellar_.status();
+    if (status->kegs.empty()) return;
+    ui::ScanOffer offer(context);
+    offer.show_keg(status->kegs.front().record.keg);
+    offer.show();
+    save(offer, QStringLiteral("scan"));
   }
 
   QString folder_;

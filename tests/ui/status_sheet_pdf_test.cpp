@@ -13,6 +13,7 @@
 #include "tests/support/sample_status.h"
 #include "ui/context.h"
 #include "ui/print/sheet_output.h"
+#include "ui/print/status_sheet_pages.h"
 
 namespace ullage {
 namespace {
@@ -46,7 +47,7 @@ TEST(StatusSheetPdf, HoldsEveryKegAsText) {
   for (const ui::Paper paper : {ui::Paper::a4, ui::Paper::letter}) {
     const ui::StatusSheetPages pages = pages_of(60, paper);
     const QString path = folder.filePath(QStringLiteral("sheet.pdf"));
-    ASSERT_TRUE(ui::write_pdf(pages, paper, path, QStringLiteral("Status sheet")));
+    ASSERT_TRUE(ui::write_pdf(pages, path, QStringLiteral("Status sheet")));
     const QString text = run(QStringLiteral("pdftotext"), {"-layout", path, "-"});
     for (const cellar::KegStatus& keg : sample_cellar_of(60).kegs) {
       EXPECT_TRUE(text.contains(ui::q(keg.record.tag))) << keg.record.tag;
@@ -63,10 +64,10 @@ TEST(StatusSheetPdf, HoldsEveryKegAsText) {
 TEST(StatusSheetPdf, IsOnThePaperAskedFor) {
   QTemporaryDir folder;
   const QString path = folder.filePath(QStringLiteral("sheet.pdf"));
-  ASSERT_TRUE(ui::write_pdf(pages_of(3, ui::Paper::letter), ui::Paper::letter, path, {}));
+  ASSERT_TRUE(ui::write_pdf(pages_of(3, ui::Paper::letter), path, {}));
   // US Letter is 8.5 by 11 inches: 612 by 792 points.
   EXPECT_TRUE(run(QStringLiteral("pdfinfo"), {path}).contains(QStringLiteral("792 x 612 pts")));
-  ASSERT_TRUE(ui::write_pdf(pages_of(3, ui::Paper::a4), ui::Paper::a4, path, {}));
+  ASSERT_TRUE(ui::write_pdf(pages_of(3, ui::Paper::a4), path, {}));
   // A4 is 210 by 297 mm (ISO 216): 595 by 842 points, to the nearest point.
   EXPECT_TRUE(run(QStringLiteral("pdfinfo"), {path}).contains(QStringLiteral("(A4)")));
 }
@@ -90,7 +91,7 @@ TEST(StatusSheetPdf, LeavesTheMarginsWhite) {
 }
 
 TEST(StatusSheetPdf, SaysSoWhenTheFolderIsNotThere) {
-  const auto written = ui::write_pdf(pages_of(1, ui::Paper::a4), ui::Paper::a4,
+  const auto written = ui::write_pdf(pages_of(1, ui::Paper::a4),
                                      QStringLiteral("/nonexistent/folder/sheet.pdf"), {});
   ASSERT_FALSE(written);
   EXPECT_TRUE(written.error().contains(QStringLiteral("/nonexistent/folder/sheet.pdf")));

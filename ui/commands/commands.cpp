@@ -14,6 +14,10 @@ constexpr CommandSpec at_cellar(Command c, const char* text, const char* keys, c
                                 bool group = false) {
   return {c, Menu::cellar, text, keys, does, false, group, ""};
 }
+constexpr CommandSpec on_paper(Command c, const char* text, const char* keys, const char* does,
+                               bool group = false) {
+  return {c, Menu::paper, text, keys, does, false, group, ""};
+}
 constexpr CommandSpec task(Command c, Menu menu, const char* text, const char* keys,
                            const char* kind, bool group = false) {
   return {c, menu, text, keys, "", true, group, kind};
@@ -23,9 +27,11 @@ constexpr auto table = std::to_array<CommandSpec>({
     at_cellar(new_cellar, "&New cellar…", "Ctrl+N", "Make a new cellar file"),
     at_cellar(open_cellar, "&Open…", "Ctrl+O", "Open a cellar file"),
     at_cellar(open_demo, "Look at the &demo", "", "Open the demo cellar"),
-    at_cellar(status_sheet, "&Status sheet…", "Ctrl+P", "Preview and print the status sheet", true),
     at_cellar(export_json, "&Export…", "", "Write the whole cellar out as JSON", true),
     at_cellar(import_json, "&Import…", "", "Read a cellar from JSON"),
+    {import_kegs, Menu::cellar, "Import a &keg list…", "", "Register kegs from a CSV file", true,
+     false, ""},
+    at_cellar(export_calendar, "Export c&alendar…", "", "Due work and ready dates for a calendar"),
     at_cellar(backups, "&Restore a backup…", "", "List the backups and restore one", true),
     at_cellar(check_file, "&Check the file", "", "Look the file over for damage"),
     at_cellar(quit, "&Quit", "Ctrl+Q", "Close the window", true),
@@ -53,6 +59,18 @@ constexpr auto table = std::to_array<CommandSpec>({
     task(register_regulator, Menu::the_register, "&Regulator…", "", "regulator_record"),
     task(register_bottle, Menu::the_register, "&Gas bottle…", "", "bottle_record"),
     task(describe_cellar, Menu::the_register, "This &cellar…", "", "cellar_described", true),
+    on_paper(status_sheet, "&Status sheet…", "Ctrl+P", "Preview and print the status sheet"),
+    on_paper(paper_round, "&Round sheet…", "", "Blanks to walk round with, in walking order"),
+    on_paper(paper_kegs, "K&eg list…", "", "All kegs, on paper or as CSV"),
+    on_paper(keg_tags, "&Keg tags…", "Ctrl+Shift+P", "Tags to hang on kegs, with a code to scan",
+             true),
+    on_paper(warning_tags, "&Warning tags…", "", "Do not serve, vent first, out of service, gas"),
+    on_paper(paper_line_cleaning, "&Line cleaning log…", "", "Line cleanings over a period", true),
+    on_paper(paper_temperature, "&Temperature log…", "", "Temperatures over a period"),
+    on_paper(paper_gas, "&Gas log…", "", "Bottles, leaks and alarms over a period"),
+    on_paper(paper_wastage, "W&astage book…", "", "Beer lost over a period, and what it cost"),
+    on_paper(paper_custody, "&Custody list…", "", "Kegs lent, rented and a supplier’s", true),
+    on_paper(paper_recall, "Recall l&ist…", "", "Where a batch went"),
     {page_kegs, Menu::view, "&Kegs", "Ctrl+1", "Show the Kegs page", false, false, ""},
     {page_lines, Menu::view, "&Lines", "Ctrl+2", "Show the Lines page", false, false, ""},
     {page_beers, Menu::view, "&Beers", "Ctrl+6", "Show the Beers page", false, false, ""},
@@ -81,6 +99,8 @@ QString title_of(Menu menu) {
       return QCoreApplication::translate("Menu", "&Log");
     case Menu::the_register:
       return QCoreApplication::translate("Menu", "&Register");
+    case Menu::paper:
+      return QCoreApplication::translate("Menu", "&Paper");
     case Menu::view:
       return QCoreApplication::translate("Menu", "&View");
     case Menu::help:

@@ -17,8 +17,20 @@ enum class Command {
   backups,
   export_json,
   import_json,
+  import_kegs,
+  export_calendar,
   check_file,
   status_sheet,
+  keg_tags,
+  warning_tags,
+  paper_round,
+  paper_kegs,
+  paper_line_cleaning,
+  paper_temperature,
+  paper_gas,
+  paper_wastage,
+  paper_custody,
+  paper_recall,
   quit,
   undo,
   redo,
@@ -50,7 +62,7 @@ enum class Command {
   about
 };
 
-enum class Menu { cellar, edit, log, the_register, view, help };
+enum class Menu { cellar, edit, log, the_register, paper, view, help };
 
 struct CommandSpec {
   Command command;

@@ -1,21 +1,18 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/sheet_output.h"
 
-#include <QPageLayout>
 #include <QPainter>
 #include <QPdfWriter>
 #include <QPrinter>
 #include <QSaveFile>
 
+#include "ui/print/paper.h"
+
 namespace ullage::ui {
 namespace {
 
-QPageLayout landscape(Paper paper) {
-  return {page_size(paper), QPageLayout::Landscape, QMarginsF(0, 0, 0, 0)};
-}
-
 template <class Device>
-void paint_all(const StatusSheetPages& pages, Device& device, QPainter& painter) {
+void paint_all(const Pages& pages, Device& device, QPainter& painter) {
   const double scale = device.resolution() / dots_per_inch;
   for (int page = 0; page < pages.count(); ++page) {
     if (page > 0) device.newPage();
@@ -28,8 +25,8 @@ void paint_all(const StatusSheetPages& pages, Device& device, QPainter& painter)
 
 }  // namespace
 
-std::expected<void, QString> write_pdf(const StatusSheetPages& pages, Paper paper,
-                                       const QString& path, const QString& title) {
+std::expected<void, QString> write_pdf(const Pages& pages, const QString& path,
+                                       const QString& title) {
   // A new file beside the old one, renamed when whole: a full disk leaves what
   // was there.
   QSaveFile file(path);
@@ -39,7 +36,7 @@ std::expected<void, QString> write_pdf(const StatusSheetPages& pages, Paper pape
   {
     QPdfWriter writer(&file);
     writer.setResolution(static_cast<int>(dots_per_inch));
-    writer.setPageLayout(landscape(paper));
+    writer.setPageLayout(pages.layout());
     writer.setTitle(title);
     writer.setCreator(QStringLiteral("Ullage"));
     QPainter painter;
@@ -55,9 +52,9 @@ std::expected<void, QString> write_pdf(const StatusSheetPages& pages, Paper pape
   return {};
 }
 
-std::expected<void, QString> print_pages(const StatusSheetPages& pages, QPrinter& printer) {
+std::expected<void, QString> print_pages(const Pages& pages, QPrinter& printer) {
   printer.setFullPage(true);
-  printer.setPageOrientation(QPageLayout::Landscape);
+  printer.setPageOrientation(pages.layout().orientation());
   QPainter painter;
   if (!painter.begin(&printer)) {
     return std::unexpected(QStringLiteral("The printer %1 did not start. Is it switched on?")
@@ -67,7 +64,7 @@ std::expected<void, QString> print_pages(const StatusSheetPages& pages, QPrinter
   return {};
 }
 
-QImage picture_of(const StatusSheetPages& pages, int page, int width) {
+QImage picture_of(const Pages& pages, int page, int width) {
   const double scale = width / pages.size().width();
   QImage image(width, static_cast<int>(pages.size().height() * scale + 0.5),
                QImage::Format_ARGB32_Premultiplied);

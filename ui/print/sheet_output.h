@@ -7,7 +7,7 @@
 #include <QString>
 #include <expected>
 
-#include "ui/print/status_sheet_pages.h"
+#include "ui/print/pages.h"
 
 class QPrinter;
 
@@ -15,13 +15,12 @@ namespace ullage::ui {
 
 // Writes a PDF with selectable text. The error is a sentence: the path and what
 // the system said.
-[[nodiscard]] std::expected<void, QString> write_pdf(const StatusSheetPages& pages, Paper paper,
-                                                     const QString& path, const QString& title);
+[[nodiscard]] std::expected<void, QString> write_pdf(const Pages& pages, const QString& path,
+                                                     const QString& title);
 
-[[nodiscard]] std::expected<void, QString> print_pages(const StatusSheetPages& pages,
-                                                       QPrinter& printer);
+[[nodiscard]] std::expected<void, QString> print_pages(const Pages& pages, QPrinter& printer);
 
 // One page `width` device pixels wide.
-[[nodiscard]] QImage picture_of(const StatusSheetPages& pages, int page, int width);
+[[nodiscard]] QImage picture_of(const Pages& pages, int page, int width);
 
 }  // namespace ullage::ui

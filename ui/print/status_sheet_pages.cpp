@@ -27,17 +27,17 @@ QPen hairline(double pt = 0.5) { return {QBrush(Qt::black), points(pt)}; }
 }  // namespace
 
 StatusSheetPages::StatusSheetPages(report::StatusSheet sheet, Paper paper, const QFont& base)
-    : sheet_(std::move(sheet)), base_(base) {
-  const QSizeF inches = page_size(paper).size(QPageSize::Inch);
-  const double longer = std::max(inches.width(), inches.height());
-  const double shorter = std::min(inches.width(), inches.height());
-  size_ = QSizeF(longer, shorter) * dots_per_inch;
+    : sheet_(std::move(sheet)), base_(base), paper_(paper) {
   const double margin = millimetres_on_paper(margin_mm);
-  body_ = QRectF(QPointF(0, 0), size_)
+  body_ = QRectF(QPointF(0, 0), size())
               .adjusted(margin, margin + points(heading_pt), -margin, -margin - points(foot_pt));
   lay_out_columns();
   lay_out_rows();
   break_pages();
+}
+
+QPageLayout StatusSheetPages::layout() const {
+  return {page_size(paper_), QPageLayout::Landscape, QMarginsF(0, 0, 0, 0)};
 }
 
 QFont StatusSheetPages::font(double pt, int weight) const {

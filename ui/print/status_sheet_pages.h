@@ -7,24 +7,21 @@
 
 #include <QFont>
 #include <QRectF>
-#include <QSizeF>
 #include <vector>
 
 #include "core/report/status_sheet.h"
+#include "ui/print/pages.h"
 #include "ui/print/paper.h"
-
-class QPainter;
 
 namespace ullage::ui {
 
-class StatusSheetPages {
+class StatusSheetPages final : public Pages {
  public:
   StatusSheetPages(report::StatusSheet sheet, Paper paper, const QFont& base);
 
-  [[nodiscard]] int count() const { return static_cast<int>(pages_.size()); }
-  [[nodiscard]] QSizeF size() const { return size_; }  // in dots (paper.h)
-  // Paints one page, the painter's origin at the paper's corner, in dots.
-  void paint(QPainter& painter, int page) const;
+  [[nodiscard]] int count() const override { return static_cast<int>(pages_.size()); }
+  [[nodiscard]] QPageLayout layout() const override;
+  void paint(QPainter& painter, int page) const override;
 
  private:
   struct Cell {
@@ -60,7 +57,7 @@ class StatusSheetPages {
 
   report::StatusSheet sheet_;
   QFont base_;
-  QSizeF size_;
+  Paper paper_;
   QRectF body_;  // between heading and foot
   std::vector<double> columns_;
   std::vector<Row> rows_;

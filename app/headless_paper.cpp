@@ -1,0 +1,206 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The commands that print tags and logs, and tell what is due.
+#include <QFont>
+#include <QString>
+#include <algorithm>
+#include <fstream>
+#include <ostream>
+
+#include "app/exit_codes.h"
+#include "app/headless_parts.h"
+#include "core/report/cellar_lists.h"
+#include "core/report/due_sheet.h"
+#include "core/report/names.h"
+#include "core/report/period_logs.h"
+#include "core/report/recall_list.h"
+#include "core/report/tags.h"
+#include "ui/print/sheet_output.h"
+#include "ui/print/table_sheet_pages.h"
+#include "ui/print/tag_pages.h"
+
+namespace ullage::app {
+namespace {
+
+constexpr std::chrono::days usual_period{30};
+
+int write_pages(const ui::Pages& pages, const std::filesystem::path& path, const std::string& title,
+                Terminal terminal) {
+  const auto written =
+      ui::write_pdf(pages, QString::fromStdString(path.string()), QString::fromStdString(title));
+  if (!written) {
+    terminal.err << written.error().toStdString() << '\n';
+    return exit_file_problem;
+  }
+  return exit_ok;
+}
+
+std::string pages_words(const ui::Pages& pages) {
+  return counted(static_cast<std::size_t>(pages.count()), "page", "pages");
+}
+
+cellar::Date day_said(const std::string& text, cellar::Date otherwise) {
+  const auto day = parse_day(text);
+  return day ? cellar::Date(std::chrono::local_days(*day)) : otherwise;
+}
+
+// The batch named, or the one recalled last.
+std::optional<cellar::BatchId> batch_of(const std::string& name, const CellarSession& session,
+                                        const cellar::CellarStatus& status) {
+  if (name.empty()) {
+    const auto recalled = report::recalled_batches(session.journal());
+    return recalled.empty() ? std::nullopt : std::optional(recalled.back().batch);
+  }
+  for (const cellar::BatchRecord& batch : status.batches) {
+    if (batch.name == name || report::batch_with_beer(batch.batch, status) == name) {
+      return batch.batch;
+    }
+  }
+  return std::nullopt;
+}
+
+std::optional<report::TableSheet> sheet_of(const WriteLog& asked, const CellarSession& session,
+                                           const cellar::CellarStatus& status,
+                                           const report::Speaker& speaker, Terminal terminal) {
+  const cellar::Journal& journal = session.journal();
+  const cellar::Date last = day_said(asked.to, speaker.calendar->date_of(speaker.now));
+  const report::Period period{day_said(asked.from, last - usual_period + std::chrono::days(1)),
+                              last};
+  switch (asked.book) {
+    case LogBook::cleaning:
+      return report::line_cleaning_log(journal, status, period, speaker, asked.by);
+    case LogBook::temperature:
+      return report::temperature_log(journal, status, period, speaker, asked.by);
+    case LogBook::gas:
+      return report::gas_log(journal, status, period, speaker, asked.by);
+    case LogBook::wastage:
+      return report::wastage_book(journal, status, period, speaker, asked.by);
+    case LogBook::custody:
+      return report::custody_list(journal, status, speaker, asked.by);
+    case LogBook::kegs:
+      return report::keg_list(status, speaker, asked.by);
+    case LogBook::round:
+      return report::round_sheet(status, speaker, asked.by);
+    case LogBook::recall:
+      break;
+  }
+  const auto batch = batch_of(asked.batch, session, status);
+  if (batch) return report::recall_list(journal, status, *batch, speaker, asked.by);
+  terminal.err << (asked.batch.empty() ? "No batch was recalled; name one with --batch."
+                                       : "No batch is called " + asked.batch + ".")
+               << '\n';
+  return std::nullopt;
+}
+
+std::optional<std::vector<report::KegTag>> tags_asked_for(const PrintTags& asked,
+                                                          const CellarSession& session,
+                                                          const cellar::CellarStatus& status,
+                                                          const report::Speaker& speaker,
+                                                          Terminal terminal) {
+  if (asked.kegs.empty()) return report::keg_tags(session.journal(), status, speaker);
+  std::vector<report::KegTag> tags;
+  for (const std::string& number : asked.kegs) {
+    const cellar::KegStatus* keg = status.keg_by_tag(number);
+    if (!keg) {
+      terminal.err << "No keg is called " << number << ".\n";
+      return std::nullopt;
+    }
+    tags.push_back(report::keg_tag(*keg, session.journal(), status, speaker));
+  }
+  return tags;
+}
+
+}  // namespace
+
+int tell_due(const TellDue& asked, CellarSession::Tools tools, Terminal terminal) {
+  const auto session = CellarSession::open(asked.cellar, tools, for_reading());
+  if (!session) return file_problem(terminal, session.error());
+  const auto status = (*session)->status();
+  const report::Speaker speaker = speaker_for(**session, *status, std::nullopt);
+  const auto lines = report::due_lines(*status, (*session)->journal(), speaker, asked.within_days);
+  const std::string name = status->cellar ? status->cellar->name : std::string();
+  terminal.out << (asked.json ? report::json_of(lines, name, speaker.calendar->date_of(speaker.now))
+                              : report::text_of(lines));
+  const bool overdue = std::any_of(lines.begin(), lines.end(),
+                                   [](const report::DueLine& line) { return line.overdue; });
+  return overdue ? exit_refused : exit_ok;
+}
+
+int print_tags(const PrintTags& asked, CellarSession::Tools tools, Terminal terminal) {
+  const auto session = CellarSession::open(asked.cellar, tools, for_reading());
+  if (!session) return file_problem(terminal, session.error());
+  const auto status = (*session)->status();
+  const report::Speaker speaker = speaker_for(**session, *status, asked.units);
+  const ui::TagPaper form{
+      asked.paper, asked.single ? ui::TagSheet::single : ui::TagSheet::four_a_page, asked.backs};
+  std::optional<ui::TagPages> pages;
+  std::size_t count = 0;
+  if (asked.warnings) {
+    auto tags = report::warning_tags((*session)->journal(), *status, speaker);
+    count = tags.size();
+    pages.emplace(std::move(tags), form, QFont());
+  } else {
+    auto tags = tags_asked_for(asked, **session, *status, speaker, terminal);
+    if (!tags) return exit_refused;
+    count = tags->size();
+    pages.emplace(std::move(*tags), form, QFont());
+  }
+  if (count == 0) {
+    terminal.err << "There is nothing to print.\n";
+    return exit_refused;
+  }
+  const int code = write_pages(*pages, asked.pdf, "Tags", terminal);
+  if (code == exit_ok) {
+    terminal.out << asked.pdf.string() << ": " << counted(count, "tag", "tags") << " on "
+                 << pages_words(*pages) << ".\n";
+  }
+  return code;
+}
+
+int write_log(const WriteLog& asked, CellarSession::Tools tools, Terminal terminal) {
+  const auto session = CellarSession::open(asked.cellar, tools, for_reading());
+  if (!session) return file_problem(terminal, session.error());
+  const auto status = (*session)->status();
+  const report::Speaker speaker = speaker_for(**session, *status, asked.units);
+  const auto sheet = sheet_of(asked, **session, *status, speaker, terminal);
+  if (!sheet) return exit_refused;
+  switch (asked.form) {
+    case LogForm::text:
+      terminal.out << report::text_of(*sheet);
+      return exit_ok;
+    case LogForm::csv:
+      terminal.out << report::csv_of(*sheet);
+      return exit_ok;
+    case LogForm::json:
+      terminal.out << report::json_of(*sheet);
+      return exit_ok;
+    case LogForm::pdf:
+      break;
+  }
+  const ui::TableSheetPages pages(*sheet, asked.paper, QFont());
+  const int code = write_pages(pages, asked.pdf, sheet->title, terminal);
+  if (code == exit_ok) {
+    terminal.out << asked.pdf.string() << ": " << counted(sheet->rows.size(), "row", "rows")
+                 << " on " << pages_words(pages) << ".\n";
+  }
+  return code;
+}
+
+int write_calendar(const WriteCalendar& asked, CellarSession::Tools tools, Terminal terminal) {
+  const auto session = CellarSession::open(asked.cellar, tools, for_reading());
+  if (!session) return file_problem(terminal, session.error());
+  const auto status = (*session)->status();
+  const report::Speaker speaker = speaker_for(**session, *status, std::nullopt);
+  const auto items = report::calendar_items(*status, (*session)->journal(), speaker);
+  const std::string name = status->cellar ? status->cellar->name : std::string("Cellar");
+  std::ofstream file(asked.file, std::ios::binary | std::ios::trunc);
+  file << report::icalendar_of(items, name, (*session)->now());
+  file.close();
+  if (!file) {
+    return file_problem(terminal, {store::StoreFault::permission, asked.file, {}});
+  }
+  terminal.out << asked.file.string() << ": " << counted(items.size(), "date", "dates") << ".\n";
+  return exit_ok;
+}
+
+}  // namespace ullage::app

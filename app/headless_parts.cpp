@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/headless_parts.h"
+
+#include <ostream>
+
+#include "app/exit_codes.h"
+#include "core/report/preset_units.h"
+
+namespace ullage::app {
+
+int file_problem(Terminal terminal, const store::StoreError& error) {
+  terminal.err << store::describe(error) << '\n';
+  if (!error.detail.empty()) terminal.err << "(" << error.detail << ")\n";
+  return exit_file_problem;
+}
+
+store::OpenOptions for_reading() { return {.read_only = true, .allow_network_read_only = true}; }
+
+report::Speaker speaker_for(const CellarSession& session, const cellar::CellarStatus& status,
+                            const std::optional<units::DisplayUnits>& wanted) {
+  const bool us = status.cellar && status.cellar->units == cellar::UnitsPreset::us;
+  const units::DisplayUnits as_set_up =
+      status.cellar ? report::units_of(status.cellar->units) : units::DisplayUnits::metric();
+  return {.printer = {.units = wanted.value_or(as_set_up), .style = {}},
+          .calendar = &session.calendar(),
+          .words = us ? report::RegionalWords::us : report::RegionalWords::british,
+          .now = session.now()};
+}
+
+std::string counted(std::size_t number, const char* one, const char* many) {
+  return std::to_string(number) + " " + (number == 1 ? one : many);
+}
+
+}  // namespace ullage::app

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What the commands without a display share. Used by headless*.cpp alone.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "app/headless.h"
+#include "core/report/say.h"
+
+namespace ullage::app {
+
+// Tells what went wrong; gives exit_file_problem.
+[[nodiscard]] int file_problem(Terminal terminal, const store::StoreError& error);
+
+// Reading a cellar here must neither lock it nor bring it up to date.
+[[nodiscard]] store::OpenOptions for_reading();
+
+// In the units asked for, else as the cellar was set up.
+[[nodiscard]] report::Speaker speaker_for(const CellarSession& session,
+                                          const cellar::CellarStatus& status,
+                                          const std::optional<units::DisplayUnits>& wanted);
+
+[[nodiscard]] std::string counted(std::size_t number, const char* one, const char* many);
+
+}  // namespace ullage::app

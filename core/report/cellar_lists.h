@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Lists of the cellar as it stands: a sheet to walk round with, and who has
+// whose kegs.
+#pragma once
+
+#include <string>
+
+#include "core/report/table_sheet.h"
+
+namespace ullage::report {
+
+// Blanks to write in, place by place in walking order: each place's temperature,
+// its kegs, its bottles, then the taps; with what was read last and how long ago.
+[[nodiscard]] TableSheet round_sheet(const cellar::CellarStatus&, const Speaker&,
+                                     const std::string& by);
+
+// Kegs lent out, rented, or owed to a supplier: to or from whom, since when, days
+// out, due back, deposit. Overdue ones are marked.
+[[nodiscard]] TableSheet custody_list(const cellar::Journal&, const cellar::CellarStatus&,
+                                      const Speaker&, const std::string& by);
+
+// The kegs of the cellar, one a row, as the status sheet tells them.
+[[nodiscard]] TableSheet keg_list(const cellar::CellarStatus&, const Speaker&,
+                                  const std::string& by);
+
+}  // namespace ullage::report

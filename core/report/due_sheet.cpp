@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/due_sheet.h"
+
+#include <algorithm>
+#include <nlohmann/json.hpp>
+
+#include "core/report/log_rows.h"
+#include "core/report/text_columns.h"
+
+namespace ullage::report {
+
+std::vector<DueLine> due_lines(const cellar::CellarStatus& status, const cellar::Journal& journal,
+                               const Speaker& speaker, int within_days) {
+  const cellar::Date today = speaker.calendar->date_of(status.now);
+  std::vector<DueLine> lines;
+  for (CalendarItem& item : calendar_items(status, journal, speaker)) {
+    if (item.day > today + std::chrono::days(within_days)) continue;
+    const cellar::Date due = item.due.value_or(item.day);
+    lines.push_back({std::move(item), due, due < today});
+  }
+  std::stable_sort(lines.begin(), lines.end(),
+                   [](const DueLine& a, const DueLine& b) { return a.due < b.due; });
+  return lines;
+}
+
+std::string text_of(const std::vector<DueLine>& lines) {
+  if (lines.empty()) return "Nothing is due.\n";
+  TextColumns columns;
+  for (const DueLine& line : lines) {
+    columns.add({iso_day(line.due), line.overdue ? "OVERDUE" : "", line.item.summary,
+                 line.item.description},
+                "");
+  }
+  return columns.text();
+}
+
+std::string json_of(const std::vector<DueLine>& lines, const std::string& cellar,
+                    cellar::Date today) {
+  nlohmann::ordered_json items = nlohmann::ordered_json::array();
+  for (const DueLine& line : lines) {
+    items.push_back({{"day", iso_day(line.due)},
+                     {"overdue", line.overdue},
+                     {"what", line.item.summary},
+                     {"why", line.item.description},
+                     {"uid", line.item.uid}});
+  }
+  nlohmann::ordered_json all;
+  all["cellar"] = cellar;
+  all["today"] = iso_day(today);
+  all["items"] = std::move(items);
+  return all.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace ullage::report

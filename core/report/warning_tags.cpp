@@ -1,0 +1,139 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <set>
+
+#include "core/report/log_rows.h"
+#include "core/report/recall_list.h"
+#include "core/report/tags.h"
+
+namespace ullage::report {
+
+namespace {
+
+using namespace cellar;
+
+std::string holds(const KegStatus& keg) {
+  if (!keg.contents) return {};
+  return listed({keg.contents->beer.name, keg.contents->batch_record.name});
+}
+
+WarningTag keg_warning(Warning warning, const KegStatus& keg) {
+  WarningTag tag;
+  tag.warning = warning;
+  tag.subject = keg.record.tag;
+  return tag;
+}
+
+}  // namespace
+
+WarningTag do_not_serve_tag(const LineStatus& line, const Speaker& speaker) {
+  WarningTag tag;
+  tag.warning = Warning::do_not_serve;
+  tag.title = "DO NOT SERVE";
+  tag.subtitle = "Line being cleaned";
+  const std::string word = speaker.words == RegionalWords::us ? "faucet " : "tap ";
+  tag.subject =
+      listed({line.record.name, line.record.tap.empty() ? std::string() : word + line.record.tap});
+  tag.facts = {{"Started", line.lock ? say_clock(line.lock->since, speaker) : std::string()},
+               {"Agent", line.lock ? line.lock->agent : std::string()},
+               {"Ask", line.lock ? line.lock->by : std::string()},
+               {"Released by, check", ""},
+               {"Countersigned", ""}};
+  tag.caution =
+      "Cleaner burns mouth and throat. Take this tag off only after a flush check has passed, "
+      "never "
+      "by taste. Local rules and the agent’s label come first.";
+  return tag;
+}
+
+WarningTag vent_first_tag(const KegStatus& keg, const Speaker& speaker) {
+  WarningTag tag = keg_warning(Warning::vent_first, keg);
+  tag.title = "UNDER PRESSURE";
+  tag.subtitle = "Vent first";
+  tag.facts = {
+      {"Holds", holds(keg)},
+      {"Last set to", keg.gas.set ? speaker.printer.print(*keg.gas.set) : std::string()},
+      {"Rated", keg.record.rated_pressure ? speaker.printer.print(*keg.record.rated_pressure) : ""},
+      {"Vented by, when", ""}};
+  tag.caution =
+      "Take the gas off and let all pressure out before opening. Keep your face away from lid and "
+      "coupler. Never pull a spear from a keg under pressure: that is work for a trained person.";
+  return tag;
+}
+
+WarningTag out_of_service_tag(const KegStatus& keg, const Speaker& speaker) {
+  WarningTag tag = keg_warning(Warning::out_of_service, keg);
+  tag.title = "OUT OF SERVICE";
+  std::string why;
+  std::string since;
+  if (keg.quarantined) {
+    tag.subtitle = "Held back: do not serve, do not fill";
+    why = say(*keg.quarantined, speaker);
+    if (keg.quarantined_since) since = say_clock(*keg.quarantined_since, speaker);
+  } else if (keg.hold_failed && keg.hold_result) {
+    tag.subtitle = "Leaking: do not fill";
+    why = say(*keg.hold_result, speaker);
+  } else {
+    tag.subtitle = "Do not use";
+  }
+  tag.facts = {{"Why", why}, {"Since", since}, {"Holds", holds(keg)}, {"Put right by, when", ""}};
+  tag.caution = "May be under pressure: vent before opening.";
+  return tag;
+}
+
+WarningTag recalled_tag(const KegStatus& keg, const std::string& reason, const Speaker& speaker) {
+  WarningTag tag = keg_warning(Warning::recalled, keg);
+  tag.title = "RECALLED";
+  tag.subtitle = "Hold: do not serve, do not pour away";
+  tag.facts = {{"Holds", holds(keg)},
+               {"Why", reason},
+               {"Printed", say_clock(speaker.now, speaker)},
+               {"Released or collected by", ""}};
+  tag.caution = "Keep apart from other stock until the recall is closed.";
+  return tag;
+}
+
+WarningTag gas_tag(const BottleStatus& bottle, const Speaker& speaker) {
+  WarningTag tag;
+  tag.warning = Warning::gas;
+  tag.title = "GAS";
+  tag.subtitle = say_gas(bottle.record.co2, speaker);
+  tag.subject = bottle.record.name;
+  const auto mass = [&](const std::optional<Mass>& m) {
+    return m ? speaker.printer.print(*m) : std::string();
+  };
+  tag.facts = {{"Retest due", bottle.record.retest_due ? iso_day(*bottle.record.retest_due) : ""},
+               {"Tare", mass(bottle.record.tare)},
+               {"Holds when full", mass(bottle.record.content)},
+               {"Put on, by", ""},
+               {"Leak test, washer", ""}};
+  tag.caution =
+      "Keep upright and chained. Gas can suffocate without warning: air the room, heed the alarm, "
+      "never go in to rescue alone.";
+  return tag;
+}
+
+std::vector<WarningTag> warning_tags(const Journal& journal, const CellarStatus& status,
+                                     const Speaker& speaker) {
+  std::vector<WarningTag> tags;
+  for (const LineStatus& line : status.lines) {
+    if (line.lock) tags.push_back(do_not_serve_tag(line, speaker));
+  }
+  std::set<KegId> recalled;
+  for (const RecalledBatch& recall : recalled_batches(journal)) {
+    for (const KegStatus& keg : status.kegs) {
+      if (!keg.contents || keg.contents->batch != recall.batch) continue;
+      tags.push_back(recalled_tag(keg, recall.reason, speaker));
+      recalled.insert(keg.record.keg);
+    }
+  }
+  for (const KegStatus& keg : status.kegs) {
+    if (!keg.record.in_use || recalled.contains(keg.record.keg)) continue;
+    if (keg.quarantined || keg.hold_failed) tags.push_back(out_of_service_tag(keg, speaker));
+  }
+  for (const BottleStatus& bottle : status.bottles) {
+    if (bottle.record.in_use) tags.push_back(gas_tag(bottle, speaker));
+  }
+  return tags;
+}
+
+}  // namespace ullage::report

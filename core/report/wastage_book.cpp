@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <fmt/format.h>
+
+#include <map>
+
+#include "core/report/beer_traces.h"
+#include "core/report/entry_words.h"
+#include "core/report/log_rows.h"
+#include "core/report/period_logs.h"
+
+namespace ullage::report {
+
+namespace {
+
+using namespace cellar;
+
+struct Loss {
+  std::optional<BatchId> batch;
+  std::string container;
+  Volume volume = units::litres(0);
+  std::string reason;
+  std::optional<std::int64_t> cost_minor;  // at the beer's price then
+};
+
+std::string reason_words(WasteReason reason, const Speaker& speaker) {
+  if (reason == WasteReason::foam && speaker.words == RegionalWords::british) return "fob";
+  return spaced(to_word(reason));
+}
+
+std::optional<std::int64_t> cost_of(const Loss& loss, Instant at, const LogSource& from) {
+  if (!loss.batch) return std::nullopt;
+  const auto* batch = record_at<BatchRecord>(from.journal, subject(*loss.batch), at);
+  if (!batch) return std::nullopt;
+  const auto* beer = record_at<BeerRecord>(from.journal, subject(batch->beer), at);
+  if (!beer || !beer->price_minor_per_litre) return std::nullopt;
+  return std::llround(units::in_litres(loss.volume) *
+                      static_cast<double>(*beer->price_minor_per_litre));
+}
+
+// nullopt for entries that tell of no loss.
+std::optional<Loss> loss_of(const Entry& e, const LogSource& from) {
+  Loss loss;
+  if (const auto* wasted = get_if<Wasted>(&e.payload)) {
+    loss.batch = wasted->batch;
+    if (!loss.batch && wasted->keg) {
+      // The keg may be emptied in the same moment: what it held just before.
+      loss.batch =
+          batch_in_keg(from.journal, *wasted->keg, e.header.happened_at - std::chrono::seconds(1));
+    }
+    if (wasted->keg) loss.container = name_of(subject(*wasted->keg), from.names);
+    loss.volume = wasted->volume;
+    loss.reason = reason_words(wasted->reason, from.speaker);
+  } else if (const auto* cleaned = get_if<LineCleaned>(&e.payload);
+             cleaned && cleaned->beer_lost && *cleaned->beer_lost > units::litres(0)) {
+    loss.batch = beers_around(from.journal, cleaned->line, e.header.happened_at).before;
+    loss.container = name_of(subject(cleaned->line), from.names);
+    loss.volume = *cleaned->beer_lost;
+    loss.reason = reason_words(WasteReason::line_cleaning, from.speaker);
+  } else {
+    return std::nullopt;
+  }
+  loss.cost_minor = cost_of(loss, e.header.happened_at, from);
+  return loss;
+}
+
+TableRow loss_row(const Entry& e, const Loss& loss, const LogSource& from) {
+  TableRow row;
+  tell_standing(row, e, from);
+  const std::string beer =
+      loss.batch ? batch_with_beer(*loss.batch, from.names) : std::string("not stated");
+  row.cells = {
+      from.clock(e.header.happened_at),
+      beer,
+      loss.container,
+      from.speaker.printer.print(loss.volume),
+      loss.reason,
+      loss.cost_minor ? say_money(*loss.cost_minor, from.speaker) : std::string("no price"),
+      e.header.by,
+      e.header.note,
+      std::string()};
+  row.data = {datum(stamp_of(e.header.happened_at, from.speaker)),
+              loss.batch ? datum(beer) : Datum(),
+              datum(loss.container),
+              datum(units::in_litres(loss.volume)),
+              datum(loss.reason),
+              loss.cost_minor ? datum(static_cast<double>(*loss.cost_minor) / 100) : Datum(),
+              datum(e.header.by),
+              datum(e.header.note)};
+  return row;
+}
+
+struct LossSum {
+  Volume volume = units::litres(0);
+  std::int64_t cost_minor = 0;
+  std::size_t without_price = 0;
+  void add(const Loss& loss) {
+    volume += loss.volume;
+    cost_minor += loss.cost_minor.value_or(0);
+    without_price += loss.cost_minor ? 0U : 1U;
+  }
+  [[nodiscard]] std::string words(const std::string& name, const Speaker& speaker) const {
+    std::string text = fmt::format("{}: {}, cost {}", name, speaker.printer.print(volume),
+                                   say_money(cost_minor, speaker));
+    if (without_price > 0) text += fmt::format(" and {} without a price", without_price);
+    return text;
+  }
+};
+
+}  // namespace
+
+TableSheet wastage_book(const Journal& journal, const CellarStatus& now, const Period& period,
+                        const Speaker& speaker, const std::string& by) {
+  const LogSource from{journal, now, speaker};
+  TableSheet sheet = sheet_titled("Wastage book", now, speaker, by);
+  sheet.period = say_period(period);
+  sheet.columns = {{"When", 78},   {"Beer, batch", 122}, {"From", 56},
+                   {"Volume", 66}, {"Reason", 76},       {"Cost", 50},
+                   {"By", 28},     {"Remarks", 120},     {"Countersign", 66, true}};
+  sheet.keys = {"at", "beer", "from", "volume_l", "reason", "cost", "by", "remarks"};
+  sheet.when_empty = "No beer was logged as lost in this period.";
+  std::map<std::string, LossSum> by_reason;
+  LossSum all;
+  for (const Entry* e : entries_within(period, from, [](const Payload& p) {
+         return holds_alternative<Wasted>(p) || holds_alternative<LineCleaned>(p);
+       })) {
+    const std::optional<Loss> loss = loss_of(*e, from);
+    if (!loss) continue;
+    sheet.rows.push_back(loss_row(*e, *loss, from));
+    if (sheet.rows.back().struck) continue;
+    by_reason[loss->reason].add(*loss);
+    all.add(*loss);
+  }
+  SheetBox sums{"Lost in this period", {}};
+  for (const auto& [reason, sum] : by_reason) sums.lines.push_back(sum.words(reason, speaker));
+  sums.lines.push_back(all.words("All", speaker));
+  sheet.boxes = {sums};
+  sheet.signatures = {"Kept by", "Countersigned by"};
+  sheet.footnote =
+      "Cost is the beer’s price per litre when it was lost. Crossed-through entries were struck or "
+      "corrected and are in no sum.";
+  return sheet;
+}
+
+}  // namespace ullage::report

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The calendar file, read by python3-icalendar: a reader that shares no code with
+// the library that wrote it.
+#include "core/report/calendar_feed.h"
+
+#include <gmock/gmock.h>
+
+#include <array>
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <memory>
+#include <nlohmann/json.hpp>
+
+#include "tests/report/book.h"
+
+namespace ullage::testing {
+namespace {
+
+using report::CalendarItem;
+
+// What tests/report/read_calendar.py makes of the file. The system's own Python is
+// the one that Debian's package of the reader belongs to.
+nlohmann::json read_by_python(const std::string& ics) {
+  const std::filesystem::path path =
+      std::filesystem::temp_directory_path() /
+      ("calendar-" + std::to_string(::testing::UnitTest::GetInstance()->random_seed()) + "-" +
+       ::testing::UnitTest::GetInstance()->current_test_info()->name() + ".ics");
+  std::ofstream(path, std::ios::binary) << ics;
+  const std::string command = std::string("/usr/bin/python3 ") + ULLAGE_TESTS_DIR +
+                              "/report/read_calendar.py " + path.string();
+  const std::unique_ptr<FILE, int (*)(FILE*)> pipe(popen(command.c_str(), "r"), pclose);
+  std::string out;
+  std::array<char, 4096> buffer{};
+  while (const std::size_t n = fread(buffer.data(), 1, buffer.size(), pipe.get())) {
+    out.append(buffer.data(), n);
+  }
+  std::filesystem::remove(path);
+  return nlohmann::json::parse(out, nullptr, false);
+}
+
+TEST(CalendarFeed, IsReadByAnotherReader) {
+  const std::vector<CalendarItem> items = {
+      {"a-clean@ullage", date(0), "Clean Line 1", "Every 14 days, trade handbook"},
+      {"b-ready@ullage", date(3), "Ready: K07, Käse; \"odd\", \\ name",
+       "Likely; between 2026-11-04 and 2026-11-07\nsecond line"},
+      {"c-long@ullage", date(4), std::string(300, 'x') + " ✓ end", ""}};
+  const std::string ics = report::icalendar_of(items, "Test cellar", day(1, 14.5));
+  const nlohmann::json read = read_by_python(ics);
+  ASSERT_TRUE(read.is_object()) << ics;
+  EXPECT_EQ(read["version"], "2.0");
+  EXPECT_EQ(read["name"], "Test cellar");
+  ASSERT_EQ(read["events"].size(), items.size());
+  const std::array days = {"2026-11-02", "2026-11-05", "2026-11-06"};
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    EXPECT_EQ(read["events"][i]["uid"], items[i].uid);
+    EXPECT_EQ(read["events"][i]["start"], days.at(i));
+    EXPECT_EQ(read["events"][i]["summary"], items[i].summary);
+    EXPECT_EQ(read["events"][i]["description"], items[i].description);
+    EXPECT_EQ(read["events"][i]["stamp"], "2026-11-03T14:30:00+00:00");
+  }
+}
+
+// RFC 5545, 3.1: lines end with CR LF and have at most 75 octets.
+TEST(CalendarFeed, FoldsItsLines) {
+  const std::string ics =
+      report::icalendar_of({{"a@ullage", date(0), std::string(500, 'y') + "äöü", ""}}, "C", day(0));
+  std::size_t at = 0;
+  while (at < ics.size()) {
+    const auto end = ics.find("\r\n", at);
+    ASSERT_NE(end, std::string::npos);
+    EXPECT_LE(end - at, 75U);
+    EXPECT_EQ(ics.substr(at, end - at).find('\n'), std::string::npos);
+    at = end + 2;
+  }
+}
+
+TEST(CalendarFeed, TellsWhatIsDueAndWhatIsOverdueStandsOnToday) {
+  Book book;
+  const Journal journal = book.journal();
+  const CellarStatus now = Replay(journal, book.s.calendar).status(Book::now());
+  const auto items = report::calendar_items(now, journal, book.speaker());
+  const auto find = [&](const std::string& summary) -> const CalendarItem* {
+    for (const CalendarItem& item : items) {
+      if (item.summary == summary) return &item;
+    }
+    return nullptr;
+  };
+  // Cleaned on 12 November, rule 14 days.
+  ASSERT_NE(find("Clean Line 1"), nullptr);
+  EXPECT_EQ(find("Clean Line 1")->day, date(24));
+  // Due back on 20 November; today is the 24th.
+  ASSERT_NE(find("Keg due back: K04"), nullptr);
+  EXPECT_EQ(find("Keg due back: K04")->day, date(22));
+  EXPECT_THAT(find("Keg due back: K04")->description, ::testing::HasSubstr("Was due 2026-11-20"));
+  EXPECT_NE(find("Retest due: Bottle 1"), nullptr);
+  EXPECT_NE(find("Use by: K01, Tern Bitter"), nullptr);
+  EXPECT_EQ(find("Clean Line 3"), nullptr);  // no rule
+  std::set<std::string> uids;
+  for (const CalendarItem& item : items) {
+    EXPECT_TRUE(uids.insert(item.uid).second) << item.uid;
+    EXPECT_GE(item.day, date(22)) << item.summary;
+  }
+  // Told again tomorrow, the same things keep their UIDs.
+  const CellarStatus later = Replay(journal, book.s.calendar).status(day(23, 9));
+  report::Speaker tomorrow = book.speaker();
+  tomorrow.now = later.now;
+  for (const CalendarItem& item : report::calendar_items(later, journal, tomorrow)) {
+    EXPECT_TRUE(uids.contains(item.uid)) << item.summary;
+  }
+}
+
+}  // namespace
+}  // namespace ullage::testing

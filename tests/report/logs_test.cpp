@@ -1,0 +1,281 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The log books and lists, as text against golden files, and the facts in them
+// one by one.
+#include <gmock/gmock.h>
+
+#include "core/report/cellar_lists.h"
+#include "core/report/period_logs.h"
+#include "core/report/recall_list.h"
+#include "core/report/tags.h"
+#include "tests/report/book.h"
+#include "tests/report/golden.h"
+
+namespace ullage::testing {
+namespace {
+
+using ::testing::AllOf;
+using ::testing::Contains;
+using ::testing::ElementsAre;
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+struct Logs : ::testing::Test {
+  Book book;
+  Journal journal = book.journal();
+  CellarStatus now = Replay(journal, book.s.calendar).status(Book::now());
+  report::Speaker speaker = book.speaker();
+  report::Period november{date(0), date(28)};  // 2 to 30 November
+
+  [[nodiscard]] report::TableSheet cleaning() const {
+    return report::line_cleaning_log(journal, now, november, speaker, "MK");
+  }
+  [[nodiscard]] static double number(const report::TableSheet& sheet, std::size_t row,
+                                     const std::string& key) {
+    const auto at = std::find(sheet.keys.begin(), sheet.keys.end(), key);
+    return boost::variant2::get<double>(
+        sheet.rows.at(row).data.at(static_cast<std::size_t>(at - sheet.keys.begin())));
+  }
+  [[nodiscard]] static std::string words(const report::TableSheet& sheet, std::size_t row,
+                                         const std::string& key) {
+    const auto at = std::find(sheet.keys.begin(), sheet.keys.end(), key);
+    const auto* text = boost::variant2::get_if<std::string>(
+        &sheet.rows.at(row).data.at(static_cast<std::size_t>(at - sheet.keys.begin())));
+    return text ? *text : std::string();
+  }
+};
+
+TEST_F(Logs, LineCleaningReadsAsAgreed) { expect_golden("line_cleaning.txt", text_of(cleaning())); }
+TEST_F(Logs, TemperatureReadsAsAgreed) {
+  expect_golden("temperature.txt",
+                text_of(report::temperature_log(journal, now, november, speaker, "MK")));
+}
+TEST_F(Logs, GasReadsAsAgreed) {
+  expect_golden("gas.txt", text_of(report::gas_log(journal, now, november, speaker, "MK")));
+}
+TEST_F(Logs, WastageReadsAsAgreed) {
+  expect_golden("wastage.txt",
+                text_of(report::wastage_book(journal, now, november, speaker, "MK")));
+}
+TEST_F(Logs, RoundReadsAsAgreed) {
+  expect_golden("round.txt", text_of(report::round_sheet(now, speaker, "MK")));
+}
+TEST_F(Logs, CustodyReadsAsAgreed) {
+  expect_golden("custody.txt", text_of(report::custody_list(journal, now, speaker, "MK")));
+}
+TEST_F(Logs, RecallReadsAsAgreed) {
+  expect_golden("recall.txt",
+                text_of(report::recall_list(journal, now, book.lager, speaker, "MK")));
+}
+TEST_F(Logs, KegTagsReadAsAgreed) {
+  std::string all;
+  for (const report::KegTag& tag : report::keg_tags(journal, now, speaker)) all += text_of(tag);
+  expect_golden("keg_tags.txt", all);
+}
+TEST_F(Logs, WarningTagsReadAsAgreed) {
+  std::string all;
+  for (const report::WarningTag& tag : report::warning_tags(journal, now, speaker)) {
+    all += text_of(tag);
+  }
+  all += text_of(report::vent_first_tag(*now.keg_by_tag("K01"), speaker));
+  expect_golden("warning_tags.txt", all);
+}
+TEST_F(Logs, CsvAndJsonReadAsAgreed) {
+  expect_golden("line_cleaning.csv", report::csv_of(cleaning()));
+  expect_golden("line_cleaning.json", report::json_of(cleaning()));
+}
+
+TEST_F(Logs, ACleaningCarriesEveryFieldAnInspectorAsksFor) {
+  const report::TableSheet sheet = cleaning();
+  ASSERT_EQ(sheet.rows.size(), 4U);  // one of them struck
+  // Tuesday 4 November 2026 09:30, Line 1: as told in book.h.
+  EXPECT_EQ(words(sheet, 0, "line"), "Line 1");
+  EXPECT_EQ(words(sheet, 0, "tap"), "1");
+  EXPECT_EQ(words(sheet, 0, "beer_before"), "Tern Bitter, Brew 41");
+  EXPECT_EQ(words(sheet, 0, "beer_after"), "Tern Bitter, Brew 41");
+  EXPECT_EQ(words(sheet, 0, "locked_at"), "2026-11-04T09:00+00:00");
+  EXPECT_EQ(words(sheet, 0, "cleaned_at"), "2026-11-04T09:30+00:00");
+  EXPECT_EQ(words(sheet, 0, "agent"), "caustic line cleaner");
+  EXPECT_EQ(number(sheet, 0, "strength_percent"), 2);
+  EXPECT_EQ(number(sheet, 0, "soak_min"), 20);
+  EXPECT_EQ(number(sheet, 0, "water_c"), 45);
+  EXPECT_EQ(number(sheet, 0, "beer_lost_l"), 0.4);
+  EXPECT_EQ(words(sheet, 0, "flush_check"), "litmus");
+  EXPECT_EQ(words(sheet, 0, "by"), "AB");
+  EXPECT_EQ(words(sheet, 0, "released_by"), "AB");
+  EXPECT_EQ(words(sheet, 0, "countersigned_by"), "JB");
+  EXPECT_EQ(words(sheet, 0, "next_due"), "2026-11-18");  // 4 + 14
+  EXPECT_THAT(words(sheet, 0, "rule"), AllOf(HasSubstr("14"), HasSubstr("trade handbook")));
+  EXPECT_EQ(words(sheet, 0, "remarks"), "Nozzle worn, order one");
+  EXPECT_EQ(sheet.signatures.size(), 2U);
+}
+
+TEST_F(Logs, WhatWasStruckIsShownSaidAndNotCounted) {
+  const report::TableSheet sheet = cleaning();
+  const auto struck = std::find_if(sheet.rows.begin(), sheet.rows.end(),
+                                   [](const report::TableRow& r) { return r.struck; });
+  ASSERT_NE(struck, sheet.rows.end());
+  EXPECT_THAT(struck->standing,
+              AllOf(HasSubstr("struck 2026-11-12 09:15 by JB"), HasSubstr("it was line 1")));
+  EXPECT_THAT(sheet.boxes.front().lines,
+              Contains(AllOf(HasSubstr("Line 3"), HasSubstr("0 cleanings"))));
+  // Spilt half a litre once, typed twice: 0.5 L.
+  const report::TableSheet losses = report::wastage_book(journal, now, november, speaker, "");
+  EXPECT_THAT(losses.boxes.front().lines, Contains(AllOf(HasSubstr("spill"), HasSubstr("0.5 L"))));
+}
+
+TEST_F(Logs, WastageCostsWhatTheBeerCostThen) {
+  // The price went up afterwards; the loss of day 3 stays at 4.50 a litre.
+  BeerRecord dearer;
+  for (const BeerRecord& beer : now.beers) {
+    if (beer.beer == book.bitter_beer) dearer = beer;
+  }
+  dearer.price_minor_per_litre = 600;
+  book.s.log(day(15), dearer);
+  journal = book.journal();
+  now = Replay(journal, book.s.calendar).status(Book::now());
+  const report::TableSheet sheet = report::wastage_book(journal, now, november, speaker, "");
+  bool seen = false;
+  for (std::size_t i = 0; i < sheet.rows.size(); ++i) {
+    if (words(sheet, i, "reason") != "fob") continue;
+    EXPECT_DOUBLE_EQ(number(sheet, i, "cost"), 6.75);  // 1.5 L at 4.50
+    seen = true;
+  }
+  EXPECT_TRUE(seen);
+}
+
+TEST_F(Logs, OtherWorkOnALineAndOnABottleIsTold) {
+  WorkDone apart{.work = WorkKind::strip_down};
+  apart.line = book.one;
+  apart.done_by = "CD";
+  apart.countersigned_by = "EF";
+  book.s.log(day(12), apart);
+  WorkDone retest{.work = WorkKind::bottle_retest};
+  retest.bottle = book.bottle;
+  retest.next_due = date(1000);
+  book.s.log(day(13), retest);
+  journal = book.journal();
+  now = Replay(journal, book.s.calendar).status(Book::now());
+  const auto lines = cleaning();
+  ASSERT_EQ(lines.rows.size(), 5U);
+  EXPECT_EQ(words(lines, 4, "method"), "strip_down");
+  EXPECT_EQ(words(lines, 4, "by"), "CD");
+  EXPECT_EQ(words(lines, 4, "countersigned_by"), "EF");
+  EXPECT_THAT(text_of(lines), HasSubstr("strip down"));
+  const auto gas = report::gas_log(journal, now, november, speaker, "");
+  EXPECT_THAT(text_of(gas), AllOf(HasSubstr("bottle retest"), HasSubstr("next due 2029-07-29")));
+}
+
+TEST_F(Logs, TheRoundGoesInWalkingOrder) {
+  PlaceRecord first;
+  for (const PlaceStatus& place : now.places) {
+    if (place.record.place == book.cellar_room) first = place.record;
+  }
+  first.walk_order = 1;
+  book.s.log(day(14), first);
+  now = Replay(book.journal(), book.s.calendar).status(Book::now());
+  const auto sheet = report::round_sheet(now, speaker, "");
+  EXPECT_EQ(sheet.rows.front().cells.front(), "Cellar, north");
+}
+
+TEST_F(Logs, OnlyThePeriodIsTold) {
+  const report::Period one_day{date(2), date(2)};
+  const auto sheet = report::line_cleaning_log(journal, now, one_day, speaker, "");
+  EXPECT_EQ(sheet.rows.size(), 1U);
+  const auto none = report::line_cleaning_log(journal, now, {date(30), date(40)}, speaker, "");
+  EXPECT_TRUE(none.rows.empty());
+  EXPECT_THAT(text_of(none), HasSubstr("No line was cleaned"));
+}
+
+TEST_F(Logs, ACorrectedCleaningIsShownBothWays) {
+  const Entry* first = nullptr;
+  for (const Entry& e : journal.entries()) {
+    if (holds_alternative<LineCleaned>(e.payload) && e.header.happened_at == day(2, 9.5))
+      first = &e;
+  }
+  ASSERT_NE(first, nullptr);
+  Entry better = *first;
+  better.header.id = EntryId{Uuid{{9, 9}}};
+  better.header.replaces = first->header.id;
+  better.header.sequence = journal.last_sequence() + 1;
+  better.header.recorded_at = day(3);
+  get<LineCleaned>(better.payload).strength_percent = 3;
+  journal.append(better);
+  const auto sheet = cleaning();
+  ASSERT_EQ(sheet.rows.size(), 5U);
+  EXPECT_TRUE(sheet.rows[0].struck);
+  EXPECT_THAT(sheet.rows[0].standing, HasSubstr("corrected 2026-11-05"));
+  EXPECT_FALSE(sheet.rows[1].struck);
+  EXPECT_EQ(number(sheet, 1, "strength_percent"), 3);
+}
+
+TEST_F(Logs, NoLogNamesWhatItDoesNotKnow) {
+  for (const auto& sheet :
+       {cleaning(), report::gas_log(journal, now, november, speaker, ""),
+        report::temperature_log(journal, now, november, speaker, ""),
+        report::wastage_book(journal, now, november, speaker, ""),
+        report::custody_list(journal, now, speaker, ""), report::keg_list(now, speaker, ""),
+        report::recall_list(journal, now, book.bitter, speaker, "")}) {
+    for (const report::TableRow& row : sheet.rows) {
+      EXPECT_EQ(row.cells.size(), sheet.columns.size()) << sheet.title;
+      EXPECT_EQ(row.data.size(), sheet.keys.size()) << sheet.title;
+      for (const std::string& cell : row.cells) {
+        EXPECT_THAT(cell, Not(HasSubstr("unknown"))) << sheet.title;
+        EXPECT_THAT(cell, Not(HasSubstr("_"))) << sheet.title;
+      }
+    }
+    EXPECT_FALSE(sheet.rows.empty()) << sheet.title;
+  }
+}
+
+TEST_F(Logs, TheWordsFollowTheRegion) {
+  speaker = book.speaker(report::RegionalWords::us);
+  EXPECT_THAT(text_of(cleaning()), AllOf(HasSubstr("faucet"), Not(HasSubstr("Line, tap"))));
+}
+
+TEST_F(Logs, ARecallFindsTheKegThatStillHoldsItAndTheLineItRanThrough) {
+  const auto sheet = report::recall_list(journal, now, book.lager, speaker, "");
+  ASSERT_EQ(sheet.rows.size(), 1U);
+  EXPECT_TRUE(sheet.rows[0].marked);
+  EXPECT_EQ(words(sheet, 0, "keg"), "P01");
+  EXPECT_THAT(words(sheet, 0, "served_on"), HasSubstr("Line 2"));
+  EXPECT_EQ(words(sheet, 0, "supplier"), "Hillside brewery");
+  EXPECT_THAT(sheet.period, HasSubstr("recalled 2026-11-23"));
+}
+
+TEST_F(Logs, CustodyCountsCalendarDaysAndMarksWhatIsLate) {
+  const auto sheet = report::custody_list(journal, now, speaker, "");
+  ASSERT_EQ(sheet.rows.size(), 2U);
+  EXPECT_EQ(words(sheet, 0, "whom"), "Village hall");
+  EXPECT_EQ(number(sheet, 0, "days"), 10);  // 14 to 24 November
+  EXPECT_EQ(words(sheet, 0, "due_back"), "2026-11-20");
+  EXPECT_TRUE(sheet.rows[0].marked);
+  EXPECT_EQ(number(sheet, 1, "deposit"), 40.00);
+  EXPECT_FALSE(sheet.rows[1].marked);
+}
+
+TEST_F(Logs, ATagNeverNamesAPerson) {
+  for (const report::KegTag& tag : report::keg_tags(journal, now, speaker)) {
+    EXPECT_NE(tag.tag, "K04");  // lent: its tag hangs elsewhere
+    const std::string text = text_of(tag);
+    for (const char* initials : {"AB", "JB", "MK", "Village"}) {
+      for (auto at = text.find(initials); at != std::string::npos;
+           at = text.find(initials, at + 1)) {
+        const bool word = at == 0 || std::isspace(static_cast<unsigned char>(text[at - 1])) != 0;
+        EXPECT_FALSE(word && text.compare(at, 3, std::string(initials) + "V") != 0) << text;
+      }
+    }
+  }
+}
+
+TEST(Csv, QuotesAsTheStandardAsksAndDefusesFormulas) {
+  EXPECT_EQ(report::csv_field("plain"), "plain");
+  EXPECT_EQ(report::csv_field("a,b"), "\"a,b\"");
+  EXPECT_EQ(report::csv_field("say \"hi\""), "\"say \"\"hi\"\"\"");
+  EXPECT_EQ(report::csv_field("two\nlines"), "\"two\nlines\"");
+  EXPECT_EQ(report::csv_field("=1+1"), "'=1+1");
+  EXPECT_EQ(report::csv_field("@cmd"), "'@cmd");
+}
+
+}  // namespace
+}  // namespace ullage::testing

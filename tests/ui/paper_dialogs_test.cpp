@@ -1,0 +1,177 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The previews of logs and tags, and the import of a keg list, as a person uses
+// them.
+#include <gmock/gmock.h>
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QDate>
+#include <QFile>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QTableWidget>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include "core/report/csv_reader.h"
+#include "tests/support/accessibility.h"
+#include "tests/support/fake_facade.h"
+#include "tests/support/fake_surroundings.h"
+#include "tests/support/own_preferences.h"
+#include "tests/support/sample_status.h"
+#include "ui/dialogs/import_kegs.h"
+#include "ui/dialogs/log_preview.h"
+#include "ui/dialogs/papers.h"
+#include "ui/dialogs/scan_offer.h"
+#include "ui/dialogs/tag_preview.h"
+
+namespace ullage::testing {
+namespace {
+
+struct PaperDialogs : ::testing::Test {
+  FakeFacade cellar{sample_cellar_of(12)};
+  OwnPreferences own;
+  QueuedPrompts prompts;
+  RecordingNavigator navigator;
+  ui::Context context{cellar, own.preferences, prompts, navigator};
+  QTemporaryDir folder;
+
+  [[nodiscard]] QString file(const char* name, const QByteArray& bytes) const {
+    const QString path = folder.filePath(QLatin1String(name));
+    QFile out(path);
+    EXPECT_TRUE(out.open(QIODevice::WriteOnly));
+    out.write(bytes);
+    return path;
+  }
+};
+
+TEST_F(PaperDialogs, EveryLogHasPagesAndSavesAsPdf) {
+  using enum ui::LogPaper;
+  for (const ui::LogPaper which :
+       {line_cleaning, temperature, gas, wastage, ui::LogPaper::round, custody, kegs, recall}) {
+    ui::LogPreview preview(context, which);
+    preview.show();
+    EXPECT_GE(preview.pages().count(), 1);
+    const QString path = folder.filePath(QStringLiteral("log.pdf"));
+    EXPECT_TRUE(preview.save_pdf(path));
+    EXPECT_TRUE(QFile::exists(path));
+    QFile::remove(path);
+  }
+}
+
+TEST_F(PaperDialogs, ATableSavesAsCsvThatReadsBack) {
+  ui::LogPreview preview(context, ui::LogPaper::kegs);
+  const QString path = folder.filePath(QStringLiteral("kegs.csv"));
+  ASSERT_TRUE(preview.save_csv(path));
+  QFile in(path);
+  ASSERT_TRUE(in.open(QIODevice::ReadOnly));
+  const QByteArray bytes = in.readAll();
+  const auto read = report::read_csv({bytes.constData(), static_cast<std::size_t>(bytes.size())});
+  ASSERT_TRUE(read);
+  EXPECT_EQ(read->lines.size(), preview.sheet().rows.size());
+  EXPECT_FALSE(preview.save_csv(folder.filePath(QStringLiteral("no/such/place.csv"))));
+}
+
+TEST_F(PaperDialogs, APeriodTypedTheWrongWayRoundIsTheTimeBetween) {
+  ui::LogPreview preview(context, ui::LogPaper::temperature);
+  preview.set_period(QDate(2026, 11, 24), QDate(2026, 11, 2));
+  EXPECT_EQ(preview.sheet().period, "2026-11-02 to 2026-11-24");
+}
+
+TEST_F(PaperDialogs, TagsFollowTheChoices) {
+  ui::TagPreview preview(context, ui::TagKind::kegs);
+  const int with_backs = preview.pages().count();
+  preview.findChild<QCheckBox*>()->setChecked(false);
+  EXPECT_EQ(preview.pages().count() * 2, with_backs);
+  preview.findChild<QComboBox*>(QStringLiteral("which"))->setCurrentIndex(1);
+  EXPECT_EQ(preview.pages().count(), 1);
+  preview.findChild<QComboBox*>(QStringLiteral("size"))->setCurrentIndex(1);
+  EXPECT_NEAR(preview.pages().layout().pageSize().size(QPageSize::Millimeter).width(), 105, 0.5);
+}
+
+TEST_F(PaperDialogs, AListIsShownThenLoggedAsOneAct) {
+  const QString path = file("kegs.csv", "Number,Kind\nN01,ball_lock_19\nN02,keg_50\n");
+  ui::ImportKegs dialog(context, path);
+  dialog.show();
+  EXPECT_EQ(dialog.kegs(), 2U);
+  EXPECT_EQ(dialog.findChild<QTableWidget*>()->rowCount(), 2);
+  EXPECT_TRUE(dialog.findChild<QPushButton*>(QStringLiteral("import"))->isEnabled());
+  ASSERT_TRUE(dialog.log());
+  ASSERT_EQ(cellar.logged().size(), 1U);
+  ASSERT_EQ(cellar.logged().front().drafts.size(), 2U);
+  const auto& first = get<cellar::KegRecord>(cellar.logged().front().drafts[0].payload);
+  const auto& second = get<cellar::KegRecord>(cellar.logged().front().drafts[1].payload);
+  EXPECT_EQ(first.tag, "N01");
+  EXPECT_NE(first.keg, second.keg);
+}
+
+TEST_F(PaperDialogs, AnotherColumnCanBeChosen) {
+  const QString path = file("kegs.csv", "Fass,Kind\nN01,ball_lock_19\n");
+  ui::ImportKegs dialog(context, path);
+  EXPECT_FALSE(dialog.findChild<QPushButton*>(QStringLiteral("import"))->isEnabled());
+  dialog.findChild<QComboBox*>(QStringLiteral("column_0"))->setCurrentIndex(1);
+  EXPECT_TRUE(dialog.findChild<QPushButton*>(QStringLiteral("import"))->isEnabled());
+  EXPECT_EQ(dialog.kegs(), 1U);
+}
+
+TEST_F(PaperDialogs, AHostileFileIsRefusedWithItsLineAndNothingIsWritten) {
+  const std::string huge(report::csv_most_bytes + 10, 'x');
+  const std::vector<std::pair<QByteArray, QString>> hostile = {
+      {QByteArray(), QStringLiteral("no lines")},
+      {QByteArray("tag,kind\nN01,\"ball_lock"), QStringLiteral("line 2")},
+      {QByteArray("tag,kind\nN01,ball_lock_19\nN\xE4,keg_50\n"), QStringLiteral("Line 3")},
+      {QByteArray("tag,kind\nN01,ball_lock_19\nN01,keg_50\n"), QStringLiteral("Line 3")},
+      {QByteArray("tag,tare_kg,kind\nN01,heavy,keg_50\n"), QStringLiteral("Line 2")},
+      {QByteArray("tag,kind\nN01,ball_lock_19,more\n"), QStringLiteral("Line 2")},
+      {QByteArray("PK\x03\x04 a zip file\n"), QStringLiteral("control character")},
+      {QByteArray::fromStdString(huge), QStringLiteral("larger")}};
+  for (const auto& [bytes, says] : hostile) {
+    ui::ImportKegs dialog(context, file("bad.csv", bytes));
+    EXPECT_FALSE(dialog.findChild<QPushButton*>(QStringLiteral("import"))->isEnabled());
+    EXPECT_TRUE(dialog.faults().join(QLatin1Char(' ')).contains(says))
+        << dialog.faults().join(QLatin1Char(' ')).toStdString();
+    EXPECT_FALSE(dialog.log());
+  }
+  EXPECT_TRUE(cellar.logged().empty());
+  ui::ImportKegs absent(context, folder.filePath(QStringLiteral("absent.csv")));
+  EXPECT_FALSE(absent.faults().isEmpty());
+}
+
+TEST_F(PaperDialogs, TheCalendarIsWrittenOrSaidNotToBe) {
+  const QString path = folder.filePath(QStringLiteral("cellar.ics"));
+  EXPECT_TRUE(ui::save_calendar(context, path));
+  QFile in(path);
+  ASSERT_TRUE(in.open(QIODevice::ReadOnly));
+  EXPECT_TRUE(in.readAll().startsWith("BEGIN:VCALENDAR\r\n"));
+  EXPECT_FALSE(ui::save_calendar(context, folder.filePath(QStringLiteral("no/such/place.ics"))));
+  EXPECT_TRUE(navigator.announced.back().contains(QStringLiteral("no/such/place.ics")));
+}
+
+void expect_usable(QWidget& window, const std::string& what) {
+  window.show();
+  QTest::qWait(20);
+  for (const auto& faults : {unnamed_controls(window), tab_order_faults(window),
+                             contrast_faults(window), clipped_texts(window)}) {
+    for (const std::string& fault : faults) ADD_FAILURE() << what << ": " << fault;
+  }
+}
+
+TEST_F(PaperDialogs, AreUsableByKeyboardAndScreenReader) {
+  ui::LogPreview log(context, ui::LogPaper::line_cleaning);
+  expect_usable(log, "log");
+  ui::LogPreview recall(context, ui::LogPaper::recall);
+  expect_usable(recall, "recall");
+  ui::TagPreview tags(context, ui::TagKind::kegs);
+  expect_usable(tags, "tags");
+  ui::ImportKegs good(context, file("good.csv", "Number,Kind\nN01,ball_lock_19\n"));
+  expect_usable(good, "import");
+  ui::ImportKegs bad(context, file("bad.csv", "Number,Kind\nN01,what\n"));
+  expect_usable(bad, "refused import");
+  ui::ScanOffer offer(context);
+  offer.show_keg(cellar.status()->kegs.front().record.keg);
+  expect_usable(offer, "scan");
+}
+
+}  // namespace
+}  // namespace ullage::testing

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// A log book over a period, or a list of now, before it is printed or saved.
+#pragma once
+
+#include "core/report/table_sheet.h"
+#include "ui/dialogs/paper_preview.h"
+
+class QDate;
+class QDateEdit;
+
+namespace ullage::ui {
+
+enum class LogPaper { line_cleaning, temperature, gas, wastage, round, custody, kegs, recall };
+
+class LogPreview final : public PaperPreview {
+  Q_OBJECT
+ public:
+  // Of the last 30 days to begin with; a recall list starts with the batch
+  // recalled last.
+  LogPreview(const Context& context, LogPaper which, QWidget* parent = nullptr);
+
+  [[nodiscard]] const report::TableSheet& sheet() const { return sheet_; }
+  void set_period(const QDate& from, const QDate& to);
+
+ protected:
+  [[nodiscard]] std::unique_ptr<Pages> make_pages() override;
+  [[nodiscard]] std::optional<std::string> csv() const override;
+
+ private:
+  void add_period();
+  void add_batches();
+  [[nodiscard]] report::Period period() const;
+  [[nodiscard]] report::TableSheet make_sheet() const;
+
+  LogPaper which_;
+  QDateEdit* from_ = nullptr;
+  QDateEdit* to_ = nullptr;
+  QComboBox* batch_ = nullptr;
+  std::vector<cellar::BatchId> batches_;
+  report::TableSheet sheet_;
+};
+
+[[nodiscard]] QString title_of(LogPaper);
+
+}  // namespace ullage::ui

@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/dialogs/papers.h"
+
+#include <QCoreApplication>
+#include <QSaveFile>
+#include <optional>
+
+#include "core/report/calendar_feed.h"
+#include "ui/dialogs/import_kegs.h"
+#include "ui/dialogs/log_preview.h"
+#include "ui/dialogs/tag_preview.h"
+#include "ui/prompts.h"
+
+namespace ullage::ui {
+namespace {
+
+QString paper_words(const char* text) { return QCoreApplication::translate("Papers", text); }
+
+std::optional<LogPaper> log_of(Command command) {
+  switch (command) {
+    case Command::paper_line_cleaning:
+      return LogPaper::line_cleaning;
+    case Command::paper_temperature:
+      return LogPaper::temperature;
+    case Command::paper_gas:
+      return LogPaper::gas;
+    case Command::paper_wastage:
+      return LogPaper::wastage;
+    case Command::paper_round:
+      return LogPaper::round;
+    case Command::paper_custody:
+      return LogPaper::custody;
+    case Command::paper_kegs:
+      return LogPaper::kegs;
+    case Command::paper_recall:
+      return LogPaper::recall;
+    default:
+      return std::nullopt;
+  }
+}
+
+void ask_and_export_calendar(const Context& context, QWidget* parent) {
+  const std::optional<QString> path =
+      context.prompts.save_file(parent, paper_words("Export due work and ready dates"),
+                                QStringLiteral("cellar.ics"), paper_words("Calendar (*.ics)"));
+  if (path) save_calendar(context, *path);
+}
+
+void ask_and_import_kegs(const Context& context, QWidget* parent) {
+  const std::optional<QString> path = context.prompts.open_file(
+      parent, paper_words("Import a keg list"), paper_words("CSV (*.csv *.txt)"));
+  if (!path) return;
+  ImportKegs dialog(context, *path, parent);
+  dialog.exec();
+}
+
+}  // namespace
+
+bool is_paper(Command command) {
+  return log_of(command) || command == Command::keg_tags || command == Command::warning_tags ||
+         command == Command::export_calendar || command == Command::import_kegs;
+}
+
+void open_paper(Command command, const Context& context, QWidget* parent) {
+  if (const auto log = log_of(command)) {
+    LogPreview(context, *log, parent).exec();
+  } else if (command == Command::keg_tags) {
+    TagPreview(context, TagKind::kegs, parent).exec();
+  } else if (command == Command::warning_tags) {
+    TagPreview(context, TagKind::warnings, parent).exec();
+  } else if (command == Command::export_calendar) {
+    ask_and_export_calendar(context, parent);
+  } else if (command == Command::import_kegs) {
+    ask_and_import_kegs(context, parent);
+  }
+}
+
+bool save_calendar(const Context& context, const QString& path) {
+  const auto status = context.cellar.status();
+  const auto items = report::calendar_items(*status, context.cellar.journal(), context.speaker());
+  const std::string name = status->cellar ? status->cellar->name : context.cellar.file_name();
+  const std::string text = report::icalendar_of(items, name, context.cellar.now());
+  QSaveFile file(path);
+  const bool written = file.open(QIODevice::WriteOnly) &&
+                       file.write(text.data(), static_cast<qint64>(text.size())) >= 0 &&
+                       file.commit();
+  context.navigator.announce(
+      written ? QCoreApplication::translate("Papers", "%n date(s) exported", nullptr,
+                                            static_cast<int>(items.size()))
+              : paper_words("Can’t write %1: %2.").arg(path, file.errorString()),
+      false);
+  return written;
+}
+
+}  // namespace ullage::ui
