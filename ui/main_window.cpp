@@ -169,7 +169,7 @@ void MainWindow::refresh() {
   const auto in_use = std::count_if(status->kegs.begin(), status->kegs.end(),
                                     [](const cellar::KegStatus& k) { return k.record.in_use; });
   const auto locked = std::count_if(status->lines.begin(), status->lines.end(),
-                                    [](const cellar::LineStatus& l) { return l.lock.has_value(); });
+                                    [](const cellar::LineStatus& l) { return l.do_not_serve(); });
   rail_->set_badge(PageId::kegs, QString::number(in_use), false);
   rail_->set_badge(PageId::lines, locked > 0 ? tr("%1 locked").arg(locked) : QString(), locked > 0);
   rail_->refresh();

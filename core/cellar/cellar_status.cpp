@@ -25,6 +25,27 @@ auto use_order(const KegStatus& keg) {
   return std::tuple(later, keg.contents->best_by.value_or(none), since, left);
 }
 
+// Whatever may not be served locks the line it is on until it is cleared or off.
+void lock_by_keg(LineStatus& line, const KegStatus& keg) {
+  const auto recalled = std::find_if(keg.advice.begin(), keg.advice.end(), [](const Advice& a) {
+    return a.headline.key == MessageKey::adv_recalled;
+  });
+  std::optional<Message> why = keg.quarantined;
+  if (!why && recalled != keg.advice.end()) why = message(MessageKey::keg_lock_recalled);
+  if (!why && keg.hold_failed) why = message(MessageKey::keg_lock_leaking);
+  if (!why) return;
+  line.keg_lock = KegLock{keg.record.keg, keg.record.tag, *why};
+  if (!line.lock) line.state = message(MessageKey::line_keg_locked, keg.record.tag);
+  Advice a;
+  a.severity = Severity::danger;
+  a.about = subject(line.record.line);
+  a.headline = message(MessageKey::adv_line_keg_locked, line.record.name, keg.record.tag);
+  a.detail = *why;
+  a.action =
+      SuggestedTask{keg.quarantined ? "cleared" : "untapped", subject(keg.record.keg), {}, {}};
+  line.advice.insert(line.advice.begin(), std::move(a));
+}
+
 }  // namespace
 
 bool natural_less(std::string_view a, std::string_view b) {
@@ -60,7 +81,8 @@ void join_lines_and_kegs(CellarStatus& cellar) {
     }
     if (!on) continue;
     line.keg = on->record.keg;
-    if (!line.lock && !line.overdue) {
+    lock_by_keg(line, *on);
+    if (!line.lock && !line.keg_lock && !line.overdue) {
       line.state = message(MessageKey::line_serving, on->record.tag);
     }
   }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/cellar/line_timeline.h"
 
+#include <algorithm>
+#include <tuple>
+
 namespace ullage::cellar {
 
 namespace {
@@ -12,6 +15,7 @@ class LineStory {
   explicit LineStory(LineTimeline& out) : out_(out) {}
 
   void take(const Entry& entry) {
+    entry_ = &entry;
     header_ = &entry.header;
     visit([this](const auto& p) { on(p); }, entry.payload);
   }
@@ -20,10 +24,20 @@ class LineStory {
   template <class Other>
   void on(const Other&) {}
 
-  void on(const LineRecord&) {
+  void on(const LineRecord& r) {
     if (!out_.registered) out_.registered_at = header_->happened_at;
     out_.registered = true;
+    if (hose_ && !same_hose(*hose_, r)) out_.pours.clear();
+    hose_ = r;
   }
+  void on(const SegmentRecord& segment) {
+    if (segment.line != out_.record.line) return;
+    out_.pours.clear();
+    std::erase_if(out_.segments,
+                  [&](const SegmentRecord& old) { return old.segment == segment.segment; });
+    if (segment.in_use) out_.segments.push_back(segment);
+  }
+  void on(const TimedPour&) { out_.pours.push_back(entry_); }
   void on(const LineLocked& l) {
     if (!out_.lock) lock(l.agent, l.agent_name);
     chemical(l.agent);
@@ -76,8 +90,18 @@ class LineStory {
     if (now != LineChemical::none) last_ = now;
   }
 
+  static bool same_hose(const LineRecord& a, const LineRecord& b) {
+    const auto hose = [](const LineRecord& r) {
+      return std::tie(r.length, r.bore, r.rise, r.coupler_loss, r.shank_loss, r.faucet_loss,
+                      r.restrictor_length, r.restrictor_bore);
+    };
+    return hose(a) == hose(b) && a.material == b.material;
+  }
+
   LineTimeline& out_;
+  const Entry* entry_ = nullptr;
   const EntryHeader* header_ = nullptr;
+  std::optional<LineRecord> hose_;
   LineChemical last_ = LineChemical::none;
 };
 
@@ -90,6 +114,10 @@ LineTimeline line_timeline(LineId id, const Journal& journal) {
   if (auto record = lookup.find(id)) out.record = *record;
   LineStory story(out);
   for (const Entry* entry : lookup.story(subject(id))) story.take(*entry);
+  std::stable_sort(out.segments.begin(), out.segments.end(),
+                   [](const SegmentRecord& a, const SegmentRecord& b) {
+                     return std::tie(a.position, a.segment) < std::tie(b.position, b.segment);
+                   });
   out.relies_on = lookup.relies_on();
   return out;
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // One line's story without a clock: whether a cleaner may stand in it, when it
-// was last cleaned, which keg was put on it last.
+// was last cleaned, which keg was put on it last, what hose it has.
 //
 // A line is locked by a lock entry, and by a cleaning with anything but water
 // whose flush was not checked and passed: nobody knows then that the cleaner is
@@ -30,6 +30,10 @@ struct LineTimeline {
   // Chlorine and acid followed one another with no flush between.
   std::optional<EntryId> acid_after_chlorine;
   Instant acid_after_chlorine_at{};
+  // The hose as it is now, from the keg on, and the timed pours logged since it
+  // last became another.
+  std::vector<SegmentRecord> segments;
+  std::vector<const Entry*> pours;
 };
 
 [[nodiscard]] LineTimeline line_timeline(LineId, const Journal&);

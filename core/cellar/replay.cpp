@@ -9,6 +9,8 @@
 #include "core/cellar/carbonation_curve.h"
 #include "core/cellar/cellar_status.h"
 #include "core/cellar/keg_moment.h"
+#include "core/cellar/pour_advice.h"
+#include "core/cellar/pour_setting.h"
 
 namespace ullage::cellar {
 
@@ -33,6 +35,7 @@ struct Replay::Memory {
   std::unordered_map<BottleId, BottleSlot> bottles;
 
   void list_registered(CellarStatus&, std::vector<PlaceId>&, std::vector<BottleId>&);
+  void tell_pours(CellarStatus&);
 
   const KegTimeline& timeline(KegId id) { return slot(id).timeline; }
 
@@ -163,6 +166,22 @@ void Replay::Memory::list_registered(CellarStatus& out, std::vector<PlaceId>& in
   }
 }
 
+// How each line pours, once it is known which keg is on it.
+void Replay::Memory::tell_pours(CellarStatus& out) {
+  Lookup lookup(journal);
+  const PlaceLookup place_of = [this](PlaceId id) -> const PlaceHistory& { return place(id); };
+  for (LineStatus& line : out.lines) {
+    const KegStatus* keg = line.keg ? out.find(*line.keg) : nullptr;
+    if (!keg) {
+      line.no_pour = message(MessageKey::pour_no_keg);
+      continue;
+    }
+    tell_pour(line, *keg, this->line(line.record.line), timeline(*line.keg), out.now, lookup,
+              place_of);
+  }
+  advise_shared_regulators(out);
+}
+
 CellarStatus Replay::status(Instant now) const {
   Memory& memory = *memory_;
   CellarStatus out;
@@ -172,6 +191,7 @@ CellarStatus Replay::status(Instant now) const {
   memory.list_registered(out, places, bottles);
   put_in_order(out);
   join_lines_and_kegs(out);
+  memory.tell_pours(out);
   rank_use_next(out);
   std::vector<Advice> others;
   for (const PlaceId id : places) {

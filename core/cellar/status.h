@@ -193,15 +193,29 @@ struct KegStatus {
   std::optional<std::int64_t> use_next_rank;  // 1 is the one to use next; empty when not usable
 };
 
+// What is on the line must not be served: held back, recalled, or leaking.
+struct KegLock {
+  KegId keg;
+  std::string tag;
+  Message why;
+};
+
+struct PourState;  // pour_state.h
+
 struct LineStatus {
   LineRecord record;
   std::optional<KegId> keg;
   std::optional<LineLock> lock;
+  std::optional<KegLock> keg_lock;
   std::optional<Instant> last_cleaned;
   std::optional<Date> clean_due;
   bool overdue = false;
   Message state;
   std::vector<Advice> advice;
+  // How it pours, and what to do about it; else `no_pour` says what is missing.
+  std::shared_ptr<const PourState> pour;
+  std::optional<Message> no_pour;
+  [[nodiscard]] bool do_not_serve() const { return lock || keg_lock; }
 };
 
 struct PlaceStatus {

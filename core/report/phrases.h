@@ -2,7 +2,7 @@
 //
 // The words of every message. {0}, {1} ... stand for its arguments; a time may
 // say how: {0:day} without the hour, {0:age} "3 d ago", and a window {0:likely}
-// for its likely day alone. Where the trade says it differently in the US, the
+// for its likely day alone; a length {0:bore} in the unit of bores. Where the trade says it differently in the US, the
 // second text is used there.
 #pragma once
 
@@ -22,6 +22,7 @@ struct Phrase {
 
 [[nodiscard]] std::span<const Phrase> phrases_of_entries();  // faults, steps, evidence
 [[nodiscard]] std::span<const Phrase> phrases_of_kegs();     // state, readiness, advice
+[[nodiscard]] std::span<const Phrase> phrases_of_lines();    // how a line pours
 
 // Empty when a message has no words (a test sees to it that none is).
 [[nodiscard]] std::string_view phrase(cellar::MessageKey, RegionalWords);

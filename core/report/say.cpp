@@ -56,6 +56,9 @@ struct ArgumentSayer {
   std::string operator()(const Window& w) const {
     return how == "likely" ? say_day(w.likely, s) : say_window(w, s);
   }
+  std::string operator()(units::Length l) const {
+    return how == "bore" ? s.printer.print_bore(l) : s.printer.print(l);
+  }
   template <class Quantity>
   std::string operator()(const Quantity& q) const {
     return s.printer.print(q);

@@ -2,41 +2,50 @@
 #include "ui/pages/lines_page.h"
 
 #include <QEvent>
-#include <QFrame>
 #include <QHBoxLayout>
+#include <QHeaderView>
+#include <QPainter>
 #include <QPushButton>
-#include <QScrollBar>
+#include <QResizeEvent>
+#include <QSplitter>
 #include <QStackedWidget>
+#include <QTableWidget>
 #include <QTimer>
 #include <QVBoxLayout>
+#include <algorithm>
 
-#include "ui/dialogs/forms/scrolled.h"
-#include "ui/pages/line_row.h"
+#include "ui/models/line_words.h"
+#include "ui/pages/line_panel.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/empty_state.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/status_mark.h"
 
 namespace ullage::ui {
 namespace {
 
 constexpr int minute = 60 * 1000;  // ages and due dates move with the clock
+constexpr int side_by_side_from = 1020;
 
-// A thin rule in the theme's own line colour.
-QFrame* rule(const QWidget* like) {
-  auto* line = new QFrame;
-  line->setFixedHeight(1);
-  line->setAutoFillBackground(true);
-  QPalette palette = line->palette();
-  palette.setColor(QPalette::Window, theme_of(like).line);
-  line->setPalette(palette);
-  return line;
+enum Column { tap, beer, pressure, glass, cleaning, state, column_count };
+
+QIcon mark_icon(Mark mark, const QWidget* like) {
+  const qreal ratio = like->devicePixelRatioF();
+  QPixmap picture(QSize(small_icon, small_icon) * ratio);
+  picture.setDevicePixelRatio(ratio);
+  picture.fill(Qt::transparent);
+  QPainter painter(&picture);
+  painter.setRenderHint(QPainter::Antialiasing);
+  paint_mark(painter, QRectF(0, 0, small_icon, small_icon), mark, theme_of(like));
+  return QIcon(picture);
 }
 
 }  // namespace
 
-LinesPage::LinesPage(const Context& context, QWidget* parent) : QWidget(parent), context_(context) {
+LinesPage::LinesPage(Context& context, QWidget* parent) : QWidget(parent), context_(context) {
   setObjectName(QStringLiteral("lines_page"));
+  setAccessibleName(tr("Lines"));
   build();
   listening_ = context_.cellar.on_change([this](const cellar::Change&) { refresh(); });
   connect(&context_.preferences, &Preferences::changed, this, &LinesPage::refresh);
@@ -53,15 +62,24 @@ void LinesPage::changeEvent(QEvent* event) {
   if (event->type() == QEvent::PaletteChange) refresh();
 }
 
+void LinesPage::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  const bool beside = event->size().width() >= side_by_side_from;
+  splitter_->setOrientation(beside ? Qt::Horizontal : Qt::Vertical);
+  if (beside) {
+    const int right = std::clamp(event->size().width() * 2 / 5, 420, 560);
+    splitter_->setSizes({event->size().width() - right, right});
+  } else {
+    const int rows = std::min(table_->rowCount(), 4);
+    const int top = 44 + rows * 46;
+    splitter_->setSizes({top, std::max(200, event->size().height() - top - 80)});
+  }
+}
+
 void LinesPage::build() {
   auto* add = new QPushButton(tr("Add a line…"));
   add->setObjectName(QStringLiteral("add_line"));
-  const auto add_line = [this] {
-    cellar::LineRecord line{.line = context_.cellar.fresh<cellar::LineId>()};
-    context_.navigator.open_task(
-        {"line_record", {}, cellar::Payload(boost::variant2::in_place_type<cellar::LineRecord>, line), {}});
-  };
-  connect(add, &QPushButton::clicked, this, add_line);
+  connect(add, &QPushButton::clicked, this, &LinesPage::add_line);
   summary_ = new InkLabel({}, TextRole::small, Ink::secondary);
   auto* header = new QHBoxLayout;
   header->addWidget(new InkLabel(tr("Lines"), TextRole::title));
@@ -69,13 +87,19 @@ void LinesPage::build() {
   header->addStretch(1);
   header->addWidget(add);
 
-  scroll_ = scrolled();
+  splitter_ = new QSplitter(Qt::Horizontal);
+  splitter_->setChildrenCollapsible(false);
+  splitter_->setHandleWidth(space::m);
+  splitter_->addWidget(table_ = build_table());
+  splitter_->addWidget(panel_ = new LinePanel(context_));
+  splitter_->setStretchFactor(0, 3);
+  splitter_->setStretchFactor(1, 2);
   auto* empty = new EmptyState(Icon::line, tr("No lines yet"),
                                tr("Register each tap with its hose: then cleaning days, locks and "
                                   "keg changes have a home."));
-  connect(empty->add_action(tr("Add a line…")), &QPushButton::clicked, this, add_line);
+  connect(empty->add_action(tr("Add a line…")), &QPushButton::clicked, this, &LinesPage::add_line);
   stack_ = new QStackedWidget;
-  stack_->addWidget(scroll_);
+  stack_->addWidget(splitter_);
   stack_->addWidget(empty);
 
   auto* all = new QVBoxLayout(this);
@@ -85,41 +109,104 @@ void LinesPage::build() {
   all->addWidget(stack_, 1);
 }
 
+QTableWidget* LinesPage::build_table() {
+  auto* table = new QTableWidget(0, column_count);
+  table->setObjectName(QStringLiteral("lines_table"));
+  table->setAccessibleName(tr("Lines"));
+  table->setHorizontalHeaderLabels(
+      {tr("Tap"), tr("Beer"), tr("Pressure"), tr("A glass in"), tr("Cleaning"), tr("State")});
+  table->verticalHeader()->hide();
+  table->setSelectionBehavior(QAbstractItemView::SelectRows);
+  table->setSelectionMode(QAbstractItemView::SingleSelection);
+  table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  table->setTabKeyNavigation(false);
+  table->setShowGrid(false);
+  table->setWordWrap(true);
+  table->setFrameShape(QFrame::NoFrame);
+  table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+  table->setIconSize(QSize(small_icon, small_icon));
+  QHeaderView* head = table->horizontalHeader();
+  head->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+  head->setHighlightSections(false);
+  head->setSectionResizeMode(QHeaderView::ResizeToContents);
+  head->setSectionResizeMode(beer, QHeaderView::Stretch);
+  head->setSectionResizeMode(state, QHeaderView::Stretch);
+  head->setMinimumSectionSize(64);
+  connect(table, &QTableWidget::currentCellChanged, this, [this](int row, int, int, int) {
+    if (!refreshing_) choose(row);
+  });
+  return table;
+}
+
+void LinesPage::fill(int row, const cellar::LineStatus& line, const cellar::CellarStatus& status) {
+  const LineWords w = line_words(line, status, context_.speaker());
+  const auto put = [&](int column, const QString& first, const QString& second) {
+    QTableWidgetItem* item = table_->item(row, column);
+    if (item == nullptr) table_->setItem(row, column, item = new QTableWidgetItem);
+    const QString text = second.isEmpty() ? first : first + QLatin1Char('\n') + second;
+    item->setText(text);
+    item->setData(Qt::AccessibleTextRole,
+                  QString(text).replace(QLatin1Char('\n'), QLatin1String(", ")));
+    return item;
+  };
+  put(tap, w.tap, w.name);
+  put(beer, w.beer, w.keg == w.beer ? QString() : w.keg);
+  put(pressure, w.set, w.should);
+  put(glass, w.glass, w.range);
+  put(cleaning, w.cleaned, w.due);
+  put(state, w.state, {})->setIcon(mark_icon(mark_of(line), this));
+  if (line.do_not_serve())
+    table_->item(row, state)->setForeground(theme_of(this).danger_ink);
+  else
+    table_->item(row, state)->setForeground(theme_of(this).text);
+}
+
 void LinesPage::refresh() {
   const auto status = context_.cellar.status();
-  const int scrolled = scroll_->verticalScrollBar()->value();
-  auto* rows = new QWidget;
-  auto* column = new QVBoxLayout(rows);
-  column->setContentsMargins(0, 0, space::m, 0);
-  column->setSpacing(0);
-  int shown = 0;
+  refreshing_ = true;
+  shown_.clear();
   int locked = 0;
+  std::vector<const cellar::LineStatus*> lines;
   for (const cellar::LineStatus& line : status->lines) {
     if (!line.record.in_use) continue;
-    if (shown++ > 0) column->addWidget(rule(this));
-    if (line.lock) ++locked;
-    auto* row = new LineRow(context_, line, *status);
-    connect(row, &LineRow::task_asked, this,
-            [this, line](const QString& kind) { open(kind, line); });
-    column->addWidget(row);
+    lines.push_back(&line);
+    shown_.push_back(line.record.line);
+    if (line.do_not_serve()) ++locked;
   }
-  column->addStretch(1);
-  // A row's own button may have led here: the old rows go once it is done.
-  if (QWidget* old = scroll_->takeWidget()) old->deleteLater();
-  scroll_->setWidget(rows);
-  scroll_->verticalScrollBar()->setValue(scrolled);
-  stack_->setCurrentIndex(shown == 0 ? 1 : 0);
-  summary_->setText(locked > 0  ? tr("%1 in use, %2 locked").arg(shown).arg(locked)
-                    : shown > 0 ? tr("%1 in use").arg(shown)
+  const int count = static_cast<int>(lines.size());
+  table_->setRowCount(count);
+  for (int row = 0; row < count; ++row) fill(row, *lines[static_cast<std::size_t>(row)], *status);
+  table_->resizeRowsToContents();
+  auto at = chosen_ ? std::find(shown_.begin(), shown_.end(), *chosen_) : shown_.end();
+  if (at == shown_.end()) at = shown_.begin();
+  chosen_ = at == shown_.end() ? std::nullopt : std::optional(*at);
+  if (chosen_) table_->setCurrentCell(static_cast<int>(at - shown_.begin()), 0);
+  refreshing_ = false;
+  panel_->show_line(status, chosen_);
+  stack_->setCurrentIndex(count == 0 ? 1 : 0);
+  summary_->setText(locked > 0  ? tr("%1 in use, %2 locked").arg(count).arg(locked)
+                    : count > 0 ? tr("%1 in use").arg(count)
                                 : QString());
 }
 
-void LinesPage::open(const QString& kind, const cellar::LineStatus& line) {
-  cellar::SuggestedTask task{s(kind), cellar::subject(line.record.line), {}, {}};
-  if (kind == QLatin1String("line_record")) {
-    task.prefill = cellar::Payload(boost::variant2::in_place_type<cellar::LineRecord>, line.record);
-  }
-  context_.navigator.open_task(task);
+void LinesPage::choose(int row) {
+  if (row < 0 || row >= static_cast<int>(shown_.size())) return;
+  chosen_ = shown_[static_cast<std::size_t>(row)];
+  panel_->show_line(context_.cellar.status(), chosen_);
+}
+
+void LinesPage::show_line(cellar::LineId id) {
+  const auto at = std::find(shown_.begin(), shown_.end(), id);
+  if (at != shown_.end()) table_->setCurrentCell(static_cast<int>(at - shown_.begin()), 0);
+}
+
+void LinesPage::add_line() {
+  cellar::LineRecord line{.line = context_.cellar.fresh<cellar::LineId>()};
+  context_.navigator.open_task(
+      {"line_record",
+       {},
+       cellar::Payload(boost::variant2::in_place_type<cellar::LineRecord>, line),
+       {}});
 }
 
 }  // namespace ullage::ui

@@ -173,7 +173,7 @@ Mark mark_of(const cellar::KegStatus& keg) {
 }
 
 Mark mark_of(const cellar::LineStatus& line) {
-  if (line.lock) return Mark::padlock;
+  if (line.do_not_serve()) return Mark::padlock;
   if (const auto worst = most_severe(line.advice)) return *worst;
   if (line.overdue) return Mark::triangle;
   return line.keg ? Mark::cup : Mark::ring;

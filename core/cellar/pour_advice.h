@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Pour advice in words with numbers. Honest by intent: something is advised only
+// where it holds over the whole 95 % range of what is known; what a dial cannot
+// tell apart is said as such and not as a warning. A line that is kept well gets
+// nothing above `info`.
+//
+// Limits (common practice, no source, but for the nominal pour): a US pint in
+// 5.3 to 16 s pours well; beer standing up to 2 psi under its equilibrium keeps
+// its gas; 30 mL standing warm spoil a first glass; a week without a pour is
+// long; a delivered keg wants a day in the cold.
+#pragma once
+
+#include <vector>
+
+#include "core/cellar/pour_state.h"
+
+namespace ullage::cellar {
+
+// What a keg's own advice says too (pressure against its range, rating) is in
+// `also_of_keg`.
+struct PourAdvice {
+  std::vector<Advice> of_line;
+  std::vector<Advice> also_of_keg;
+};
+
+// `keg` is empty for a what-if: then what depends on its story is left out.
+[[nodiscard]] PourAdvice pour_advice(const PourSetting&, const PourOutlook&,
+                                     const KegStatus* keg = nullptr,
+                                     std::optional<Instant> now = {});
+
+// Kegs on tap that share a regulator no pressure of which suits all of them: an
+// advice for each of their lines, with what each keg becomes.
+void advise_shared_regulators(CellarStatus&);
+
+}  // namespace ullage::cellar

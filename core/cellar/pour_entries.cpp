@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// A what-if that is decided on, as entries.
+#include <algorithm>
+
+#include "core/cellar/pour_state.h"
+
+namespace ullage::cellar {
+
+namespace {
+
+std::optional<Payload> hose_entry(const WhatIf& change, const LineStatus& line,
+                                  const CellarStatus& cellar) {
+  if (!change.length && !change.bore) return std::nullopt;
+  if (line.pour) {
+    if (const auto id = line.pour->setting.line.hose_piece().segment) {
+      const auto at = std::find_if(cellar.segments.begin(), cellar.segments.end(),
+                                   [&](const SegmentRecord& s) { return s.segment == *id; });
+      if (at == cellar.segments.end()) return std::nullopt;
+      SegmentRecord s = *at;
+      s.length = change.length.value_or(s.length);
+      s.bore = change.bore.value_or(s.bore);
+      return Payload(std::move(s));
+    }
+  }
+  LineRecord r = line.record;
+  if (change.length) r.length = change.length;
+  if (change.bore) r.bore = change.bore;
+  return Payload(std::move(r));
+}
+
+std::optional<Payload> beer_entry(units::Co2Volumes target, const KegStatus& keg) {
+  if (!keg.contents) return std::nullopt;
+  BeerRecord beer = keg.contents->beer;
+  double half = 0.1;
+  if (keg.co2.target_low && keg.co2.target_high)
+    half = (keg.co2.target_high->count() - keg.co2.target_low->count()) / 2;
+  beer.co2_low = units::to_concentration(units::volumes_of_co2(target.count() - half));
+  beer.co2_high = units::to_concentration(units::volumes_of_co2(target.count() + half));
+  return Payload(std::move(beer));
+}
+
+}  // namespace
+
+std::vector<Payload> entries_for(const WhatIf& change, const LineStatus& line,
+                                 const CellarStatus& cellar) {
+  std::vector<Payload> out;
+  const KegStatus* keg = line.keg ? cellar.find(*line.keg) : nullptr;
+  if (change.pressure && keg) {
+    GasSet g;
+    g.keg = keg->record.keg;
+    g.pressure = *change.pressure;
+    g.purpose = GasPurpose::serving;
+    g.regulator = keg->gas.regulator;
+    if (keg->gas.co2.count() < 1) g.co2 = keg->gas.co2;
+    out.push_back(Payload(std::move(g)));
+  }
+  if (auto hose = hose_entry(change, line, cellar)) out.push_back(std::move(*hose));
+  if (change.temperature && keg && keg->place) {
+    PlaceRecord place = *keg->place;
+    place.set_temperature = change.temperature;
+    out.push_back(Payload(std::move(place)));
+  }
+  if (change.target && keg)
+    if (auto beer = beer_entry(*change.target, *keg)) out.push_back(std::move(*beer));
+  return out;
+}
+
+}  // namespace ullage::cellar

@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The Lines page in a real window, over a cellar told entry by entry.
+#include "ui/pages/lines_page.h"
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QLabel>
+#include <QPushButton>
+#include <QSlider>
+#include <QTableWidget>
+#include <QTest>
+#include <memory>
+
+#include "tests/cellar/pour_scene.h"
+#include "tests/support/accessibility.h"
+#include "tests/support/fake_facade.h"
+#include "tests/support/fake_surroundings.h"
+#include "tests/support/own_preferences.h"
+#include "ui/charts/profile_chart.h"
+#include "ui/pages/line_panel.h"
+#include "ui/theme/theme_switch.h"
+#include "ui/widgets/banner.h"
+#include "ui/widgets/quantity_slider.h"
+
+namespace ullage::testing {
+namespace {
+
+class LinesWindow : public ::testing::Test {
+ protected:
+  LinesWindow() { ui::dress(*qApp, ui::light_theme()); }
+
+  void open(QSize size = {1240, 820}) {
+    own_.preferences.set_units(units::DisplayUnits::us());
+    own_.preferences.set_words(report::RegionalWords::us);
+    page_ = std::make_unique<ui::LinesPage>(context_);
+    page_->resize(size);
+    page_->show();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(page_.get()));
+  }
+  void tell(Instant when = day(22)) { cellar_.show(scene_.cellar(when)); }
+
+  template <class Widget>
+  [[nodiscard]] Widget* part(const char* name) const {
+    auto* found = page_->findChild<Widget*>(QLatin1String(name));
+    EXPECT_NE(found, nullptr) << name;
+    return found;
+  }
+  [[nodiscard]] QString cell(int row, int column) const {
+    return part<QTableWidget>("lines_table")->item(row, column)->text();
+  }
+  void slide(const char* name, int steps) {
+    auto* slider = part<ui::QuantitySlider>(name)->slider();
+    slider->setFocus();
+    for (int i = 0; i < std::abs(steps); ++i)
+      QTest::keyClick(slider, steps > 0 ? Qt::Key_Right : Qt::Key_Left);
+  }
+
+  PourScene scene_;
+  FakeFacade cellar_{scene_.cellar(day(22))};
+  OwnPreferences own_;
+  RecordingNavigator navigator_;
+  QueuedPrompts prompts_;
+  ui::Context context_{cellar_, own_.preferences, prompts_, navigator_};
+  std::unique_ptr<ui::LinesPage> page_;
+};
+
+TEST_F(LinesWindow, ARowSaysTapBeerPressureGlassCleaningAndState) {
+  open();
+  EXPECT_EQ(cell(0, 0), "Faucet 1\nLine 1");
+  EXPECT_EQ(cell(0, 1), "House ale\nK01");
+  EXPECT_TRUE(cell(0, 2).startsWith("11.5 psi\nshould be ")) << cell(0, 2).toStdString();
+  EXPECT_TRUE(cell(0, 3).contains(" to ")) << cell(0, 3).toStdString();
+  EXPECT_TRUE(cell(0, 4).contains("No cleaning logged"));
+  EXPECT_EQ(cell(0, 5), "Serves K01");
+}
+
+TEST_F(LinesWindow, AControlRecomputesAsItMovesAndWritesNothing) {
+  open();
+  const QString before = part<ui::ProfileChart>("profile_chart")->accessibleDescription();
+  EXPECT_FALSE(part<QPushButton>("apply_what_if")->isEnabled());
+  slide("try_length", 8);
+  const auto change = page_->panel()->tried();
+  ASSERT_TRUE(change.length);
+  EXPECT_NEAR(units::in_feet(*change.length), 10, 1e-6);
+  EXPECT_TRUE(part<QLabel>("what_if_words")->text().startsWith("A glass would take "));
+  slide("try_pressure", -6);
+  EXPECT_NE(part<ui::ProfileChart>("profile_chart")->accessibleDescription(), before);
+  EXPECT_TRUE(cellar_.logged().empty());
+  QTest::mouseClick(part<QPushButton>("reset_what_if"), Qt::LeftButton);
+  EXPECT_TRUE(page_->panel()->tried().empty());
+  EXPECT_EQ(part<ui::ProfileChart>("profile_chart")->accessibleDescription(), before);
+}
+
+TEST_F(LinesWindow, ApplyLogsOneActAfterAskingAndNothingWhenDeclined) {
+  open();
+  slide("try_length", 4);
+  slide("try_pressure", 2);
+  prompts_.confirmations = {false, true};
+  QTest::mouseClick(part<QPushButton>("apply_what_if"), Qt::LeftButton);
+  EXPECT_TRUE(cellar_.logged().empty());
+  QTest::mouseClick(part<QPushButton>("apply_what_if"), Qt::LeftButton);
+  ASSERT_EQ(cellar_.logged().size(), 1U);
+  const Act& act = cellar_.logged().front();
+  ASSERT_EQ(act.drafts.size(), 2U);
+  EXPECT_EQ(kind_of(act.drafts[0].payload), "gas_set");
+  EXPECT_EQ(kind_of(act.drafts[1].payload), "line_record");
+  EXPECT_EQ(navigator_.announced.size(), 1);
+  EXPECT_TRUE(page_->panel()->tried().empty());
+}
+
+TEST_F(LinesWindow, WhatWasMovedStaysWhenTheCellarIsToldAnew) {
+  open();
+  slide("try_bore", 3);
+  const auto before = page_->panel()->tried().bore;
+  tell(day(22, 1));
+  EXPECT_EQ(page_->panel()->tried().bore, before);
+}
+
+TEST_F(LinesWindow, AHeldBackKegLocksItsLineAndOffersNoPour) {
+  Quarantined hold;
+  hold.keg = scene_.keg;
+  hold.reason = "smells of vinegar";
+  scene_.log(day(22, 1), hold);
+  tell(day(22, 2));
+  open();
+  EXPECT_EQ(part<ui::Banner>("line_lock")->headline(), "DO NOT SERVE");
+  EXPECT_TRUE(cell(0, 5).startsWith("Do not serve"));
+  EXPECT_FALSE(page_->findChild<QPushButton*>("timed_pour"));
+  QTest::mouseClick(part<QPushButton>("cleared"), Qt::LeftButton);
+  ASSERT_EQ(navigator_.tasks.size(), 1U);
+  EXPECT_EQ(navigator_.tasks[0].kind, "cleared");
+}
+
+TEST_F(LinesWindow, AdviceIsShownWithItsReasons) {
+  scene_.gas(scene_.keg, day(21, 1), 4);
+  tell(day(21, 2));
+  open();
+  QStringList said;
+  for (const auto* banner : page_->findChildren<ui::Banner*>()) said << banner->headline();
+  EXPECT_TRUE(said.join("|").contains("Gas breaks out")) << said.join("|").toStdString();
+}
+
+TEST_F(LinesWindow, SaysWhatIsMissingWhereItCannotTell) {
+  LineRecord r = scene_.record;
+  r.bore.reset();
+  scene_.log(day(21, 5), r);
+  tell();
+  open();
+  EXPECT_TRUE(part<QLabel>("no_pour")->isVisible());
+  EXPECT_TRUE(part<QLabel>("no_pour")->text().contains("length and bore"));
+  EXPECT_EQ(cell(0, 3), "–");
+}
+
+TEST_F(LinesWindow, EveryControlIsNamedReachedByTabReadableAndWhole) {
+  for (const QSize size : {QSize(1240, 820), QSize(840, 640)}) {
+    open(size);
+    QTest::qWait(30);
+    EXPECT_EQ(unnamed_controls(*page_), std::vector<std::string>{});
+    EXPECT_EQ(tab_order_faults(*page_), std::vector<std::string>{});
+    EXPECT_EQ(contrast_faults(*page_), std::vector<std::string>{});
+    EXPECT_EQ(clipped_texts(*page_), std::vector<std::string>{});
+  }
+}
+
+TEST_F(LinesWindow, NoLinesYet) {
+  cellar_.show(CellarStatus{});
+  open();
+  EXPECT_FALSE(part<QTableWidget>("lines_table")->isVisible());
+}
+
+}  // namespace
+}  // namespace ullage::testing

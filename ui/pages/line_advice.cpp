@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/line_advice.h"
+
+#include <QAbstractButton>
+#include <QVBoxLayout>
+
+#include "ui/context.h"
+#include "ui/pages/keg_tasks.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/banner.h"
+#include "ui/widgets/disclosure.h"
+#include "ui/widgets/keep_count.h"
+
+namespace ullage::ui {
+
+namespace {
+
+class LineAdviceCard final : public QWidget {
+ public:
+  explicit LineAdviceCard(LineAdvice* parent) : QWidget(parent), list_(parent) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    banner_ = new Banner(cellar::Severity::info, {}, {}, this);
+    because_ = new Disclosure(LineAdvice::tr("Because"), {}, this);
+    column->addWidget(banner_);
+    column->addWidget(because_);
+  }
+
+  void show_one(const cellar::Advice& advice, const report::Speaker& speaker) {
+    const QString headline = q(report::say(advice.headline, speaker));
+    banner_->set(advice.severity, headline,
+                 advice.detail ? q(report::say(*advice.detail, speaker)) : QString());
+    task_ = advice.action;
+    const QString action = task_ ? task_label(task_->kind, speaker.words) : QString();
+    if (action != shown_action_) {
+      shown_action_ = action;
+      banner_->clear_actions();
+      if (task_) {
+        connect(banner_->add_action(action), &QAbstractButton::clicked, this,
+                [this] { emit list_->task_asked(*task_); });
+      }
+    }
+    QStringList lines;
+    for (const cellar::InputUsed& input : advice.inputs) {
+      QString line = q(report::say(input.what, speaker));
+      if (input.read) line += QStringLiteral(", ") + q(report::say_age(*input.read, speaker));
+      lines << line;
+    }
+    because_->set_about(headline);
+    because_->set_lines(lines);
+  }
+
+ private:
+  LineAdvice* list_;
+  Banner* banner_;
+  Disclosure* because_;
+  std::optional<cellar::SuggestedTask> task_;
+  QString shown_action_;
+};
+
+}  // namespace
+
+LineAdvice::LineAdvice(QWidget* parent) : QWidget(parent), cards_(new QVBoxLayout(this)) {
+  setObjectName("line_advice");
+  cards_->setContentsMargins(0, 0, 0, 0);
+  cards_->setSpacing(space::s);
+}
+
+void LineAdvice::show_advice(const std::vector<cellar::Advice>& advice,
+                             const report::Speaker& speaker) {
+  const auto cards = keep_count<LineAdviceCard>(*cards_, static_cast<qsizetype>(advice.size()),
+                                                [this] { return new LineAdviceCard(this); });
+  for (std::size_t i = 0; i < advice.size(); ++i) cards[i]->show_one(advice[i], speaker);
+  setVisible(!advice.empty());
+}
+
+}  // namespace ullage::ui

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The selected line in full: its lock, what can be done now, the pressure
+// profile with the what-if controls under it, figures, advice.
+#pragma once
+
+#include <QScrollArea>
+#include <memory>
+#include <optional>
+
+#include "ui/context.h"
+#include "ui/models/line_words.h"
+
+class QGridLayout;
+class QHBoxLayout;
+
+namespace ullage::ui {
+
+class Banner;
+class InkLabel;
+class LineAdvice;
+class LineWhatIf;
+class ProfileChart;
+
+class LinePanel final : public QScrollArea {
+  Q_OBJECT
+ public:
+  explicit LinePanel(Context& context, QWidget* parent = nullptr);
+
+  void show_line(std::shared_ptr<const cellar::CellarStatus>, std::optional<cellar::LineId>);
+  // The what-if as it stands, and what it leads to: recomputed as it moves.
+  [[nodiscard]] cellar::WhatIf tried() const;
+  void retry();
+
+ private:
+  QWidget* build();
+  void build_pour(QWidget* parent);
+  [[nodiscard]] const cellar::LineStatus* line() const;
+  void show_head(const cellar::LineStatus&);
+  void show_actions(const cellar::LineStatus&);
+  void show_pour(const cellar::LineStatus&, bool another);
+  void show_facts(const cellar::PourSetting&, const cellar::PourOutlook&);
+  void apply();
+  void open(const QString& kind);
+  void open_task(const cellar::SuggestedTask&);
+
+  Context& context_;
+  std::shared_ptr<const cellar::CellarStatus> status_;
+  std::optional<cellar::LineId> id_;
+  QWidget* content_ = nullptr;
+  InkLabel* nothing_ = nullptr;
+  InkLabel* title_ = nullptr;
+  InkLabel* subtitle_ = nullptr;
+  Banner* lock_ = nullptr;
+  QWidget* actions_ = nullptr;
+  QString shown_actions_;
+  QWidget* pour_ = nullptr;
+  InkLabel* no_pour_ = nullptr;
+  ProfileChart* chart_ = nullptr;
+  LineWhatIf* what_if_ = nullptr;
+  QGridLayout* facts_ = nullptr;
+  LineAdvice* advice_ = nullptr;
+};
+
+}  // namespace ullage::ui
