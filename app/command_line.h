@@ -4,6 +4,7 @@
 // nothing.
 #pragma once
 
+#include <boost/variant2/variant.hpp>
 #include <chrono>
 #include <expected>
 #include <filesystem>

@@ -3,6 +3,7 @@
 
 #include <QApplication>
 #include <QCloseEvent>
+#include <QEventLoopLocker>
 #include <QSettings>
 #include <QTimer>
 #include <algorithm>
@@ -25,7 +26,11 @@ const QString last_cellar_key = QStringLiteral("last_cellar");
 }  // namespace
 
 Desk::Desk(Tools tools, QObject* parent)
-    : QObject(parent), tools_(tools), preferences_(tools.settings), theme_(*qApp, preferences_) {}
+    : QObject(parent),
+      tools_(tools),
+      preferences_(tools.settings),
+      theme_(*qApp, preferences_),
+      recent_(tools.settings) {}
 
 Desk::~Desk() = default;
 
@@ -40,7 +45,7 @@ bool Desk::open(const std::filesystem::path& file, QWidget* parent,
   with_moment.migrate_at = moment();
   auto opened = CellarSession::open(file, {tools_.clock, tools_.ids}, with_moment);
   if (!opened) return lead_on(opened.error(), parent);
-  tools_.settings.setValue(last_cellar_key, ui::q(file.string()));
+  remember(file);
   return show(std::move(*opened), nullptr);
 }
 
@@ -49,8 +54,13 @@ bool Desk::create(const std::filesystem::path& file, const cellar::CellarDescrib
   auto made = CellarSession::create(file, cellar, {tools_.clock, tools_.ids});
   if (!made) return lead_on(made.error(), parent);
   preferences_.set_units(report::units_of(cellar.units));
-  tools_.settings.setValue(last_cellar_key, ui::q(file.string()));
+  remember(file);
   return show(std::move(*made), nullptr);
+}
+
+void Desk::remember(const std::filesystem::path& file) {
+  tools_.settings.setValue(last_cellar_key, ui::q(file.string()));
+  recent_.used(ui::q(file.string()));
 }
 
 bool Desk::open_demo(QWidget* parent) {
@@ -70,6 +80,9 @@ bool Desk::show(std::unique_ptr<CellarSession> session,
   made->session->watch();
   made->window =
       std::make_unique<ui::MainWindow>(*made->session, preferences_, tools_.prompts, commands());
+  made->window->offer_recent(
+      {[this] { return recent_.list(); },
+       [this](const QString& file, QWidget* parent) { open(ui::s(file), parent); }});
   made->window->installEventFilter(this);
   made->window->restoreGeometry(tools_.settings.value(QStringLiteral("window")).toByteArray());
   made->window->show();
@@ -85,7 +98,68 @@ bool Desk::show(std::unique_ptr<CellarSession> session,
       window.announce(ui::q(store::describe(backup.error())), false);
     }
   }
+  if (!is_demo) {
+    QTimer::singleShot(tools_.check_after, &window,
+                       [this, &window] { check_in_background(&window, false); });
+  }
   return true;
+}
+
+Desk::OpenCellar* Desk::open_cellar_of(const QWidget* window) const {
+  const auto at = std::find_if(open_.begin(), open_.end(),
+                               [&](const auto& open) { return open->window.get() == window; });
+  return at == open_.end() ? nullptr : at->get();
+}
+
+void Desk::check_in_background(const QWidget* window, bool asked_for) {
+  OpenCellar* cellar = open_cellar_of(window);
+  if (!cellar) return;
+  if (asked_for) cellar->window->announce(tr("Looking the file over. You can go on."), false);
+  cellar->check.start(cellar->session->file().path(),
+                      [this, window, asked_for](const store::Expected<void>& found) {
+                        tell_of_check(window, found, asked_for);
+                      });
+}
+
+// Waits for forms to be done with: a way out may close the window under them.
+void Desk::tell_of_check(const QWidget* window, const store::Expected<void>& found,
+                         bool asked_for) {
+  OpenCellar* cellar = open_cellar_of(window);
+  if (!cellar) return;
+  if (QApplication::activeModalWidget() || QApplication::activePopupWidget()) {
+    QTimer::singleShot(std::chrono::seconds(1), &cellar->check, [this, window, found, asked_for] {
+      tell_of_check(window, found, asked_for);
+    });
+    return;
+  }
+  const std::filesystem::path file = cellar->session->file().path();
+  if (found) {
+    if (asked_for) cellar->window->announce(tr("The file is sound."), false);
+    return;
+  }
+  const QStringList ways = {tr("Restore a backup…"), tr("Save what can be read…")};
+  const bool damaged = found.error().fault == store::StoreFault::damaged;
+  const int way =
+      tools_.prompts.choose(cellar->window.get(), ui::q(store::describe(found.error())),
+                            ui::q(found.error().detail), damaged ? ways : QStringList());
+  if (way == 0) restore_backup_of(window);
+  if (way == 1 && FileRescue(*this).recover(file, cellar->window.get())) close(window);
+}
+
+void Desk::restore_backup_of(const QWidget* window) {
+  const OpenCellar* cellar = open_cellar_of(window);
+  if (!cellar) return;
+  const std::filesystem::path file = cellar->session->file().path();
+  if (store::list_backups(file).empty()) {
+    tools_.prompts.tell(cellar->window.get(), tr("There is no backup of this cellar yet."),
+                        tr("One is made each day the cellar is opened."));
+    return;
+  }
+  // For a moment no window is open; that must not end the program.
+  const QEventLoopLocker stay;
+  close(window);
+  FileRescue(*this).restore(file, nullptr);
+  open(file);
 }
 
 bool Desk::lead_on(const store::StoreError& error, QWidget* parent) {
@@ -101,9 +175,8 @@ std::vector<ui::MainWindow*> Desk::windows() const {
 }
 
 CellarSession* Desk::session_of(const QWidget* window) const {
-  const auto at = std::find_if(open_.begin(), open_.end(),
-                               [&](const auto& open) { return open->window.get() == window; });
-  return at == open_.end() ? nullptr : (*at)->session.get();
+  const OpenCellar* cellar = open_cellar_of(window);
+  return cellar ? cellar->session.get() : nullptr;
 }
 
 void Desk::close(const QWidget* window) {

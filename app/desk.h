@@ -6,12 +6,15 @@
 
 #include <QObject>
 #include <QTemporaryDir>
+#include <chrono>
 #include <filesystem>
 #include <functional>
 #include <memory>
 #include <optional>
 #include <vector>
 
+#include "app/background_check.h"
+#include "app/recent_cellars.h"
 #include "app/session.h"
 #include "ui/main_window.h"
 #include "ui/preferences.h"
@@ -30,6 +33,8 @@ class Desk : public QObject {
     cellar::IdSource& ids;
     QSettings& settings;
     ui::Prompts& prompts;
+    // A file is looked over in the background once its window has settled.
+    std::chrono::milliseconds check_after{3000};
   };
   explicit Desk(Tools tools, QObject* parent = nullptr);
   ~Desk() override;
@@ -57,21 +62,31 @@ class Desk : public QObject {
   void close(const QWidget* window);
   // Today where the machine stands: for naming backups of a file not yet open.
   [[nodiscard]] store::Moment moment() const;
+  // Looks over the file of that window without holding it up. What is damaged is
+  // told with the ways out; a sound one only when it was asked for.
+  void check_in_background(const QWidget* window, bool asked_for);
+  // Closes the window, lets a backup be chosen for its file and opens that again.
+  void restore_backup_of(const QWidget* window);
 
  private:
   struct OpenCellar {
     std::unique_ptr<QTemporaryDir> demo_folder;
     std::unique_ptr<CellarSession> session;
     std::unique_ptr<ui::MainWindow> window;
+    BackgroundCheck check;
   };
   bool show(std::unique_ptr<CellarSession> session, std::unique_ptr<QTemporaryDir> demo_folder);
   bool lead_on(const store::StoreError& error, QWidget* parent);
   [[nodiscard]] ui::AppCommands commands();
+  [[nodiscard]] OpenCellar* open_cellar_of(const QWidget* window) const;
+  void tell_of_check(const QWidget* window, const store::Expected<void>& found, bool asked_for);
+  void remember(const std::filesystem::path& file);
   bool eventFilter(QObject* watched, QEvent* event) override;
 
   Tools tools_;
   ui::Preferences preferences_;
   ui::ThemeSwitch theme_;
+  RecentCellars recent_;
   std::vector<std::unique_ptr<OpenCellar>> open_;
 };
 

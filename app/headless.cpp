@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/headless.h"
 
-#include <QFont>
 #include <QString>
 #include <ostream>
 #include <system_error>
@@ -14,6 +13,8 @@
 #include "core/store/exchange.h"
 #include "ui/print/sheet_output.h"
 #include "ui/print/status_sheet_pages.h"
+#include "ui/theme/theme.h"
+#include "ui/theme/theme_switch.h"
 
 namespace ullage::app {
 
@@ -34,7 +35,8 @@ int print_sheet(const PrintSheet& asked, CellarSession::Tools tools, Terminal te
   const auto status = (*session)->status();
   const report::StatusSheet sheet =
       report::status_sheet(*status, speaker_for(**session, *status, asked.units), asked.by);
-  const ui::StatusSheetPages pages(sheet, asked.paper, QFont());
+  ui::load_typeface();
+  const ui::StatusSheetPages pages(sheet, asked.paper, ui::font_of(ui::TextRole::body));
   const auto written = ui::write_pdf(pages, QString::fromStdString(asked.pdf.string()),
                                      QString::fromStdString(sheet.cellar));
   if (!written) {

@@ -12,6 +12,7 @@
 #include "app/display.h"
 #include "app/exit_codes.h"
 #include "app/headless.h"
+#include "app/language.h"
 #include "app/surroundings.h"
 #include "ui/dialogs/box_prompts.h"
 
@@ -37,6 +38,7 @@ int show_window(const ShowWindow& what, int& argc, char** argv, Desk::Tools& too
   }
   QApplication application(argc, argv);
   name_the_program();
+  speak(application, ui::Preferences(tools.settings).language());
   Desk desk(tools);
   const bool shown = what.demo     ? desk.open_demo()
                      : what.cellar ? desk.open_or_create(*what.cellar)

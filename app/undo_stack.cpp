@@ -50,15 +50,14 @@ const UndoStack::Undone* UndoStack::to_redo(const cellar::Journal& journal) cons
 std::vector<cellar::EntryId> UndoStack::effective(const Undone& undone,
                                                   const cellar::Journal& journal) {
   std::vector<cellar::EntryId> ids;
-  std::copy_if(undone.by.entries.rbegin(), undone.by.entries.rend(), std::back_inserter(ids),
-               [&](cellar::EntryId id) {
-                 const cellar::Entry* strike = journal.find(id);
-                 const auto* what =
-                     strike == nullptr ? nullptr : get_if<cellar::Struck>(&strike->payload);
-                 const cellar::Entry* decisive =
-                     what == nullptr ? nullptr : journal.struck_by(what->target);
-                 return decisive != nullptr && decisive->header.id == id;
-               });
+  std::copy_if(
+      undone.by.entries.rbegin(), undone.by.entries.rend(), std::back_inserter(ids),
+      [&](cellar::EntryId id) {
+        const cellar::Entry* strike = journal.find(id);
+        const auto* what = strike == nullptr ? nullptr : get_if<cellar::Struck>(&strike->payload);
+        const cellar::Entry* decisive = what == nullptr ? nullptr : journal.struck_by(what->target);
+        return decisive != nullptr && decisive->header.id == id;
+      });
   return ids;
 }
 

@@ -2,11 +2,11 @@
 #include "app/window_commands.h"
 
 #include <QObject>
+#include <QTimer>
 
 #include "app/desk.h"
 #include "app/file_rescue.h"
 #include "core/store/backups.h"
-#include "core/store/check.h"
 #include "core/store/exchange.h"
 #include "ui/commands/shortcut_sheet.h"
 #include "ui/dialogs/settings.h"
@@ -65,30 +65,20 @@ void import_json(Desk& desk, QWidget* window) {
   desk.open(target, window);
 }
 
+// Once the menu is done with the window it stands in: the window will close.
 void restore_backup(Desk& desk, QWidget* window) {
-  const CellarSession* session = desk.session_of(window);
-  if (!session) return;
-  const std::filesystem::path file = session->file().path();
-  if (store::list_backups(file).empty()) {
-    desk.tools().prompts.tell(window, QObject::tr("There is no backup of this cellar yet."),
-                              QObject::tr("One is made each day the cellar is opened."));
-    return;
-  }
-  desk.close(window);
-  FileRescue(desk).restore(file, nullptr);
-  desk.open(file);
+  QTimer::singleShot(0, window, [&desk, window] { desk.restore_backup_of(window); });
 }
 
-void check_file(Desk& desk, QWidget* window) {
+void back_up(Desk& desk, QWidget* window) {
   const CellarSession* session = desk.session_of(window);
   if (!session) return;
-  const auto sound = store::check_file(session->file().path(), store::CheckDepth::full);
-  if (sound) {
-    desk.tools().prompts.tell(window, QObject::tr("The file is sound."),
-                              ui::q(session->file().path().string()));
+  ui::Prompts& prompts = desk.tools().prompts;
+  const cellar::Date today = session->calendar().date_of(session->now());
+  if (const auto backup = store::backup_by_hand(session->file(), today); backup) {
+    prompts.tell(window, QObject::tr("The cellar is backed up."), ui::q(backup->file.string()));
   } else {
-    desk.tools().prompts.tell(window, ui::q(store::describe(sound.error())),
-                              ui::q(sound.error().detail));
+    prompts.tell(window, ui::q(store::describe(backup.error())), ui::q(backup.error().detail));
   }
 }
 
@@ -108,10 +98,11 @@ ui::AppCommands window_commands(Desk& desk) {
       {Command::new_cellar, [&desk](QWidget* w) { desk.ask_new(w); }},
       {Command::open_cellar, [&desk](QWidget* w) { desk.ask_open(w); }},
       {Command::open_demo, [&desk](QWidget* w) { desk.open_demo(w); }},
+      {Command::back_up, [&desk](QWidget* w) { back_up(desk, w); }},
       {Command::backups, [&desk](QWidget* w) { restore_backup(desk, w); }},
       {Command::export_json, [&desk](QWidget* w) { export_json(desk, w); }},
       {Command::import_json, [&desk](QWidget* w) { import_json(desk, w); }},
-      {Command::check_file, [&desk](QWidget* w) { check_file(desk, w); }},
+      {Command::check_file, [&desk](QWidget* w) { desk.check_in_background(w, true); }},
       {Command::settings,
        [&desk](QWidget* w) { ui::SettingsDialog(desk.preferences(), w).exec(); }},
       {Command::shortcuts, [](QWidget* w) { ui::ShortcutSheet(w).exec(); }},

@@ -3,6 +3,7 @@
 
 #include <QAction>
 #include <QDialog>
+#include <QDir>
 #include <QHBoxLayout>
 #include <QMenu>
 #include <QMenuBar>
@@ -106,13 +107,37 @@ void MainWindow::build_menus() {
     QMenu*& menu = menus[spec.menu];
     if (!menu) menu = menuBar()->addMenu(title_of(spec.menu));
     if (spec.starts_group) menu->addSeparator();
-    QAction* action = menu->addAction(tr(spec.text));
+    QAction* action = menu->addAction(text_of(spec));
     action->setShortcut(
         QKeySequence(QString::fromLatin1(spec.shortcut), QKeySequence::PortableText));
     action->setEnabled(!spec.writes || !context_.cellar.read_only());
     connect(action, &QAction::triggered, this, [this, command = spec.command] { run(command); });
     actions_[spec.command] = action;
   }
+}
+
+void MainWindow::offer_recent(RecentFiles files) {
+  const auto open = actions_.find(Command::open_cellar);
+  if (open == actions_.end() || recent_) return;
+  auto* menu = qobject_cast<QMenu*>(open->second->parent());
+  const QList<QAction*> all = menu->actions();
+  recent_ = new QMenu(tr("Open re&cent"), menu);
+  menu->insertMenu(all.value(all.indexOf(open->second) + 1), recent_);
+  connect(menu, &QMenu::aboutToShow, this,
+          [this, files = std::move(files)] { fill_recent(files); });
+}
+
+void MainWindow::fill_recent(const RecentFiles& files) {
+  recent_->clear();
+  int digit = 0;
+  for (const QString& file : files.list()) {
+    QString shown = QDir::toNativeSeparators(file);
+    shown.replace(QLatin1Char('&'), QLatin1String("&&"));
+    QAction* action = recent_->addAction(QStringLiteral("&%1  %2").arg(++digit).arg(shown));
+    connect(action, &QAction::triggered, this,
+            [this, open = files.open, file] { open(file, this); });
+  }
+  recent_->setEnabled(digit > 0);
 }
 
 void MainWindow::run(Command command) {
@@ -155,6 +180,7 @@ void MainWindow::undo(bool again) {
   const std::string by = s(context_.preferences.initials());
   const cellar::Outcome<cellar::ActId> outcome =
       again ? context_.cellar.redo(by) : context_.cellar.undo(by);
+  refresh();  // what can be undone and redone is known only now
   if (outcome) {
     announce(again ? tr("Brought back.") : tr("Undone. The log keeps it, struck."), false);
   } else {

@@ -14,6 +14,7 @@
 #include "ui/context.h"
 #include "ui/more_pages.h"
 
+class QMenu;
 class QStackedWidget;
 class QVBoxLayout;
 
@@ -34,6 +35,12 @@ class ScanOffer;
 // shortcuts. Given by the application; a command without one is not offered.
 using AppCommands = std::map<Command, std::function<void(QWidget* window)>>;
 
+// The cellars used lately, asked for each time the menu opens.
+struct RecentFiles {
+  std::function<QStringList()> list;  // paths, newest first
+  std::function<void(const QString& file, QWidget* window)> open;
+};
+
 class MainWindow : public QMainWindow, public Navigator, public SlateOpener {
   Q_OBJECT
  public:
@@ -42,6 +49,8 @@ class MainWindow : public QMainWindow, public Navigator, public SlateOpener {
   ~MainWindow() override;
 
   [[nodiscard]] Context& context() { return context_; }
+  // Adds "Open recent" below "Open…".
+  void offer_recent(RecentFiles);
   void run(Command command);
   [[nodiscard]] QString notice() const;
   [[nodiscard]] PageId page() const { return page_; }
@@ -62,6 +71,7 @@ class MainWindow : public QMainWindow, public Navigator, public SlateOpener {
  private:
   void build();
   void build_menus();
+  void fill_recent(const RecentFiles&);
   void refresh();
   void undo(bool again);
   void show_scanned(const QString& tag);
@@ -71,6 +81,7 @@ class MainWindow : public QMainWindow, public Navigator, public SlateOpener {
   AppCommands app_commands_;
   std::unique_ptr<cellar::Subscription> listening_;
   std::map<Command, QAction*> actions_;
+  QMenu* recent_ = nullptr;
   PageId page_ = PageId::kegs;
   Rail* rail_ = nullptr;
   QStackedWidget* stack_ = nullptr;

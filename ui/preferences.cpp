@@ -47,6 +47,7 @@ constexpr SettingWords<GravityUnit, 2> gravity_words{"units/gravity",
 constexpr SettingWords<report::RegionalWords, 2> regional_words{"words", {"us", "british"}};
 constexpr SettingWords<ThemeChoice, 3> theme_words{"theme", {"system", "light", "dark"}};
 constexpr auto initials_key = "initials";
+constexpr auto language_key = "language";
 constexpr auto compact_key = "compact_rows";
 constexpr auto chosen_key = "units/chosen";
 
@@ -128,6 +129,14 @@ void Preferences::set_initials(const QString& initials) {
   initials_ = initials;
   settings_.setValue(QLatin1String(initials_key), initials);
   emit changed();
+}
+
+QString Preferences::language() const {
+  return settings_.value(QLatin1String(language_key), QStringLiteral("en")).toString();
+}
+
+void Preferences::set_language(const QString& language) {
+  settings_.setValue(QLatin1String(language_key), language);
 }
 
 void Preferences::set_compact_rows(bool compact) {

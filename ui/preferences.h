@@ -29,12 +29,15 @@ class Preferences : public QObject {
   [[nodiscard]] report::RegionalWords words() const { return words_; }
   [[nodiscard]] ThemeChoice theme() const { return theme_; }
   [[nodiscard]] QString initials() const { return initials_; }
+  // "en" or "de"; read by the program when it starts.
+  [[nodiscard]] QString language() const;
   [[nodiscard]] bool compact_rows() const { return compact_rows_; }
 
   void set_units(units::DisplayUnits);
   void set_words(report::RegionalWords);
   void set_theme(ThemeChoice);
   void set_initials(const QString&);
+  void set_language(const QString&);
   void set_compact_rows(bool);
   // How a page was left (its order, its column widths), by a key like
   // "kegs/order". No view but the page itself depends on it: no signal.

@@ -13,7 +13,7 @@
 namespace ullage::ui {
 namespace {
 
-constexpr int open_width = 164;
+constexpr int open_width = 184;
 constexpr int folded_width = 56;
 
 }  // namespace

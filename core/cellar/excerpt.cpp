@@ -71,8 +71,8 @@ class Gathering {
   bool matters(const Entry& entry, SubjectRef s) const {
     if (s.kind == SubjectKind::batch) return true;  // one beer, wherever it was sampled
     // Another keg put, or found, on the same line displaces this one.
-    if (s.kind == SubjectKind::line && (holds_alternative<Tapped>(entry.payload) ||
-                                        holds_alternative<Found>(entry.payload))) {
+    if (s.kind == SubjectKind::line &&
+        (holds_alternative<Tapped>(entry.payload) || holds_alternative<Found>(entry.payload))) {
       return true;
     }
     const std::vector<SubjectRef> about = subjects_of(entry.payload);

@@ -5,9 +5,9 @@
 // shown (core/report/say.h), so switching units changes every sentence.
 #pragma once
 
+#include <boost/variant2/variant.hpp>
 #include <string>
 #include <utility>
-#include <boost/variant2/variant.hpp>
 #include <vector>
 
 #include "core/cellar/message_keys.h"
@@ -27,12 +27,12 @@ struct Window {
 
 using MessageArg =
     boost::variant2::variant<std::string, std::int64_t, Instant, Date, Window, units::Duration,
-                 units::GaugePressure, units::PressureDifference, units::Temperature,
-                 units::TemperatureDifference, units::Volume, units::Mass, units::Length,
-                 units::Co2Volumes, units::SpecificGravity, units::Abv, units::Fraction,
-                 units::Estimate<units::Co2Volumes>, units::Estimate<units::Volume>,
-                 units::Estimate<units::GaugePressure>, units::Estimate<units::Temperature>,
-                 units::Estimate<units::Mass>>;
+                             units::GaugePressure, units::PressureDifference, units::Temperature,
+                             units::TemperatureDifference, units::Volume, units::Mass,
+                             units::Length, units::Co2Volumes, units::SpecificGravity, units::Abv,
+                             units::Fraction, units::Estimate<units::Co2Volumes>,
+                             units::Estimate<units::Volume>, units::Estimate<units::GaugePressure>,
+                             units::Estimate<units::Temperature>, units::Estimate<units::Mass>>;
 
 struct Message {
   MessageKey key{};

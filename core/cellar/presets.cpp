@@ -23,7 +23,7 @@ constexpr std::string_view us_legal =
     "retailer's "
     "keg sheet and typical stamps (from memory)";
 constexpr std::string_view soda =
-    "volume, tare and 130 psi: consumer article on soda kegs (5 gallon verified, smaller from "
+    "volume, tare and rating: consumer article on soda kegs (5 gallon verified, smaller from "
     "memory); room above the nominal volume from memory";
 constexpr std::string_view european =
     "volume: DIN 6647 sizes (verified); tare, rating and room above the nominal volume from memory";

@@ -49,8 +49,8 @@ enum class Subject {
   pressure_loss,       // Pa
   factor,              // a plain ratio
   parts,               // count: of a line, of kegs on a regulator
-  weighings,          // count
-  air_changes,        // 1/s
+  weighings,           // count
+  air_changes,         // 1/s
 };
 
 struct RangeError {

@@ -48,7 +48,8 @@ class FieldTaker {
   void operator()(std::string_view name, T& v) {
     const RawField* field = raw_.find(name);
     if (field != nullptr) known_[static_cast<std::size_t>(field - raw_.fields.data())] = true;
-    const bool given = field != nullptr && !holds_alternative<boost::variant2::monostate>(field->value);
+    const bool given =
+        field != nullptr && !holds_alternative<boost::variant2::monostate>(field->value);
     if constexpr (cellar::IsOptional<T>::value) {
       if (given) take(*field, v.emplace());
     } else if (given) {

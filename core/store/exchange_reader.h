@@ -4,18 +4,19 @@
 // on. Knows the frame of the format, not what the fields of an entry mean.
 #pragma once
 
+#include <boost/variant2/variant.hpp>
 #include <cstdint>
 #include <functional>
 #include <string>
 #include <string_view>
-#include <boost/variant2/variant.hpp>
 #include <vector>
 
 #include "core/store/exchange.h"
 
 namespace ullage::store {
 
-using RawValue = boost::variant2::variant<boost::variant2::monostate, bool, std::int64_t, double, std::string>;
+using RawValue =
+    boost::variant2::variant<boost::variant2::monostate, bool, std::int64_t, double, std::string>;
 
 struct RawField {
   std::string name;

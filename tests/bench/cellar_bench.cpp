@@ -175,5 +175,3 @@ BENCHMARK(look_back_a_year)->Unit(benchmark::kMillisecond)->Iterations(2);
 
 }  // namespace
 }  // namespace ullage::bench
-
-BENCHMARK_MAIN();

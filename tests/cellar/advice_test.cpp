@@ -208,8 +208,8 @@ TEST_F(Advised, LevelsCountDownAndConflictsAreShown) {
   // 5.25 L in two days: the rest in about five more.
   ASSERT_TRUE(status.next_step);
   EXPECT_EQ(status.next_step->key, MessageKey::next_empty_about);
-  EXPECT_NEAR(units::in_days(between(day(12), get<Window>(status.next_step->args[0]).likely)),
-              5.1, 0.5);
+  EXPECT_NEAR(units::in_days(between(day(12), get<Window>(status.next_step->args[0]).likely)), 5.1,
+              0.5);
   LevelReading heft;
   heft.keg = k;
   heft.method = LevelMethod::heft;

@@ -6,19 +6,14 @@
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
-#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QRegularExpression>
-#include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
 #include <memory>
 
 #include "app/demo_cellar.h"
 #include "app/surroundings.h"
-#include "core/store/exchange.h"
-#include "tests/support/accessibility.h"
 #include "tests/support/fake_surroundings.h"
 #include "tests/support/own_preferences.h"
 #include "ui/dialogs/forms/entry_fields.h"
@@ -210,48 +205,6 @@ TEST_F(Journey, AnEntryIsStruckFromTheLogAndStaysReadable) {
   prompts_.reasons.emplace_back(QStringLiteral("it was right"));
   page->restore_selected();
   EXPECT_TRUE(keg("K01").contents);
-}
-
-// Every visible text of the window's labels and buttons.
-QStringList texts_in(QWidget& window) {
-  QStringList all;
-  for (QLabel* label : window.findChildren<QLabel*>()) {
-    if (label->isVisible()) all << label->text();
-  }
-  for (QTableView* view : window.findChildren<QTableView*>()) {
-    if (!view->isVisible()) continue;
-    for (int row = 0; row < view->model()->rowCount(); ++row) {
-      for (int column = 0; column < view->model()->columnCount(); ++column) {
-        const QModelIndex at = view->model()->index(row, column);
-        all << at.data(Qt::AccessibleTextRole).toString() << at.data().toString();
-      }
-    }
-  }
-  return all;
-}
-
-TEST_F(Journey, SwitchingUnitsChangesEveryPageAndNothingStored) {
-  const QRegularExpression metric(QStringLiteral("\\bbar\\b|°C|\\bkg\\b|g/L"));
-  const std::string stored = store::to_exchange(cellar_->file().load().value());
-  for (const ui::PageId page : {ui::PageId::kegs, ui::PageId::lines, ui::PageId::log}) {
-    own_.preferences.set_units(units::DisplayUnits::metric());
-    window_->show_page(page);
-    if (page == ui::PageId::kegs) window_->show_keg(keg("K01").record.keg);
-    own_.preferences.set_units(units::DisplayUnits::us());
-    QTest::qWait(50);
-    for (const QString& text : texts_in(*window_)) {
-      EXPECT_FALSE(text.contains(metric)) << static_cast<int>(page) << ": " << text.toStdString();
-    }
-  }
-  EXPECT_EQ(store::to_exchange(cellar_->file().load().value()), stored);
-}
-
-TEST_F(Journey, EveryPageSaysItsNamesToAScreenReader) {
-  for (const ui::PageId page : {ui::PageId::kegs, ui::PageId::lines, ui::PageId::log}) {
-    window_->show_page(page);
-    QTest::qWait(30);
-    EXPECT_EQ(testing::unnamed_controls(*window_), std::vector<std::string>{});
-  }
 }
 
 }  // namespace

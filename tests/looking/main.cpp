@@ -12,6 +12,7 @@
 #include <memory>
 
 #include "app/demo_cellar.h"
+#include "app/language.h"
 #include "app/surroundings.h"
 #include "tests/support/fake_surroundings.h"
 #include "ui/dialogs/first_start.h"
@@ -210,6 +211,7 @@ int run(const QString& folder) {
 int main(int argc, char** argv) {
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   QApplication application(argc, argv);
+  ullage::app::speak(application, QStringLiteral("en"));
   if (argc != 2) {
     QTextStream(stderr) << "usage: look FOLDER\n";
     return 2;

@@ -76,7 +76,12 @@ constexpr int zoom = 3;  // so that thin strokes reach their full colour
 double contrast_on(const QImage& picture, const QRect& area) {
   std::map<QRgb, int> seen;
   for (int y = area.top(); y <= area.bottom(); ++y) {
-    for (int x = area.left(); x <= area.right(); ++x) ++seen[picture.pixel(x, y)];
+    const auto* pixels = reinterpret_cast<const QRgb*>(picture.constScanLine(y));
+    for (int x = area.left(); x <= area.right();) {  // a run of one colour at a time
+      const int from = x;
+      while (x <= area.right() && pixels[x] == pixels[from]) ++x;
+      seen[pixels[from]] += x - from;
+    }
   }
   const auto ground = std::max_element(
       seen.begin(), seen.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
@@ -111,10 +116,11 @@ std::vector<std::string> tab_order_faults(QWidget& window) {
   if (!QTest::qWaitForWindowActive(&window)) return {"the window did not become active"};
   if (!window.focusWidget()) QTest::keyClick(&window, Qt::Key_Tab);
   std::set<const QWidget*> reached;
+  std::string way;
   const std::size_t enough = wanted.size() * 2 + 4;
   for (std::size_t i = 0; i < enough && window.focusWidget(); ++i) {
     QWidget* here = window.focusWidget();
-    reached.insert(stop_of(here));
+    if (reached.insert(stop_of(here)).second) way += "\n  " + name_of(*here);
     QTest::keyClick(here, Qt::Key_Tab);
     if (window.focusWidget() == here && wanted.size() > 1) {
       return {name_of(*here) + " keeps the keyboard: Tab does not leave it"};
@@ -123,7 +129,7 @@ std::vector<std::string> tab_order_faults(QWidget& window) {
   std::vector<std::string> findings;
   for (const QWidget* control : wanted) {
     if (!reached.contains(control))
-      findings.push_back(name_of(*control) + " is not reached by Tab");
+      findings.push_back(name_of(*control) + " is not reached by Tab, which goes:" + way);
   }
   return findings;
 }

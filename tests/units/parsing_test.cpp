@@ -6,13 +6,13 @@
 
 #include <gtest/gtest.h>
 
+#include <boost/variant2/variant.hpp>
 #include <cmath>
 #include <functional>
 #include <ostream>
 #include <string>
 #include <string_view>
 #include <utility>
-#include <boost/variant2/variant.hpp>
 #include <vector>
 
 #include "core/units/gravity_scale.h"

@@ -32,7 +32,8 @@ constexpr auto table = std::to_array<CommandSpec>({
     {import_kegs, Menu::cellar, "Import a &keg list…", "", "Register kegs from a CSV file", true,
      false, ""},
     at_cellar(export_calendar, "Export c&alendar…", "", "Due work and ready dates for a calendar"),
-    at_cellar(backups, "&Restore a backup…", "", "List the backups and restore one", true),
+    at_cellar(back_up, "&Back up now", "", "Put a copy of the cellar among its backups", true),
+    at_cellar(backups, "&Restore a backup…", "", "List the backups and restore one"),
     at_cellar(check_file, "&Check the file", "", "Look the file over for damage"),
     at_cellar(quit, "&Quit", "Ctrl+Q", "Close the window", true),
     {undo, Menu::edit, "&Undo", "Ctrl+Z", "Take back what was logged last", true, false, ""},
@@ -87,6 +88,14 @@ std::span<const CommandSpec> commands() { return table; }
 const CommandSpec& spec_of(Command command) {
   return *std::find_if(table.begin(), table.end(),
                        [&](const CommandSpec& spec) { return spec.command == command; });
+}
+
+QString text_of(const CommandSpec& spec) {
+  return QCoreApplication::translate("Command", spec.text);
+}
+
+QString does_of(const CommandSpec& spec) {
+  return *spec.does ? QCoreApplication::translate("Command", spec.does) : QString();
 }
 
 QString title_of(Menu menu) {

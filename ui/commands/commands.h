@@ -14,6 +14,7 @@ enum class Command {
   new_cellar,
   open_cellar,
   open_demo,
+  back_up,
   backups,
   export_json,
   import_json,
@@ -79,5 +80,8 @@ struct CommandSpec {
 [[nodiscard]] std::span<const CommandSpec> commands();
 [[nodiscard]] const CommandSpec& spec_of(Command);
 [[nodiscard]] QString title_of(Menu);
+// In the language of the windows.
+[[nodiscard]] QString text_of(const CommandSpec&);  // with its mnemonic
+[[nodiscard]] QString does_of(const CommandSpec&);  // empty when the text says it all
 
 }  // namespace ullage::ui

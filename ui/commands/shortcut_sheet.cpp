@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/commands/shortcut_sheet.h"
 
-#include <QCoreApplication>
 #include <QDialogButtonBox>
 #include <QGridLayout>
 #include <QKeySequence>
@@ -13,6 +12,7 @@
 #include "ui/theme/theme.h"
 #include "ui/widgets/chip.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/screen_room.h"
 
 namespace ullage::ui {
 
@@ -25,8 +25,7 @@ QString plain(const QString& text) {
 }
 
 QString what_it_does(const CommandSpec& spec) {
-  return *spec.does ? QCoreApplication::translate("Command", spec.does)
-                    : plain(QCoreApplication::translate("Command", spec.text));
+  return *spec.does ? does_of(spec) : plain(text_of(spec));
 }
 
 }  // namespace
@@ -73,7 +72,7 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent) {
   column->addWidget(scroll, 1);
   buttons->setContentsMargins(space::xl, 0, space::xl, space::l);
   column->addWidget(buttons);
-  resize(sheet_size);
+  resize_within_screen(*this, sheet_size);
 }
 
 }  // namespace ullage::ui

@@ -9,6 +9,7 @@
 
 #include "ui/theme/theme.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/screen_room.h"
 
 namespace ullage::ui {
 
@@ -46,12 +47,13 @@ TaskPalette::TaskPalette(const Context& context, const std::vector<TaskForm>& ta
   column->addWidget(words_);
   column->addWidget(nothing_);
   column->addWidget(list_, 1);
-  resize(palette_size);
+  resize_within_screen(*this, palette_size);
   connect(words_, &QLineEdit::textChanged, this, &TaskPalette::search);
   connect(words_, &QLineEdit::returnPressed, this, [this] { take(list_->currentRow()); });
   connect(list_, &QListWidget::itemClicked, this,
           [this](QListWidgetItem* item) { take(list_->row(item)); });
   search();
+  words_->setFocus();  // the first letter typed must not be lost
 }
 
 std::optional<cellar::SuggestedTask> TaskPalette::ask(const Context& context, QWidget* parent) {

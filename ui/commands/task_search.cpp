@@ -80,6 +80,8 @@ std::optional<int> fit(const QStringList& words, const TaskForm& task) {
     if (best == 0) return std::nullopt;
     total += best;
   }
+  // "batch" is the batch itself before it is what happens to batches.
+  if (title.size() == words.size()) ++total;
   return total;
 }
 

@@ -24,9 +24,10 @@ AsOfDialog::AsOfDialog(const Context& context, QWidget* parent)
   form->add_wide(recorded_only_);
   form->add_text(
       tr("Without it: what is known today about that time, later corrections included."));
-  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+  auto* buttons = new QDialogButtonBox(this);
   QPushButton* show = buttons->addButton(tr("&Show the sheet"), QDialogButtonBox::AcceptRole);
   show->setDefault(true);
+  buttons->addButton(QDialogButtonBox::Cancel);
   auto* all = new QVBoxLayout(this);
   all->addWidget(form);
   all->addWidget(buttons);

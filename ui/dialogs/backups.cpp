@@ -10,6 +10,7 @@
 #include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/screen_room.h"
 
 namespace ullage::ui {
 
@@ -67,7 +68,7 @@ BackupsDialog::BackupsDialog(std::vector<BackupRow> rows, QWidget* parent)
   column->addWidget(sentence);
   column->addWidget(table_, 1);
   column->addWidget(buttons);
-  resize(backups_size);
+  resize_within_screen(*this, backups_size);
 }
 
 std::optional<std::size_t> BackupsDialog::chosen() const {

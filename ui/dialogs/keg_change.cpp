@@ -12,6 +12,7 @@
 #include "ui/widgets/enum_picker.h"
 #include "ui/widgets/form_section.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/text_edit.h"
 #include "ui/widgets/when_edit.h"
 
@@ -25,8 +26,8 @@ cellar::Payload payload_of(P p) {
   return cellar::Payload(boost::variant2::in_place_type<P>, std::move(p));
 }
 
-QDialogButtonBox* keg_change_buttons() {
-  auto* buttons = new QDialogButtonBox;
+QDialogButtonBox* keg_change_buttons(QWidget* dialog) {
+  auto* buttons = new QDialogButtonBox(dialog);
   auto* log_it = buttons->addButton(KegChange::tr("&Log the change"), QDialogButtonBox::AcceptRole);
   log_it->setObjectName(QStringLiteral("log_it"));
   log_it->setDefault(true);
@@ -88,7 +89,7 @@ void KegChange::build() {
   form->add(tr("&Regulator"), regulator_);
   form->add(tr("&When"), when_);
   form->add(tr("By"), by_, tr("Initials."));
-  auto* buttons = keg_change_buttons();
+  auto* buttons = keg_change_buttons(this);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(space::xl, space::l, space::xl, space::l);
   all->setSpacing(space::m);
@@ -98,7 +99,7 @@ void KegChange::build() {
   all->addWidget(words_);
   all->addWidget(refusal_);
   all->addWidget(buttons);
-  resize(540, 520);
+  resize_within_screen(*this, {540, 520});
   connect(line_, &LinePicker::changed, this, &KegChange::on_line);
   connect(on_, &KegPicker::changed, this, &KegChange::on_keg);
   connect(off_state_, &ChoiceBar::changed, this, &KegChange::tell);

@@ -9,6 +9,7 @@
 #include <optional>
 
 #include "core/cellar/records.h"
+#include "ui/widgets/enum_picker.h"
 
 class QComboBox;
 class QLineEdit;
@@ -17,8 +18,6 @@ namespace ullage::ui {
 
 class FieldMessage;
 class TextEdit;
-template <class E>
-class EnumPicker;
 
 class NewCellar : public QDialog {
   Q_OBJECT

@@ -18,13 +18,14 @@
 #include "ui/preferences.h"
 #include "ui/print/sheet_output.h"
 #include "ui/prompts.h"
+#include "ui/widgets/screen_room.h"
 
 namespace ullage::ui {
 
 PaperPreview::PaperPreview(const Context& context, const QString& title, QWidget* parent)
     : QDialog(parent), context_(context) {
   setWindowTitle(title);
-  resize(980, 720);
+  resize_within_screen(*this, {980, 720});
   build();
 }
 
@@ -36,7 +37,7 @@ void PaperPreview::build() {
   paper_->addItem(tr("Letter"), static_cast<int>(Paper::letter));
   const bool us = context_.preferences.units().volume == units::VolumeUnit::us_gallon;
   paper_->setCurrentIndex(us ? 1 : 0);
-  auto* print = new QPushButton(tr("&Print…"));
+  auto* print = new QPushButton(tr("&Print…"), this);
   auto* save = new QPushButton(tr("&Save as PDF…"));
   save->setObjectName(QStringLiteral("save_pdf"));
   csv_ = new QPushButton(tr("Save as CS&V…"));

@@ -15,6 +15,7 @@
 #include "ui/widgets/banner.h"
 #include "ui/widgets/form_section.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/tag_list_edit.h"
 
 namespace ullage::ui {
@@ -30,8 +31,9 @@ RegisterKegs::RegisterKegs(const Context& context, QWidget* parent)
   KegRecord start = cellar::keg_from_preset(shown_kind_);
   const auto status = context_.cellar.status();
   if (!status->places.empty()) start.place = status->places.front().record.place;
-  fields_ = new EntryFields(context, cellar::Payload(boost::variant2::in_place_type<KegRecord>, start),
-                            {"tag", "in_use"});
+  fields_ =
+      new EntryFields(context, cellar::Payload(boost::variant2::in_place_type<KegRecord>, start),
+                      {"tag", "in_use"});
   source_ = new InkLabel({}, TextRole::small, Ink::secondary);
   source_->setWordWrap(true);
   count_ = new InkLabel({}, TextRole::strong, Ink::accent);
@@ -41,10 +43,11 @@ RegisterKegs::RegisterKegs(const Context& context, QWidget* parent)
 
   auto* tag_row = new FormSection;
   tag_row->add(tr("&Tags"), tags_, tr("One, several with commas, or a run such as K01..K08."));
-  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+  auto* buttons = new QDialogButtonBox(this);
   auto* log_it = buttons->addButton(tr("&Register"), QDialogButtonBox::AcceptRole);
   log_it->setObjectName(QStringLiteral("log_it"));
   log_it->setDefault(true);
+  buttons->addButton(QDialogButtonBox::Cancel);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(space::xl, space::l, space::xl, space::l);
   all->setSpacing(space::m);
@@ -59,7 +62,7 @@ RegisterKegs::RegisterKegs(const Context& context, QWidget* parent)
   all->addWidget(count_);
   all->addWidget(refusal_);
   all->addWidget(buttons);
-  resize(600, 720);
+  resize_within_screen(*this, {600, 720});
 
   connect(fields_, &EntryFields::changed, this, &RegisterKegs::on_kind);
   connect(tags_, &TagListEdit::changed, this, &RegisterKegs::tell_count);
@@ -104,10 +107,11 @@ cellar::Act RegisterKegs::act() const {
     KegRecord keg = get<KegRecord>(payload);
     keg.keg = context_.cellar.fresh<cellar::KegId>();
     keg.tag = tag;
-    act.drafts.push_back({cellar::Payload(boost::variant2::in_place_type<KegRecord>, std::move(keg)),
-                          context_.cellar.now(),
-                          {},
-                          {}});
+    act.drafts.push_back(
+        {cellar::Payload(boost::variant2::in_place_type<KegRecord>, std::move(keg)),
+         context_.cellar.now(),
+         {},
+         {}});
   }
   return act;
 }

@@ -15,6 +15,7 @@
 #include "ui/widgets/enum_picker.h"
 #include "ui/widgets/form_section.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/text_edit.h"
 
 namespace ullage::ui {
@@ -53,7 +54,7 @@ SettingsDialog::SettingsDialog(Preferences& preferences, QWidget* parent)
   foot->setContentsMargins(space::xl, 0, space::xl, 0);
   foot->addWidget(buttons);
   column->addLayout(foot);
-  resize(settings_size);
+  resize_within_screen(*this, settings_size);
   connect(&preferences_, &Preferences::changed, this, &SettingsDialog::refresh);
   connect(&preferences_, &Preferences::theme_changed, this, &SettingsDialog::refresh);
   refresh();
@@ -147,6 +148,12 @@ QWidget* SettingsDialog::person_part() {
                                        this);
   theme_->setObjectName(QStringLiteral("theme"));
   form->add(tr("Loo&ks"), theme_);
+  // Each language by its own name, so that a way back can be read.
+  language_ = new EnumPicker<QString>({{QStringLiteral("en"), QStringLiteral("English")},
+                                       {QStringLiteral("de"), QStringLiteral("Deutsch")}},
+                                      this);
+  language_->setObjectName(QStringLiteral("language"));
+  form->add(tr("&Language"), language_, tr("From the next start. German is begun, not finished."));
   initials_ = new TextEdit(longest_initials, TextEdit::Lines::one, this);
   initials_->line_edit()->setObjectName(QStringLiteral("initials"));
   form->add(tr("&Initials"), initials_, tr("Put beside what you log. Leave empty for none."));
@@ -155,6 +162,9 @@ QWidget* SettingsDialog::person_part() {
   });
   connect(theme_, &ChoiceBar::changed, this, [this] {
     if (const auto theme = theme_->value()) preferences_.set_theme(*theme);
+  });
+  connect(language_, &ChoiceBar::changed, this, [this] {
+    if (const auto language = language_->value()) preferences_.set_language(*language);
   });
   connect(initials_, &TextEdit::changed, this, [this] {
     if (initials_->fault().isEmpty()) preferences_.set_initials(q(initials_->value()));
@@ -179,6 +189,7 @@ void SettingsDialog::refresh() {
   example_->setText(example());
   words_->set_value(preferences_.words());
   theme_->set_value(preferences_.theme());
+  language_->set_value(preferences_.language());
   if (q(initials_->value()) != preferences_.initials() && !initials_->line_edit()->hasFocus()) {
     initials_->set_value(s(preferences_.initials()));
   }

@@ -11,15 +11,13 @@
 
 #include "core/units/display_units.h"
 #include "ui/preferences.h"
+#include "ui/widgets/enum_picker.h"
 
 namespace ullage::ui {
 
-class ChoiceBar;
 class FormSection;
 class InkLabel;
 class TextEdit;
-template <class E>
-class EnumPicker;
 
 class SettingsDialog : public QDialog {
   Q_OBJECT
@@ -43,6 +41,7 @@ class SettingsDialog : public QDialog {
   InkLabel* example_;
   EnumPicker<report::RegionalWords>* words_;
   EnumPicker<ThemeChoice>* theme_;
+  EnumPicker<QString>* language_;
   TextEdit* initials_;
 };
 

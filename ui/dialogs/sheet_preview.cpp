@@ -9,6 +9,7 @@ namespace ullage::ui {
 SheetPreview::SheetPreview(const Context& context, QWidget* parent,
                            const std::optional<cellar::AsOf>& as_of)
     : PaperPreview(context, tr("Status sheet"), parent), as_of_(as_of) {
+  setObjectName(QStringLiteral("sheet_preview"));
   lay_out();
 }
 

@@ -12,6 +12,7 @@
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/screen_room.h"
 
 namespace ullage::ui {
 
@@ -33,8 +34,8 @@ StockTake::StockTake(const Context& context, std::vector<cellar::KegId> kegs, QW
   refusal_ = new Banner(cellar::Severity::warning, {});
   refusal_->setObjectName(QStringLiteral("refusal"));
   refusal_->hide();
-  auto* buttons = new QDialogButtonBox;
-  log_ = buttons->addButton(tr("&Log it, next keg"), QDialogButtonBox::ApplyRole);
+  auto* buttons = new QDialogButtonBox(this);
+  log_ = buttons->addButton(tr("&Log it, next keg"), QDialogButtonBox::AcceptRole);
   log_->setObjectName(QStringLiteral("log_it"));
   log_->setDefault(true);
   auto* skip_it = buttons->addButton(tr("S&kip"), QDialogButtonBox::ActionRole);
@@ -47,10 +48,11 @@ StockTake::StockTake(const Context& context, std::vector<cellar::KegId> kegs, QW
   all->addWidget(scroll_, 1);
   all->addWidget(refusal_);
   all->addWidget(buttons);
-  resize(680, 660);
+  resize_within_screen(*this, {680, 660});
   connect(log_, &QPushButton::clicked, this, &StockTake::log_and_go_on);
   connect(skip_it, &QPushButton::clicked, this, &StockTake::skip);
   connect(buttons, &QDialogButtonBox::rejected, this, &StockTake::reject);
+  connect(&context_.preferences, &Preferences::changed, this, &StockTake::tell_progress);
   show_keg();
 }
 
@@ -66,6 +68,19 @@ void StockTake::show_keg() {
     log_->setEnabled(false);
     return;
   }
+  tell_progress();
+  cellar::Found found{.keg = kegs_[at_]};
+  cellar::Payload start(boost::variant2::in_place_type<cellar::Found>, found);
+  if (const auto last = last_of_kind(context_.cellar.journal(), "found", {})) {
+    remember(start, *last, *form_spec("found"));
+  }
+  fields_ = new EntryFields(context_, start, {"keg"});
+  if (QWidget* old = scroll_->takeWidget()) old->deleteLater();
+  scroll_->setWidget(fields_);
+}
+
+void StockTake::tell_progress() {
+  if (at_ >= kegs_.size()) return;
   const auto status = context_.cellar.status();
   const cellar::KegStatus* keg = status->find(kegs_[at_]);
   heading_->setText(keg ? q(keg->record.tag) : QString());
@@ -75,14 +90,6 @@ void StockTake::show_keg() {
     if (keg->place) line += QStringLiteral(" · ") + q(keg->place->name);
   }
   progress_->setText(line);
-  cellar::Found found{.keg = kegs_[at_]};
-  cellar::Payload start(boost::variant2::in_place_type<cellar::Found>, found);
-  if (const auto last = last_of_kind(context_.cellar.journal(), "found", {})) {
-    remember(start, *last, *form_spec("found"));
-  }
-  fields_ = new EntryFields(context_, start, {"keg"});
-  if (QWidget* old = scroll_->takeWidget()) old->deleteLater();
-  scroll_->setWidget(fields_);
 }
 
 bool StockTake::log_and_go_on() {

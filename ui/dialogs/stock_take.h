@@ -33,6 +33,7 @@ class StockTake : public QDialog {
 
  private:
   void show_keg();
+  void tell_progress();
   void go_on();
 
   Context context_;

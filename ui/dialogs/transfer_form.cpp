@@ -20,6 +20,7 @@
 #include "ui/widgets/enum_picker.h"
 #include "ui/widgets/form_section.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/text_edit.h"
 #include "ui/widgets/when_edit.h"
 
@@ -87,7 +88,7 @@ void TransferForm::build() {
   whole->setContentsMargins(0, 0, 0, 0);
   whole->addWidget(scroll, 1);
   whole->addWidget(build_foot());
-  resize(std::max(720, scroll->minimumWidth()), 660);
+  resize_within_screen(*this, {std::max(720, scroll->minimumWidth()), 760});
 }
 
 QWidget* TransferForm::build_subject() {
@@ -175,11 +176,12 @@ QWidget* TransferForm::build_ending() {
   section->add(tr("Remark"), parts_->note);
   connect(parts_->when, &WhenEdit::changed, this, &TransferForm::on_changed);
   connect(parts_->note, &TextEdit::changed, this, [this] { touched_ = true; });
+  connect(&context_.preferences, &Preferences::changed, &settle_, qOverload<>(&QTimer::start));
   return section;
 }
 
 QWidget* TransferForm::build_foot() {
-  auto* foot = new QWidget;
+  auto* foot = new QWidget(this);
   auto* all = new QVBoxLayout(foot);
   all->setContentsMargins(space::xl, space::s, space::xl, space::l);
   parts_->outlook = new InkLabel({}, TextRole::heading, Ink::accent);
@@ -190,7 +192,7 @@ QWidget* TransferForm::build_foot() {
   parts_->refusal = new Banner(Severity::warning, {});
   parts_->refusal->setObjectName(QStringLiteral("refusal"));
   parts_->refusal->hide();
-  auto* buttons = new QDialogButtonBox;
+  auto* buttons = new QDialogButtonBox(foot);
   auto* log_it = buttons->addButton(tr("&Log the transfer"), QDialogButtonBox::AcceptRole);
   log_it->setObjectName(QStringLiteral("log_it"));
   log_it->setDefault(true);

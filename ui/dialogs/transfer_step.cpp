@@ -7,6 +7,7 @@
 
 #include "ui/dialogs/forms/entry_fields.h"
 #include "ui/dialogs/forms/hush.h"
+#include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/form_section.h"
 #include "ui/widgets/ink_label.h"
@@ -52,6 +53,7 @@ TransferStep::TransferStep(const Context& context, int number, const QString& ti
     emit changed();
   });
   connect(fields_, &EntryFields::changed, this, &TransferStep::changed);
+  connect(&context_.preferences, &Preferences::changed, this, &TransferStep::tell_state);
   tell_state();
 }
 

@@ -3,6 +3,7 @@
 
 #include <QAbstractButton>
 #include <QComboBox>
+#include <QDialogButtonBox>
 #include <QLineEdit>
 #include <QPainter>
 #include <QPainterPath>
@@ -197,6 +198,10 @@ int Style::styleHint(StyleHint hint, const QStyleOption* option, const QWidget* 
     case SH_ComboBox_Popup:
     case SH_ItemView_ActivateItemOnSingleClick:
       return 0;
+    case SH_DialogButtonLayout:
+      // Everywhere the order in which our dialogs add their buttons: Qt 6.4 leaves one
+      // out of the Tab order when the desktop's order is another.
+      return QDialogButtonBox::WinLayout;
     case SH_UnderlineShortcut:
       return 1;
     case SH_ToolTipLabel_Opacity:

@@ -12,17 +12,14 @@
 
 namespace ullage::ui {
 
-namespace {
-
 void load_typeface() {
-  if (qApp->property("ullage_typeface").toBool()) return;
+  QCoreApplication& application = *QCoreApplication::instance();
+  if (application.property("ullage_typeface").toBool()) return;
   for (const char* weight : {"Regular", "Medium", "SemiBold"}) {
     QFontDatabase::addApplicationFont(QStringLiteral(":/fonts/Inter-%1.otf").arg(weight));
   }
-  qApp->setProperty("ullage_typeface", true);
+  application.setProperty("ullage_typeface", true);
 }
-
-}  // namespace
 
 void dress(QApplication& application, const Theme& theme) {
   load_typeface();

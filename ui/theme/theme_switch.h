@@ -26,6 +26,10 @@ class ThemeSwitch : public QObject {
   bool system_is_dark_ = false;
 };
 
+// Makes the program's own typeface known; also where nothing is shown and only
+// printed. Once is enough, more does no harm.
+void load_typeface();
+
 // Style, typeface and palette of one theme, once; what ThemeSwitch does, for
 // programs and tests that have no preferences.
 void dress(QApplication&, const Theme&);

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/preferences.h"
 #include "ui/widgets/field_message.h"
 
 namespace ullage::ui {
@@ -46,6 +47,7 @@ EntityPicker::EntityPicker(const Context& context, QWidget* parent)
   setFocusProxy(combo_);
   connect(combo_, &QComboBox::activated, this, &EntityPicker::on_activated);
   connect(combo_->lineEdit(), &QLineEdit::editingFinished, this, &EntityPicker::on_typed);
+  connect(&context_.preferences, &Preferences::changed, this, &EntityPicker::reload);
   follows_ = context_.cellar.on_change([this](const cellar::Change&) { reload(); });
 }
 

@@ -66,7 +66,19 @@ void ChoiceBar::set_index(int index) {
   }
 }
 
+void ChoiceBar::set_words(const QStringList& words) {
+  for (int i = 0; i < words.size(); ++i) {
+    if (combo_) {
+      combo_->setItemText(i, words.at(i));
+    } else {
+      group_->button(i)->setText(words.at(i));
+    }
+  }
+  if (!name_.isEmpty()) set_name(name_);
+}
+
 void ChoiceBar::set_name(const QString& name) {
+  name_ = name;
   setAccessibleName(name);
   if (combo_) {
     combo_->setAccessibleName(name);

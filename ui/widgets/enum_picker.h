@@ -26,6 +26,8 @@ class ChoiceBar : public QWidget {
   explicit ChoiceBar(const QStringList& words, Look = Look::automatic, QWidget* parent = nullptr);
   [[nodiscard]] int index() const;  // -1: nothing chosen
   void set_index(int);
+  // The same choices in other words, as when a unit in them changes.
+  void set_words(const QStringList&);
   // The name a screen reader says for the whole; the buttons add their words.
   void set_name(const QString&);
 
@@ -36,6 +38,7 @@ class ChoiceBar : public QWidget {
   void build_buttons(const QStringList& words);
   QButtonGroup* group_ = nullptr;
   QComboBox* combo_ = nullptr;
+  QString name_;
 };
 
 template <class E>

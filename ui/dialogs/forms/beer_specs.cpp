@@ -24,7 +24,7 @@ FormSpec received_spec() {
            {"co2_half_width_g_per_l", "Give or take"},
            {"seal_intact", "Seal intact"}},
           CautionWeight::caution,
-          "A full 50 L keg weighs over 60 kg: roll it or use a lifter."};
+          "A full keg can weigh as much as a person: roll it or use a lifter."};
 }
 
 FormSpec filled_spec() {
@@ -49,7 +49,7 @@ FormSpec filled_spec() {
            {"spund_dial", "Read on", Use::remembered, "", false,
             when(&Filled::co2_at_fill, Co2AtFill::spunded)}},
           CautionWeight::danger,
-          "Never push beer with gas out of glass: it can burst at a few psi."};
+          "Never push beer with gas out of glass: it can burst at very little pressure."};
 }
 
 FormSpec level_spec() {
@@ -102,7 +102,7 @@ std::vector<FormSpec> make_beer() {
                    "sugar prime natural",
                    {{"keg", "&Keg"}, {"sugar", "&Sugar", Use::remembered}, {"mass_kg", "&Amount"}},
                    CautionWeight::caution,
-                   "A primed keg left warm can reach 30 psi and more: mind its rating."});
+                   "A primed keg left warm can climb past its rated pressure: keep an eye on it."});
   specs.push_back({"hops_in",
                    "Hops in",
                    "dry hop",
@@ -133,7 +133,8 @@ std::vector<FormSpec> make_beer() {
                    "hydrometer sg plato",
                    {{"batch", "&Batch", Use::remembered},
                     {"keg", "&Keg", Use::typed, "If the sample came from one."},
-                    {"gravity_sg", "&Gravity", Use::typed, "Corrected to 20 °C."},
+                    {"gravity_sg", "&Gravity", Use::typed,
+                     "Corrected to the temperature the hydrometer is made for."},
                     {"stage", "&Stage"},
                     {"hydrometer", "Hydrometer", Use::remembered},
                     {"temperature_k", "&Temperature"}}});

@@ -164,14 +164,24 @@ std::unique_ptr<TypedBinding<T>> pick(const EditorFor& as) {
 }
 
 template <class E>
+QStringList choice_words(const Context& context) {
+  QStringList words;
+  const report::Speaker speaker = context.speaker();
+  for (const auto& word : cellar::EnumText<E>::words) words << words_of_choice(word, speaker);
+  return words;
+}
+
+template <class E>
 std::unique_ptr<TypedBinding<E>> choose_word(const EditorFor& as) {
   typename EnumPicker<E>::Options options;
-  const report::Speaker speaker = as.context.speaker();
-  for (std::size_t i = 0; i < cellar::EnumText<E>::words.size(); ++i) {
-    options.emplace_back(static_cast<E>(i),
-                         words_of_choice(cellar::EnumText<E>::words.at(i), speaker));
+  for (const QString& word : choice_words<E>(as.context)) {
+    options.emplace_back(static_cast<E>(options.size()), word);
   }
-  return std::make_unique<WordBinding<E>>(new EnumPicker<E>(options), as);
+  auto* picker = new EnumPicker<E>(options);
+  // Sizes of kegs stand among the words, in the person's units.
+  QObject::connect(&as.context.preferences, &Preferences::changed, picker,
+                   [picker, context = as.context] { picker->set_words(choice_words<E>(context)); });
+  return std::make_unique<WordBinding<E>>(picker, as);
 }
 
 }  // namespace ullage::ui

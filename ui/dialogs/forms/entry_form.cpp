@@ -16,6 +16,7 @@
 #include "ui/widgets/banner.h"
 #include "ui/widgets/form_section.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/text_edit.h"
 #include "ui/widgets/when_edit.h"
 
@@ -76,7 +77,7 @@ void EntryForm::build(const cellar::Payload& start, EntryFields::Start fresh) {
 
   auto* scroll = scrolled(inside);
 
-  auto* buttons = new QDialogButtonBox;
+  auto* buttons = new QDialogButtonBox(this);
   log_ = buttons->addButton(corrects_ ? tr("&Log the correction") : tr("&Log it"),
                             QDialogButtonBox::AcceptRole);
   log_->setObjectName(QStringLiteral("log_it"));
@@ -97,7 +98,8 @@ void EntryForm::build(const cellar::Payload& start, EntryFields::Start fresh) {
   whole->addWidget(scroll, 1);
   whole->addLayout(foot);
   inside->adjustSize();
-  resize(std::max(640, scroll->minimumWidth()), std::min(680, inside->sizeHint().height() + 110));
+  resize_within_screen(*this, {std::max(640, scroll->minimumWidth()),
+                               std::min(760, inside->sizeHint().height() + 110)});
 }
 
 void EntryForm::add_ending(QVBoxLayout& all) {
@@ -132,6 +134,7 @@ void EntryForm::add_ending(QVBoxLayout& all) {
   all.addWidget(consequence_);
   connect(when_, &WhenEdit::changed, this, &EntryForm::on_changed);
   connect(note_, &TextEdit::changed, this, [this] { touched_ = true; });
+  connect(&context_.preferences, &Preferences::changed, &settle_, qOverload<>(&QTimer::start));
 }
 
 void EntryForm::on_changed() {

@@ -67,8 +67,8 @@ FormSpec hold_spec() {
        {"starts_test", "First reading of a new test", Use::typed,
         "Wait half an hour after gassing before the first one."}},
       CautionWeight::caution,
-      "Not above the pressure stamped on the keg. A keg that holds 30 psi is not proven at 10: "
-      "lids seat with pressure."};
+      "Not above the pressure stamped on the keg. A keg that holds at a high pressure is not "
+      "proven at a low one: lids seat with pressure."};
 }
 
 FormSpec purged_spec() {

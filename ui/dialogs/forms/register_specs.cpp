@@ -52,7 +52,7 @@ FormSpec instrument_spec() {
        {"relative_bias_percent", "&Bias, %", Use::typed, bias, false, other},
        {"relative_repeatability_percent", "&Repeatability, %", Use::typed, repeat, false, other},
        {"checked_on_day", "&Checked on"},
-       {"check_note", "Check", Use::typed, "Such as: 0.3 °C in ice slush."},
+       {"check_note", "Check", Use::typed, "Such as: reads 0.3 too high in ice slush."},
        {"in_use", "In use"}}};
 }
 

@@ -1,0 +1,78 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en" sourcelanguage="en">
+<context>
+    <name>QObject</name>
+    <message numerus="yes">
+        <source>%n entries were saved</source>
+        <translation>
+            <numerusform>One entry was saved</numerusform>
+            <numerusform>%n entries were saved</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries were exported</source>
+        <translation>
+            <numerusform>One entry was exported</numerusform>
+            <numerusform>%n entries were exported</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::KegsPage</name>
+    <message numerus="yes">
+        <source>%n kegs</source>
+        <translation>
+            <numerusform>%n keg</numerusform>
+            <numerusform>%n kegs</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::LogPage</name>
+    <message numerus="yes">
+        <source>%n entries</source>
+        <translation>
+            <numerusform>%n entry</numerusform>
+            <numerusform>%n entries</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::RegisterKegs</name>
+    <message numerus="yes">
+        <source>%n keg(s) will be registered</source>
+        <translation>
+            <numerusform>%n keg will be registered</numerusform>
+            <numerusform>%n kegs will be registered</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n keg(s) registered</source>
+        <translation>
+            <numerusform>%n keg registered</numerusform>
+            <numerusform>%n kegs registered</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::StockTake</name>
+    <message numerus="yes">
+        <source>%n keg(s) logged. What you skipped can be logged any time.</source>
+        <translation>
+            <numerusform>%n keg logged. What you skipped can be logged any time.</numerusform>
+            <numerusform>%n kegs logged. What you skipped can be logged any time.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::TagListEdit</name>
+    <message numerus="yes">
+        <source>%n kegs: %1</source>
+        <translation>
+            <numerusform>%n keg: %1</numerusform>
+            <numerusform>%n kegs: %1</numerusform>
+        </translation>
+    </message>
+</context>
+</TS>
