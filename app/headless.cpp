@@ -13,8 +13,6 @@
 #include "core/store/exchange.h"
 #include "ui/print/sheet_output.h"
 #include "ui/print/status_sheet_pages.h"
-#include "ui/theme/theme.h"
-#include "ui/theme/theme_switch.h"
 
 namespace ullage::app {
 
@@ -35,8 +33,7 @@ int print_sheet(const PrintSheet& asked, CellarSession::Tools tools, Terminal te
   const auto status = (*session)->status();
   const report::StatusSheet sheet =
       report::status_sheet(*status, speaker_for(**session, *status, asked.units), asked.by);
-  ui::load_typeface();
-  const ui::StatusSheetPages pages(sheet, asked.paper, ui::font_of(ui::TextRole::body));
+  const ui::StatusSheetPages pages(sheet, asked.paper, paper_font());
   const auto written = ui::write_pdf(pages, QString::fromStdString(asked.pdf.string()),
                                      QString::fromStdString(sheet.cellar));
   if (!written) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The commands that print tags and logs, and tell what is due.
-#include <QFont>
 #include <QString>
 #include <algorithm>
 #include <fstream>
@@ -138,12 +137,12 @@ int print_tags(const PrintTags& asked, CellarSession::Tools tools, Terminal term
   if (asked.warnings) {
     auto tags = report::warning_tags((*session)->journal(), *status, speaker);
     count = tags.size();
-    pages.emplace(std::move(tags), form, QFont());
+    pages.emplace(std::move(tags), form, paper_font());
   } else {
     auto tags = tags_asked_for(asked, **session, *status, speaker, terminal);
     if (!tags) return exit_refused;
     count = tags->size();
-    pages.emplace(std::move(*tags), form, QFont());
+    pages.emplace(std::move(*tags), form, paper_font());
   }
   if (count == 0) {
     terminal.err << "There is nothing to print.\n";
@@ -177,7 +176,7 @@ int write_log(const WriteLog& asked, CellarSession::Tools tools, Terminal termin
     case LogForm::pdf:
       break;
   }
-  const ui::TableSheetPages pages(*sheet, asked.paper, QFont());
+  const ui::TableSheetPages pages(*sheet, asked.paper, paper_font());
   const int code = write_pages(pages, asked.pdf, sheet->title, terminal);
   if (code == exit_ok) {
     terminal.out << asked.pdf.string() << ": " << counted(sheet->rows.size(), "row", "rows")

@@ -5,6 +5,8 @@
 
 #include "app/exit_codes.h"
 #include "core/report/preset_units.h"
+#include "ui/theme/theme.h"
+#include "ui/theme/theme_switch.h"
 
 namespace ullage::app {
 
@@ -25,6 +27,11 @@ report::Speaker speaker_for(const CellarSession& session, const cellar::CellarSt
           .calendar = &session.calendar(),
           .words = us ? report::RegionalWords::us : report::RegionalWords::british,
           .now = session.now()};
+}
+
+QFont paper_font() {
+  ui::load_typeface();
+  return ui::font_of(ui::TextRole::body);
 }
 
 std::string counted(std::size_t number, const char* one, const char* many) {

@@ -3,6 +3,7 @@
 // What the commands without a display share. Used by headless*.cpp alone.
 #pragma once
 
+#include <QFont>
 #include <optional>
 #include <string>
 
@@ -21,6 +22,9 @@ namespace ullage::app {
 [[nodiscard]] report::Speaker speaker_for(const CellarSession& session,
                                           const cellar::CellarStatus& status,
                                           const std::optional<units::DisplayUnits>& wanted);
+
+// The typeface that all screens have too.
+[[nodiscard]] QFont paper_font();
 
 [[nodiscard]] std::string counted(std::size_t number, const char* one, const char* many);
 

@@ -205,11 +205,13 @@ TEST_F(Advised, LevelsCountDownAndConflictsAreShown) {
   KegStatus status = s.status(k, day(12));
   ASSERT_TRUE(status.level.left);
   EXPECT_NEAR(units::in_litres(status.level.left->value()), 18.6 - 5.25, 0.3);
-  // 5.25 L in two days: the rest in about five more.
+  // 5.25 L on a Thursday and a Friday, which draw more than most: 13.35 L at 2.6 a
+  // day are 5.1 days, at the slower week's 1.9 seven.
   ASSERT_TRUE(status.next_step);
   EXPECT_EQ(status.next_step->key, MessageKey::next_empty_about);
-  EXPECT_NEAR(units::in_days(between(day(12), get<Window>(status.next_step->args[0]).likely)), 5.1,
-              0.5);
+  const Window out = get<Window>(status.next_step->args[0]);
+  EXPECT_GT(units::in_days(between(day(12), out.likely)), 4.5);
+  EXPECT_LT(units::in_days(between(day(12), out.likely)), 7.0);
   LevelReading heft;
   heft.keg = k;
   heft.method = LevelMethod::heft;
