@@ -295,6 +295,9 @@ void readings(DemoStory& story, const DemoRegister& r) {
     story.did(story.ago(day, 18, 0), w);
     gross -= 0.27;
   }
+  GaugeRead gauge{.bottle = r.gas.one, .pressure = units::gauge_bar(46)};
+  gauge.temperature = units::celsius(12);
+  story.did(story.ago(1, 18, 5), gauge);
 }
 
 }  // namespace

@@ -56,6 +56,8 @@ DemoGas register_gas(DemoStory& story, Instant at, const DemoPlaces& places,
     b.tare = kilograms(9.4);
     b.content = kilograms(6.35);
     b.retest_due = story.date(retest_in_days);
+    b.fill_ratio = units::fraction(0.75);
+    b.price_minor = 2600;
     b.place = places.cellar_room;
     story.did(at, b);
     return b.bottle;

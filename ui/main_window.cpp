@@ -13,6 +13,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/cellar/gas_account.h"
 #include "ui/commands/scan_catcher.h"
 #include "ui/commands/task_palette.h"
 #include "ui/dialogs/forms/task_forms.h"
@@ -22,9 +23,11 @@
 #include "ui/dialogs/sheet_preview.h"
 #include "ui/notice_strip.h"
 #include "ui/pages/beers_page.h"
+#include "ui/pages/gas_page.h"
 #include "ui/pages/kegs_page.h"
 #include "ui/pages/lines_page.h"
 #include "ui/pages/log_page.h"
+#include "ui/pages/safety_page.h"
 #include "ui/pages/slate_page.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
@@ -69,8 +72,10 @@ void MainWindow::build() {
   rail_ = new Rail(context_);
   rail_->add_page(PageId::kegs, tr("Kegs"), Icon::keg);
   rail_->add_page(PageId::lines, tr("Lines"), Icon::line);
-  rail_->add_page(page_beers, tr("Beers"), Icon::beers);
-  rail_->add_page(page_slate, tr("Slate"), Icon::slate);
+  rail_->add_page(PageId::gas, tr("Gas"), Icon::gas);
+  rail_->add_page(PageId::safety, tr("Safety"), Icon::safety);
+  rail_->add_page(PageId::beers, tr("Beers"), Icon::beers);
+  rail_->add_page(PageId::slate, tr("Slate"), Icon::slate);
   rail_->add_page(PageId::log, tr("Log"), Icon::log);
   connect(rail_, &Rail::chosen, this, &MainWindow::show_page);
   stack_ = new QStackedWidget;
@@ -158,10 +163,14 @@ void MainWindow::run(Command command) {
       return show_page(PageId::kegs);
     case Command::page_lines:
       return show_page(PageId::lines);
+    case Command::page_gas:
+      return show_page(PageId::gas);
+    case Command::page_safety:
+      return show_page(PageId::safety);
     case Command::page_beers:
-      return show_page(page_beers);
+      return show_page(PageId::beers);
     case Command::page_slate:
-      return show_page(page_slate);
+      return show_page(PageId::slate);
     case Command::page_log:
       return show_page(PageId::log);
     case Command::any_task:
@@ -198,6 +207,10 @@ void MainWindow::refresh() {
                                     [](const cellar::LineStatus& l) { return l.do_not_serve(); });
   rail_->set_badge(PageId::kegs, QString::number(in_use), false);
   rail_->set_badge(PageId::lines, locked > 0 ? tr("%1 locked").arg(locked) : QString(), locked > 0);
+  const bool losing =
+      std::any_of(status->bottles.begin(), status->bottles.end(),
+                  [](const cellar::BottleStatus& b) { return b.account && b.account->alarm; });
+  rail_->set_badge(PageId::gas, losing ? tr("loss") : QString(), losing);
   rail_->refresh();
   if (actions_.contains(Command::undo)) {
     actions_[Command::undo]->setEnabled(context_.cellar.undo_target().has_value());
@@ -207,11 +220,11 @@ void MainWindow::refresh() {
 
 // Pages are made when first shown: the window is usable sooner.
 QWidget* MainWindow::page_widget(PageId page) {
-  if (page == page_beers) {
+  if (page == PageId::beers) {
     if (!beers_) stack_->addWidget(beers_ = new BeersPage(context_));
     return beers_;
   }
-  if (page == page_slate) {
+  if (page == PageId::slate) {
     if (!slate_) stack_->addWidget(slate_ = new SlatePage(context_));
     return slate_;
   }
@@ -222,6 +235,12 @@ QWidget* MainWindow::page_widget(PageId page) {
     case PageId::lines:
       if (!lines_) stack_->addWidget(lines_ = new LinesPage(context_));
       return lines_;
+    case PageId::gas:
+      if (!gas_) stack_->addWidget(gas_ = new GasPage(context_));
+      return gas_;
+    case PageId::safety:
+      if (!safety_) stack_->addWidget(safety_ = new SafetyPage(context_));
+      return safety_;
     case PageId::log:
       if (!log_) stack_->addWidget(log_ = new LogPage(context_));
       return log_;
@@ -241,7 +260,7 @@ void MainWindow::show_keg(cellar::KegId keg) {
 }
 
 void MainWindow::work_out(const std::string& computation, std::optional<cellar::KegId> keg) {
-  show_page(page_slate);
+  show_page(PageId::slate);
   slate_->work_out(computation, keg);
 }
 

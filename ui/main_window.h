@@ -12,7 +12,7 @@
 
 #include "ui/commands/commands.h"
 #include "ui/context.h"
-#include "ui/more_pages.h"
+#include "ui/slate_opener.h"
 
 class QMenu;
 class QStackedWidget;
@@ -22,14 +22,16 @@ namespace ullage::ui {
 
 class Banner;
 class BeersPage;
+class GasPage;
 class KegsPage;
 class LinesPage;
 class LogPage;
 class NoticeStrip;
 class Rail;
-class SlatePage;
+class SafetyPage;
 class ScanCatcher;
 class ScanOffer;
+class SlatePage;
 
 // Commands that reach beyond the open cellar: files, other windows, the list of
 // shortcuts. Given by the application; a command without one is not offered.
@@ -91,6 +93,8 @@ class MainWindow : public QMainWindow, public Navigator, public SlateOpener {
   LinesPage* lines_ = nullptr;
   BeersPage* beers_ = nullptr;
   SlatePage* slate_ = nullptr;
+  GasPage* gas_ = nullptr;
+  SafetyPage* safety_ = nullptr;
   LogPage* log_ = nullptr;
   ScanCatcher* scanner_ = nullptr;
   ScanOffer* offer_ = nullptr;

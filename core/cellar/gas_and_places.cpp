@@ -4,36 +4,21 @@
 #include <algorithm>
 
 #include "core/cellar/cellar_status.h"
+#include "core/cellar/gas_account.h"
 #include "core/cellar/gas_given.h"
 
 namespace ullage::cellar {
 
 namespace {
 
-constexpr double low_share = 0.15;            // of a full bottle
-constexpr double tare_stamp_error = 0.1;      // kg, the stamp's last digit
-constexpr double regulator_mass = 1.1;        // kg: 0.7 to 1.5 (common practice)
-constexpr double regulator_mass_error = 0.4;  // kg
-constexpr double known_regulator_mass_error = 0.05;
+constexpr double low_share = 0.15;  // of a full bottle
 constexpr std::chrono::days stale_after{7};
 constexpr std::chrono::days retest_warned{30};
 
 void weigh(BottleStatus& out, const BottleWeighed& w, const Entry& entry, Lookup& lookup) {
   out.weighed_at = entry.header.happened_at;
   out.gas_left.reset();
-  if (!out.record.tare) return;
-  MassEstimate left = Readings(lookup).mass(w.gross_mass, w.scale, entry.header.sequence);
-  double off = units::in_kilograms(*out.record.tare);
-  left = left.with({out.record.name + ": tare"}, tare_stamp_error);
-  if (w.with_regulator) {
-    const auto r = lookup.find(*w.with_regulator);
-    const bool known = r && r->mass;
-    off += known ? units::in_kilograms(*r->mass) : regulator_mass;
-    left = left.with({(r ? r->name : std::string("regulator")) + ": mass"},
-                     known ? known_regulator_mass_error : regulator_mass_error);
-  }
-  out.gas_left =
-      MassEstimate(units::kilograms(units::in_kilograms(left.value()) - off), left.contributions());
+  if (out.record.tare) out.gas_left = weighed_gas(out.record, w, entry.header.sequence, lookup);
 }
 
 }  // namespace

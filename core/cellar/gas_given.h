@@ -11,6 +11,8 @@
 
 namespace ullage::cellar {
 
+inline constexpr int longest_chain_of_regulators = 8;  // a ring of them is cut there
+
 [[nodiscard]] MoleFraction gas_given(std::optional<MoleFraction> stated, std::optional<RegulatorId>,
                                      Instant when, Lookup&);
 

@@ -8,6 +8,7 @@
 
 #include "core/cellar/carbonation_curve.h"
 #include "core/cellar/cellar_status.h"
+#include "core/cellar/gas_account.h"
 #include "core/cellar/keg_moment.h"
 #include "core/cellar/pour_advice.h"
 #include "core/cellar/pour_setting.h"
@@ -27,17 +28,47 @@ struct Replay::Memory {
     Reliance relies_on;
   };
 
+  // An account is kept for the hour: what is expected to be left falls slowly.
+  struct GasSlot {
+    std::vector<BottleId> bottles;
+    Instant hour{};
+    std::size_t subjects = 0;  // of the journal: a new keg may hang on the only supply
+    std::shared_ptr<const GasAccount> account;
+    Reliance relies_on;
+  };
+
+  struct DrawSlot {
+    std::vector<Instant> moments;
+    std::vector<GasDraw> draws;
+    Reliance relies_on;
+  };
+
   const Journal& journal;
   const LocalCalendar& calendar;
   std::unordered_map<KegId, KegSlot> kegs;
   std::unordered_map<LineId, LineTimeline> lines;
   std::unordered_map<PlaceId, PlaceHistory> places;
   std::unordered_map<BottleId, BottleSlot> bottles;
+  std::vector<GasSlot> supplies;
+  std::unordered_map<KegId, DrawSlot> drawn;
 
   void list_registered(CellarStatus&, std::vector<PlaceId>&, std::vector<BottleId>&);
   void tell_pours(CellarStatus&);
 
+  void keep_accounts(CellarStatus&, const std::vector<BottleId>&, std::vector<Advice>&);
+  const GasSlot& account(const GasSupply&, const CellarStatus&);
+
   const KegTimeline& timeline(KegId id) { return slot(id).timeline; }
+
+  const std::vector<GasDraw>& draws(KegId id, const std::vector<Instant>& moments) {
+    const auto at = drawn.find(id);
+    if (at != drawn.end() && at->second.moments == moments && at->second.relies_on.holds(journal))
+      return at->second.draws;
+    Lookup lookup(journal);
+    DrawSlot fresh{moments, gas_draws(timeline(id), journal, lookup, moments), {}};
+    fresh.relies_on = lookup.relies_on();
+    return drawn.insert_or_assign(id, std::move(fresh)).first->second.draws;
+  }
 
   KegSlot& slot(KegId id) {
     const auto at = kegs.find(id);
@@ -111,7 +142,7 @@ void put_in_order(CellarStatus& out) {
 }  // namespace
 
 Replay::Replay(const Journal& journal, const LocalCalendar& calendar)
-    : memory_(new Memory{journal, calendar, {}, {}, {}, {}}) {}
+    : memory_(new Memory{journal, calendar, {}, {}, {}, {}, {}, {}}) {}
 Replay::~Replay() = default;
 Replay::Replay(Replay&&) noexcept = default;
 Replay& Replay::operator=(Replay&&) noexcept = default;
@@ -182,6 +213,49 @@ void Replay::Memory::tell_pours(CellarStatus& out) {
   advise_shared_regulators(out);
 }
 
+const Replay::Memory::GasSlot& Replay::Memory::account(const GasSupply& supply,
+                                                       const CellarStatus& cellar) {
+  const Instant hour = std::chrono::floor<std::chrono::hours>(cellar.now);
+  const std::size_t subjects = journal.subjects().size();
+  const auto kept = std::find_if(supplies.begin(), supplies.end(),
+                                 [&](const GasSlot& s) { return s.bottles == supply.bottles; });
+  if (kept != supplies.end() && kept->hour == hour && kept->subjects == subjects &&
+      kept->relies_on.holds(journal))
+    return *kept;
+  GasSlot fresh{supply.bottles, hour, subjects, {}, {}};
+  GasAccountInput in{
+      supply,
+      journal,
+      hour,
+      [this](KegId id) -> const KegTimeline& { return timeline(id); },
+      [this](KegId id, const std::vector<Instant>& moments) -> const std::vector<GasDraw>& {
+        return draws(id, moments);
+      },
+      {},
+      {}};
+  for (const KegStatus& k : cellar.kegs) in.all_kegs.push_back(k.record.keg);
+  for (const RegulatorRecord& r : cellar.regulators) in.all_regulators.push_back(r.regulator);
+  fresh.account = std::make_shared<const GasAccount>(gas_account(in, fresh.relies_on));
+  if (kept != supplies.end()) return *kept = std::move(fresh);
+  supplies.push_back(std::move(fresh));
+  return supplies.back();
+}
+
+void Replay::Memory::keep_accounts(CellarStatus& out, const std::vector<BottleId>& ids,
+                                   std::vector<Advice>& others) {
+  Lookup lookup(journal);
+  std::vector<RegulatorId> regulators;
+  for (const RegulatorRecord& r : out.regulators) regulators.push_back(r.regulator);
+  for (const GasSupply& supply : gas_supplies(ids, regulators, lookup)) {
+    const GasSlot& kept = account(supply, out);
+    for (BottleStatus& b : out.bottles) {
+      const auto& of = supply.bottles;
+      if (std::find(of.begin(), of.end(), b.record.bottle) != of.end()) b.account = kept.account;
+    }
+    advise_gas(*kept.account, others);
+  }
+}
+
 CellarStatus Replay::status(Instant now) const {
   Memory& memory = *memory_;
   CellarStatus out;
@@ -203,6 +277,7 @@ CellarStatus Replay::status(Instant now) const {
     out.bottles.push_back(memory.bottle(id));
     advise_bottle(out.bottles.back(), memory.calendar.date_of(now), others);
   }
+  memory.keep_accounts(out, bottles, others);
   gather_attention(out, std::move(others));
   return out;
 }

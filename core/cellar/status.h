@@ -225,11 +225,16 @@ struct PlaceStatus {
   std::int64_t kegs = 0;
 };
 
+struct GasAccount;  // gas_account.h
+
 struct BottleStatus {
   BottleRecord record;
   std::optional<units::Estimate<units::Mass>> gas_left;
   std::optional<Instant> weighed_at;
   std::vector<RegulatorId> feeds;
+  // Of the supply it belongs to: the same for all bottles of a manifold. Empty for
+  // one out of use.
+  std::shared_ptr<const GasAccount> account;
 };
 
 struct CellarStatus {

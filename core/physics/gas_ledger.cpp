@@ -18,6 +18,8 @@ constexpr double half_width_in_deviations = 1.959963984540054;
 constexpr double rounding_kilograms = 1e-3;
 constexpr double line_refused_below = 1e-3;  // probability
 constexpr Range ledger_mass_range{-1.0e4, 1.0e4};
+// Beyond it the grams of rounding would be lost in the arithmetic.
+constexpr Range ledger_error_range{0.0, 1.0e3};
 
 // A symmetric positive matrix by its lower root, rows packed one after another.
 class LowerRoot {
@@ -153,7 +155,7 @@ std::optional<RangeError> check(std::span<const LedgerPoint> points) {
     for (const Estimate<Mass>* m : {&points[i].weighed, &points[i].expected_use}) {
       if (auto bad = outside(Subject::mass, in_kilograms(m->value()), ledger_mass_range))
         return *bad;
-      if (auto bad = outside(Subject::mass, m->half_width(), ledger_mass_range)) return *bad;
+      if (auto bad = outside(Subject::mass, m->half_width(), ledger_error_range)) return *bad;
     }
     const double before = i == 0 ? -4e9 : std::nextafter(in_seconds(points[i - 1].at), 4e9);
     if (auto bad = outside(Subject::step_time, in_seconds(points[i].at), {before, 4e9}))
@@ -210,7 +212,8 @@ Result<DaysLeft> days_left(const GasSpending& s) {
         const double per_day = in_kilograms(use) + in_kilograms(loss);
         if (in_kilograms(gas) <= 0) return days(0);
         if (per_day <= 0) return std::nullopt;
-        return days(in_kilograms(gas) / per_day);
+        const Duration lasts = days(in_kilograms(gas) / per_day);
+        return in_seconds(lasts) > ledger_span_range.high ? std::nullopt : std::optional(lasts);
       },
       s.gas, s.use_per_day, s.loss_per_day);
   return DaysLeft{spread.low, spread.median, spread.high};

@@ -72,7 +72,7 @@ struct GasSpending {
   units::Estimate<units::Mass> loss_per_day;  // unexplained
 };
 // 2.5, 50 and 97.5 %; absent: part of the range never empties it. Nothing left
-// is 0 days.
+// is 0 days; more than ten years counts as never.
 struct DaysLeft {
   std::optional<units::Duration> earliest, likely, latest;
 };

@@ -170,7 +170,8 @@ std::string_view phrase(cellar::MessageKey key, RegionalWords words) {
   // Looked up often (every sentence of every keg), so by index.
   static const auto by_key = [] {
     std::array<const Phrase*, cellar::all_messages.size()> index{};
-    for (const auto part : {phrases_of_entries(), phrases_of_kegs(), phrases_of_lines()}) {
+    for (const auto part :
+         {phrases_of_entries(), phrases_of_kegs(), phrases_of_lines(), phrases_of_gas()}) {
       for (const Phrase& p : part) index[static_cast<std::size_t>(p.key)] = &p;
     }
     return index;

@@ -23,6 +23,7 @@ struct Phrase {
 [[nodiscard]] std::span<const Phrase> phrases_of_entries();  // faults, steps, evidence
 [[nodiscard]] std::span<const Phrase> phrases_of_kegs();     // state, readiness, advice
 [[nodiscard]] std::span<const Phrase> phrases_of_lines();    // how a line pours
+[[nodiscard]] std::span<const Phrase> phrases_of_gas();      // supplies, suspects, gauges
 
 // Empty when a message has no words (a test sees to it that none is).
 [[nodiscard]] std::string_view phrase(cellar::MessageKey, RegionalWords);

@@ -122,7 +122,7 @@ TEST_F(BeersJourney, AKegIsWorkedOutOnTheSlateAndTheActIsItsForm) {
   auto* offer = window_->findChild<QPushButton*>(QStringLiteral("work_out_pressure_to_set"));
   ASSERT_NE(offer, nullptr);
   offer->click();
-  EXPECT_EQ(window_->page(), ui::page_slate);
+  EXPECT_EQ(window_->page(), ui::PageId::slate);
   auto* answer = window_->findChild<ui::SlateAnswer*>();
   ASSERT_NE(answer, nullptr);
   EXPECT_FALSE(answer->main_text().isEmpty());

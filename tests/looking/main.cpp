@@ -99,9 +99,9 @@ class Studio {
     preferences_.set_compact_rows(false);
     window_->show_page(ui::PageId::lines);
     save(*window_, QStringLiteral("lines"));
-    window_->show_page(ui::page_beers);
+    window_->show_page(ui::PageId::beers);
     save(*window_, QStringLiteral("beers"));
-    window_->show_page(ui::page_slate);
+    window_->show_page(ui::PageId::slate);
     save(*window_, QStringLiteral("slate"));
     if (const cellar::KegStatus* keg = status->keg_by_tag("K01")) {
       for (const char* computation : {"burst", "pressure_to_set", "purge_cycles"}) {
@@ -109,6 +109,10 @@ class Studio {
         save(*window_, QStringLiteral("slate-") + QLatin1String(computation));
       }
     }
+    window_->show_page(ui::PageId::gas);
+    save(*window_, QStringLiteral("gas"));
+    window_->show_page(ui::PageId::safety);
+    save(*window_, QStringLiteral("safety"));
     window_->show_page(ui::PageId::log);
     save(*window_, QStringLiteral("log"));
   }

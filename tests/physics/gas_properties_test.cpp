@@ -19,12 +19,12 @@ namespace {
 
 using namespace units;
 
-double between(double low, double high) {
+double gas_case(double low, double high) {
   return low + (high - low) * *rc::gen::inRange(0, 1000001) / 1e6;
 }
 
 RC_GTEST_PROP(Bottle, PressureRisesAndDensitiesMeet, ()) {
-  const double c = between(-20, 29);
+  const double c = gas_case(-20, 29);
   const auto a = co2_saturation(celsius(c));
   const auto b = co2_saturation(celsius(c + 0.5));
   RC_ASSERT(a.has_value() && b.has_value());
@@ -34,7 +34,7 @@ RC_GTEST_PROP(Bottle, PressureRisesAndDensitiesMeet, ()) {
 }
 
 RC_GTEST_PROP(Bottle, FullerIsLiquidFullSooner, ()) {
-  const double fill = between(0.5, 0.9);
+  const double fill = gas_case(0.5, 0.9);
   const auto a = liquid_full_temperature(fraction(fill));
   const auto b = liquid_full_temperature(fraction(fill + 0.01));
   RC_ASSERT(a.has_value() && b.has_value());
@@ -44,11 +44,11 @@ RC_GTEST_PROP(Bottle, FullerIsLiquidFullSooner, ()) {
 // Draw a bottle down: the gauge stays until the liquid is gone and falls from
 // there; reading it then finds what is in it.
 RC_GTEST_PROP(Bottle, GaugeTellsOnlyOnceTheLiquidIsGone, ()) {
-  const double c = between(-10, 25);
-  const Volume capacity = litres(between(0.5, 30));
+  const double c = gas_case(-10, 25);
+  const Volume capacity = litres(gas_case(0.5, 30));
   const double gone =
       in_kilograms(co2_bottle_state(kilograms(0.001), capacity, celsius(c))->liquid_gone_below);
-  const double share = between(0.1, 0.9);
+  const double share = gas_case(0.1, 0.9);
   const auto vapour = co2_bottle_state(kilograms(gone * share), capacity, celsius(c));
   const auto liquid = co2_bottle_state(kilograms(gone * (1.2 + share)), capacity, celsius(c));
   RC_ASSERT(vapour.has_value() && liquid.has_value());
@@ -72,9 +72,9 @@ RC_GTEST_PROP(Bottle, GaugeTellsOnlyOnceTheLiquidIsGone, ()) {
 }
 
 RC_GTEST_PROP(Bottle, MixedGasFallsWithItsContents, ()) {
-  const double c = between(0, 30);
-  const double share = between(0.2, 0.6);
-  const double p = between(20, 120);
+  const double c = gas_case(0, 30);
+  const double share = gas_case(0.2, 0.6);
+  const double p = gas_case(20, 120);
   const auto at = [&](double bars) {
     return in_kilograms_per_cubic_metre(
         *bottle_gas_density(bar_absolute(bars), celsius(c), mole_fraction(share)));
@@ -104,10 +104,10 @@ GeneratedLedger steady_loss(double grams_per_day, double off, double noise_seed)
 }
 
 RC_GTEST_PROP(Ledger, BiasedScaleFindsTheSameLeak, ()) {
-  const double leak = between(-5, 40);
-  const double seed = between(1, 1e6);
+  const double leak = gas_case(-5, 40);
+  const double seed = gas_case(1, 1e6);
   const auto a = unexplained_loss(steady_loss(leak, 0, seed).points);
-  const auto b = unexplained_loss(steady_loss(leak, between(-3, 3), seed).points);
+  const auto b = unexplained_loss(steady_loss(leak, gas_case(-3, 3), seed).points);
   RC_ASSERT(a.has_value() && b.has_value());
   RC_ASSERT(std::abs(in_grams(a->per_day.value()) - in_grams(b->per_day.value())) < 1e-6);
   RC_ASSERT(std::abs(a->per_day.half_width() - b->per_day.half_width()) < 1e-9);
@@ -117,7 +117,7 @@ RC_GTEST_PROP(Ledger, BiasedScaleFindsTheSameLeak, ()) {
 }
 
 RC_GTEST_PROP(Ledger, SumOfIntervalsIsTheWhole, ()) {
-  const auto ledger = steady_loss(between(0, 40), 0, between(1, 1e6));
+  const auto ledger = steady_loss(gas_case(0, 40), 0, gas_case(1, 1e6));
   const auto out = unexplained_loss(ledger.points);
   RC_ASSERT(out.has_value());
   double sum = 0;
@@ -192,7 +192,7 @@ TEST(Ledger, Refusals) {
 }
 
 RC_GTEST_PROP(Ledger, DaysLeftAreOrderedAndFall, ()) {
-  const double gas = between(0.1, 5), use = between(0.005, 0.1), loss = between(0, 0.05);
+  const double gas = gas_case(0.1, 5), use = gas_case(0.005, 0.1), loss = gas_case(0, 0.05);
   const auto at = [&](double lost) {
     return *days_left({Estimate<Mass>(kilograms(gas)).with({"scale"}, 0.05),
                        Estimate<Mass>(kilograms(use)).with({"use"}, 0.1 * use),
@@ -226,8 +226,8 @@ TEST(Ledger, EnoughGasForAWeekend) {
 }
 
 RC_GTEST_PROP(RoomAir, MoreGasOrLessRoomIsMoreCo2, ()) {
-  const double kg = between(0.1, 60), m3 = between(1, 500), c = between(0, 30);
-  const double x = between(0, 1);
+  const double kg = gas_case(0.1, 60), m3 = gas_case(1, 500), c = gas_case(0, 30);
+  const double x = gas_case(0, 1);
   const auto at = [&](double mass, double volume) {
     const std::array gas{EscapingGas{kilograms(mass), mole_fraction(x)}};
     return *if_all_escapes(gas, {cubic_metres(volume), celsius(c), sea_level()});
@@ -248,7 +248,7 @@ RC_GTEST_PROP(RoomAir, MoreGasOrLessRoomIsMoreCo2, ()) {
 }
 
 RC_GTEST_PROP(RoomAir, ManifoldIsTheSumOfItsBottles, ()) {
-  const double a = between(0.1, 10), b = between(0.1, 10);
+  const double a = gas_case(0.1, 10), b = gas_case(0.1, 10);
   const Room room{cubic_metres(500), celsius(15), sea_level()};
   const std::array two{EscapingGas{kilograms(a)}, EscapingGas{kilograms(b)}};
   const std::array one{EscapingGas{kilograms(a + b)}};
@@ -257,9 +257,9 @@ RC_GTEST_PROP(RoomAir, ManifoldIsTheSumOfItsBottles, ()) {
 }
 
 RC_GTEST_PROP(RoomAir, LeakRisesToWhatItSettlesAt, ()) {
-  const EscapingGas leak{kilograms(between(0.001, 5))};
-  const Room room{cubic_metres(between(5, 500)), celsius(15), sea_level()};
-  const Rate n = per_second(between(0.05, 10) / 3600);
+  const EscapingGas leak{kilograms(gas_case(0.001, 5))};
+  const Room room{cubic_metres(gas_case(5, 500)), celsius(15), sea_level()};
+  const Rate n = per_second(gas_case(0.05, 10) / 3600);
   const double settled = steady_release(leak, room, n)->count();
   double before = 0;
   for (double h : {0.5, 2.0, 10.0, 100.0}) {

@@ -5,7 +5,7 @@
 
 #include "core/report/slate/prefill.h"
 #include "ui/context.h"
-#include "ui/more_pages.h"
+#include "ui/slate_opener.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/flow_layout.h"
 

@@ -43,6 +43,8 @@ constexpr std::array task_words = {
     TaskWords{"quarantined", QT_TRANSLATE_NOOP("KegTasks", "Hold back…")},
     TaskWords{"cleared", QT_TRANSLATE_NOOP("KegTasks", "Clear it…")},
     TaskWords{"returned", QT_TRANSLATE_NOOP("KegTasks", "Returned…")},
+    TaskWords{"bottle_weighed", QT_TRANSLATE_NOOP("KegTasks", "Weigh the bottle…")},
+    TaskWords{"bottle_changed", QT_TRANSLATE_NOOP("KegTasks", "Change the bottle…")},
     TaskWords{"leak_tested", QT_TRANSLATE_NOOP("KegTasks", "Check for leaks…")},
     TaskWords{"best_by_changed", QT_TRANSLATE_NOOP("KegTasks", "Change best by…")},
     TaskWords{"wasted", QT_TRANSLATE_NOOP("KegTasks", "Log waste…")},

@@ -53,6 +53,7 @@ enum class Icon {
   slate,
   beers,
   round,
+  safety,
   ullage
 };
 inline constexpr int icon_count = static_cast<int>(Icon::ullage) + 1;

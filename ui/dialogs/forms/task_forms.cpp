@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/dialogs/forms/task_forms.h"
 
+#include "ui/dialogs/bottle_change.h"
 #include "ui/dialogs/forms/entry_form.h"
 #include "ui/dialogs/forms/form_spec.h"
 #include "ui/dialogs/keg_change.h"
+#include "ui/dialogs/logger_import.h"
 #include "ui/dialogs/register_kegs.h"
 #include "ui/dialogs/stock_take.h"
 #include "ui/dialogs/transfer_form.h"
@@ -27,6 +29,8 @@ std::vector<TaskForm> make_list() {
       {"transfer", QObject::tr("Log a transfer"), QObject::tr("fill rack keg beer"),
        SubjectKind::keg},
       {"keg_change", QObject::tr("Keg change"), QObject::tr("swap tap empty"), SubjectKind::line},
+      {"logger_import", QObject::tr("Import temperatures"), QObject::tr("logger csv file probe"),
+       SubjectKind::place},
       {"register_kegs", QObject::tr("Register kegs"), QObject::tr("new keg add several"), {}},
       {"stock_take", QObject::tr("Stock-taking"), QObject::tr("count found contents"), {}}};
   for (const FormSpec* spec : all_form_specs()) {
@@ -62,6 +66,22 @@ std::optional<KegId> keg_of(const SuggestedTask& task) {
   return std::nullopt;
 }
 
+std::optional<PlaceId> place_of(const SuggestedTask& task) {
+  if (task.about && task.about->kind == SubjectKind::place) return PlaceId{task.about->uuid};
+  return std::nullopt;
+}
+
+std::optional<RegulatorId> regulator_of(const SuggestedTask& task) {
+  if (task.about && task.about->kind == SubjectKind::regulator)
+    return RegulatorId{task.about->uuid};
+  return std::nullopt;
+}
+
+std::optional<BottleId> bottle_of(const SuggestedTask& task) {
+  if (task.about && task.about->kind == SubjectKind::bottle) return BottleId{task.about->uuid};
+  return std::nullopt;
+}
+
 std::optional<LineId> line_of(const SuggestedTask& task) {
   if (task.about && task.about->kind == SubjectKind::line) return LineId{task.about->uuid};
   return std::nullopt;
@@ -78,6 +98,11 @@ QDialog* make_task_dialog(const Context& context, const SuggestedTask& task, QWi
   if (task.kind == "transfer") return new TransferForm(context, keg_of(task), parent);
   if (task.kind == "keg_change") {
     return new KegChange(context, line_of(task), keg_of(task), parent);
+  }
+  if (task.kind == "logger_import") return new LoggerImport(context, place_of(task), parent);
+  // A correction is of the one entry; a change anew is the whole act.
+  if (task.kind == "bottle_changed" && !task.corrects && !task.prefill) {
+    return new BottleChange(context, regulator_of(task), bottle_of(task), parent);
   }
   if (task.kind == "register_kegs") return new RegisterKegs(context, parent);
   if (task.kind == "stock_take") return new StockTake(context, {}, parent);

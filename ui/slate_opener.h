@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// Pages beside those of context.h, and the way from anywhere to the slate: a
+// The way from anywhere to the slate: a
 // navigator that has one opens it, any other does nothing.
 #pragma once
 
@@ -11,8 +11,6 @@
 
 namespace ullage::ui {
 
-inline constexpr auto page_beers = static_cast<PageId>(6);
-inline constexpr auto page_slate = static_cast<PageId>(7);
 
 // The computation of that key (core/report/slate), with the keg's figures in
 // its fields.

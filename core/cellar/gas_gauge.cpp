@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What the last reading of a bottle's own gauge tells, and when it is full of
+// liquid.
+#include <algorithm>
+
+#include "core/cellar/gas_account.h"
+#include "core/cellar/place_history.h"
+#include "core/physics/atmosphere.h"
+#include "core/physics/co2_bottle.h"
+
+namespace ullage::cellar {
+
+namespace {
+
+constexpr double bottle_gauge_pascals = 5e5;  // 3 % of a 200 bar dial (common practice)
+constexpr double room_celsius = 18, room_error = 6;
+
+TemperatureEstimate bottle_temperature(const GaugeRead& g, const BottleRecord& bottle, Instant at,
+                                       std::int64_t sequence, const Journal& journal,
+                                       Lookup& lookup) {
+  if (g.temperature) return Readings(lookup).temperature(*g.temperature, g.thermometer, sequence);
+  if (bottle.place) {
+    const PlaceHistory history = place_history(*bottle.place, journal);
+    lookup.rely_on(history.relies_on);
+    if (const PlaceWarmth* w = history.at(at)) return w->temperature;
+  }
+  return TemperatureEstimate(units::celsius(room_celsius))
+      .with({"bottle: temperature"}, room_error);
+}
+
+Message gauge_message(const physics::GaugeVerdict& v) {
+  switch (v.tells) {
+    case physics::GaugeTells::nothing_while_liquid:
+      return message(MessageKey::gauge_tells_nothing, *v.least);
+    case physics::GaugeTells::vapour_only:
+      return message(MessageKey::gauge_tells_vapour, *v.gas);
+    case physics::GaugeTells::mixed_gas:
+      return message(MessageKey::gauge_tells_mixed, *v.gas);
+    case physics::GaugeTells::above_saturation:
+      break;
+  }
+  return message(MessageKey::gauge_above_saturation);
+}
+
+}  // namespace
+
+std::optional<Volume> bottle_water_capacity(const BottleRecord& bottle) {
+  if (bottle.water_capacity && bottle.water_capacity->value() > 0) return bottle.water_capacity;
+  if (!bottle.content || bottle.co2.count() < physics::pure_co2_from) return std::nullopt;
+  const auto v = physics::water_capacity_for(
+      *bottle.content, bottle.fill_ratio.value_or(units::fraction(physics::usual_fill_ratio)));
+  return v ? std::optional(*v) : std::nullopt;
+}
+
+void tell_gauge(GasAccount& out, const GasAccountInput& in, Lookup& lookup) {
+  const BottleRecord& bottle = out.bottles.front();
+  if (bottle.co2.count() >= physics::pure_co2_from) {
+    std::optional<units::Fraction> fill = bottle.fill_ratio;
+    if (!fill && bottle.content && bottle.water_capacity && bottle.water_capacity->value() > 0) {
+      fill = units::fraction(units::in_kilograms(*bottle.content) /
+                             units::in_litres(*bottle.water_capacity));
+    }
+    const auto t =
+        physics::liquid_full_temperature(fill.value_or(units::fraction(physics::usual_fill_ratio)));
+    if (t) out.liquid_full_at = *t;
+  }
+  const Entry* last = nullptr;
+  for (const Entry* e : lookup.story(subject(bottle.bottle))) {
+    if (holds_alternative<GaugeRead>(e->payload)) last = e;
+  }
+  if (!last) return;
+  const auto& g = get<GaugeRead>(last->payload);
+  out.gauge_read = last->header.happened_at;
+  const auto capacity = bottle_water_capacity(bottle);
+  const auto cellar = lookup.cellar();
+  const auto ambient = physics::ambient_pressure(cellar ? cellar->altitude : units::metres(0));
+  if (!capacity || !ambient) {
+    out.gauge = message(MessageKey::gauge_needs_capacity);
+    return;
+  }
+  PressureEstimate shown(g.pressure);
+  shown = g.instrument ? Readings(lookup).pressure(g.pressure, g.instrument, last->header.sequence)
+                       : shown.with({bottle.name + ": gauge"}, bottle_gauge_pascals);
+  const physics::BottleGauge gauge{shown,
+                                   bottle_temperature(g, bottle, last->header.happened_at,
+                                                      last->header.sequence, in.journal, lookup),
+                                   *ambient};
+  const auto told = physics::what_gauge_tells(gauge, bottle.co2, *capacity, {"dense gas"});
+  out.gauge = told ? gauge_message(*told) : message(MessageKey::gauge_cant_tell);
+}
+
+}  // namespace ullage::cellar

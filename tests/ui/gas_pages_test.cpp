@@ -1,0 +1,274 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The Gas and Safety pages and the bottle change, over a cellar made by hand.
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QCheckBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+#include <memory>
+
+#include "core/cellar/gas_account.h"
+#include "tests/support/accessibility.h"
+#include "tests/support/fake_facade.h"
+#include "tests/support/fake_surroundings.h"
+#include "tests/support/own_preferences.h"
+#include "tests/support/sample_status.h"
+#include "ui/charts/gas_chart.h"
+#include "ui/dialogs/bottle_change.h"
+#include "ui/pages/gas_page.h"
+#include "ui/pages/safety_page.h"
+#include "ui/theme/theme.h"
+#include "ui/theme/theme_switch.h"
+#include "ui/widgets/enum_picker.h"
+#include "ui/widgets/gas_drawing.h"
+
+namespace ullage::testing {
+namespace {
+
+using cellar::BottleRecord;
+using cellar::GasAccount;
+
+cellar::MassEstimate kilos(double kilograms, double half_width) {
+  return cellar::MassEstimate(units::kilograms(kilograms)).with({"scale"}, half_width);
+}
+
+BottleRecord bottle_of(std::uint16_t n, const char* name) {
+  BottleRecord b;
+  b.bottle = numbered<cellar::BottleId>(n);
+  b.name = name;
+  b.tare = units::kilograms(3.5);
+  b.content = units::kilograms(6.35);
+  b.price_minor = 2600;
+  b.place = numbered<cellar::PlaceId>(1);
+  return b;
+}
+
+// Loses 30 g a day since the second weighing.
+std::shared_ptr<GasAccount> leaking_account(const BottleRecord& bottle) {
+  auto a = std::make_shared<GasAccount>();
+  a->bottles = {bottle};
+  a->name = bottle.name;
+  cellar::GasBranch branch;
+  branch.regulator.regulator = numbered<cellar::RegulatorId>(1);
+  branch.regulator.name = "Serving regulator";
+  branch.kegs.push_back({numbered<cellar::KegId>(1), "K01", units::gauge_psi(12), days_on(-9),
+                         cellar::HoldKind::untested});
+  a->branches.push_back(branch);
+  for (int week = 0; week < 4; ++week) {
+    const double days = 7.0 * week - 21;
+    a->weighings.push_back({days_on(days), kilos(6 - 0.27 * week, 0.03), kilos(0.06 * week, 0.01)});
+    const auto mass = [&](double off) { return units::kilograms(6 - 0.06 * week + off); };
+    a->expected.push_back({days_on(days), mass(-0.05), mass(0), mass(0.05)});
+  }
+  physics::UnexplainedLoss loss;
+  loss.per_day = cellar::MassEstimate(units::grams(30)).with({"scale"}, 0.002);
+  loss.confidence = units::fraction(0.9999);
+  loss.smallest_visible_per_day = units::grams(2);
+  loss.verdict = physics::LossVerdict::unexplained;
+  a->loss = loss;
+  a->alarm = true;
+  a->tare_known = true;
+  a->gas_now = kilos(5.1, 0.1);
+  a->use_per_day = cellar::MassEstimate(units::grams(9)).with({"method"}, 0.001);
+  a->runs_out = cellar::Window{days_on(110), days_on(130), days_on(150)};
+  a->cost_minor_per_30_days = 369;
+  a->gauge = cellar::message(cellar::MessageKey::gauge_tells_nothing, units::kilograms(0.9));
+  a->liquid_full_at = units::celsius(22);
+  cellar::LeakTested test;
+  test.keg = numbered<cellar::KegId>(1);
+  a->suspects.push_back(
+      {cellar::subject(numbered<cellar::KegId>(1)),
+       cellar::message(cellar::MessageKey::suspect_untested, std::string("K01")),
+       days_on(-9),
+       {"leak_tested", cellar::subject(numbered<cellar::KegId>(1)), cellar::Payload(test), {}}});
+  a->isolation_wait = units::days(2);
+  a->isolation.push_back({cellar::message(cellar::MessageKey::isolate_weigh, bottle.name),
+                          {"bottle_weighed", cellar::subject(bottle.bottle), {}, {}}});
+  return a;
+}
+
+cellar::CellarStatus gas_cellar() {
+  cellar::CellarStatus status = sample_cellar();
+  cellar::PlaceStatus place;
+  place.record.place = numbered<cellar::PlaceId>(1);
+  place.record.name = "Back room";
+  place.record.net_air_volume = units::cubic_metres(20);
+  place.record.sensor_height = units::metres(1.6);
+  place.temperature = units::celsius(20);
+  status.places = {place};
+  status.bottles.clear();
+  const BottleRecord bottle = bottle_of(1, "CO2 bottle 1");
+  cellar::BottleStatus b;
+  b.record = bottle;
+  b.account = leaking_account(bottle);
+  status.bottles.push_back(b);
+  cellar::RegulatorRecord regulator;
+  regulator.regulator = numbered<cellar::RegulatorId>(1);
+  regulator.name = "Serving regulator";
+  status.regulators = {regulator};
+  return status;
+}
+
+class GasPages : public ::testing::Test {
+ protected:
+  GasPages() : facade_(gas_cellar()) { ui::dress(*qApp, ui::light_theme()); }
+
+  template <class Page>
+  std::unique_ptr<Page> open(QSize size = {1284, 860}) {
+    auto page = std::make_unique<Page>(context_);
+    page->resize(size);
+    page->show();
+    EXPECT_TRUE(QTest::qWaitForWindowExposed(page.get()));
+    return page;
+  }
+  static QString all_words(const QWidget& page) {
+    QStringList words;
+    for (const QLabel* label : page.findChildren<QLabel*>()) {
+      if (label->isVisible()) words << label->text();
+    }
+    return words.join(QLatin1Char('\n'));
+  }
+
+  FakeFacade facade_;
+  OwnPreferences own_;
+  QueuedPrompts prompts_;
+  RecordingNavigator navigator_;
+  ui::Context context_{facade_, own_.preferences, prompts_, navigator_};
+};
+
+TEST_F(GasPages, TellsTheLossTheSuspectsAndThePlan) {
+  const auto page = open<ui::GasPage>();
+  const QString words = all_words(*page);
+  for (const char* said : {"loses 30 ± 2 g a day", "more than 99.9 % sure",
+                           "K01 has no passed hold", "While liquid remains the gauge tells nothing",
+                           "3.69 a month", "one branch at a time, 2 days each"}) {
+    EXPECT_TRUE(words.contains(QString::fromUtf8(said))) << said << "\nin\n" << words.toStdString();
+  }
+  EXPECT_TRUE(page->findChild<ui::GasChart*>()->has_curve());
+  EXPECT_TRUE(page->findChild<ui::GasDrawing*>()->accessibleDescription().contains(
+      QStringLiteral("Serving regulator, which feeds K01 at 12 psi")));
+}
+
+TEST_F(GasPages, ButtonsOpenTheFormsAboutTheBottle) {
+  const auto page = open<ui::GasPage>();
+  const auto click = [&](const char* name) {
+    auto* button = page->findChild<QPushButton*>(QLatin1String(name));
+    ASSERT_NE(button, nullptr) << name;
+    QTest::mouseClick(button, Qt::LeftButton);
+  };
+  click("supply_bottle_weighed");
+  click("supply_gauge_read");
+  click("change_bottle");
+  ASSERT_EQ(navigator_.tasks.size(), 3u);
+  EXPECT_EQ(navigator_.tasks[0].kind, "bottle_weighed");
+  EXPECT_EQ(get<cellar::BottleWeighed>(*navigator_.tasks[0].prefill).bottle,
+            numbered<cellar::BottleId>(1));
+  EXPECT_EQ(navigator_.tasks[2].kind, "bottle_changed");
+  auto* suspects = page->findChild<QWidget*>(QStringLiteral("suspects"));
+  QTest::mouseClick(suspects->findChild<QPushButton*>(), Qt::LeftButton);
+  EXPECT_EQ(navigator_.tasks.back().kind, "leak_tested");
+}
+
+TEST_F(GasPages, WithoutAnAlarmNothingIsSuspected) {
+  cellar::CellarStatus calm = gas_cellar();
+  auto account = std::make_shared<GasAccount>(*calm.bottles[0].account);
+  account->alarm = false;
+  account->suspects.clear();
+  account->isolation.clear();
+  calm.bottles[0].account = account;
+  facade_.show(std::move(calm));
+  const auto page = open<ui::GasPage>();
+  const QString words = all_words(*page);
+  EXPECT_FALSE(words.contains(QStringLiteral("Where to look first")));
+  EXPECT_TRUE(words.contains(QStringLiteral("none to be seen")));
+}
+
+TEST_F(GasPages, UnweighedBottleSaysWhatToDo) {
+  cellar::CellarStatus status = gas_cellar();
+  auto account = std::make_shared<GasAccount>();
+  account->bottles = {status.bottles[0].record};
+  account->name = "CO2 bottle 1";
+  account->cant_tell = cellar::message(cellar::MessageKey::gas_never_weighed);
+  status.bottles[0].account = account;
+  facade_.show(std::move(status));
+  const auto page = open<ui::GasPage>();
+  EXPECT_TRUE(all_words(*page).contains(QStringLiteral("Not weighed yet")));
+}
+
+TEST_F(GasPages, EmptyCellarSaysTheNextStep) {
+  facade_.show(cellar::CellarStatus{sample_now});
+  EXPECT_TRUE(all_words(*open<ui::GasPage>()).contains(QStringLiteral("No gas bottles yet")));
+  EXPECT_TRUE(all_words(*open<ui::SafetyPage>()).contains(QStringLiteral("No gas bottle stands")));
+}
+
+// 6.35 kg in 20 m3 at 20 °C: 17.3 % computed elsewhere from 1.8393 kg/m3.
+TEST_F(GasPages, SafetyTellsTheAirAndNeverAnAllClear) {
+  const auto page = open<ui::SafetyPage>();
+  const QString words = all_words(*page);
+  for (const char* said :
+       {"17 % carbon dioxide, if evenly mixed", "Low spots far higher", "never an all-clear",
+        "gathers low: is that right", "EH40", "Local code", "OSHA PEL"}) {
+    EXPECT_TRUE(words.contains(QString::fromUtf8(said))) << said << "\nin\n" << words.toStdString();
+  }
+  EXPECT_FALSE(words.contains(QStringLiteral("safe to"), Qt::CaseInsensitive));
+}
+
+TEST_F(GasPages, LimitsFollowTheCountry) {
+  cellar::CellarStatus status = gas_cellar();
+  status.cellar = cellar::CellarDescribed{};
+  status.cellar->country = "DE";
+  facade_.show(std::move(status));
+  const QString words = all_words(*open<ui::SafetyPage>());
+  EXPECT_TRUE(words.contains(QStringLiteral("TRGS 900")) ||
+              words.contains(QStringLiteral("workplace limit (AGW)")));
+  EXPECT_FALSE(words.contains(QStringLiteral("OSHA")));
+}
+
+TEST_F(GasPages, AccessibleAndUnclippedInBothThemes) {
+  for (const ui::Theme* theme : {&ui::light_theme(), &ui::dark_theme()}) {
+    ui::dress(*qApp, *theme);
+    const auto gas = open<ui::GasPage>({968, 600});
+    const auto safety = open<ui::SafetyPage>({968, 600});
+    for (QWidget* page : {static_cast<QWidget*>(gas.get()), static_cast<QWidget*>(safety.get())}) {
+      EXPECT_EQ(unnamed_controls(*page), std::vector<std::string>{});
+      EXPECT_EQ(tab_order_faults(*page), std::vector<std::string>{});
+      EXPECT_EQ(contrast_faults(*page), std::vector<std::string>{});
+      EXPECT_EQ(clipped_texts(*page), std::vector<std::string>{});
+    }
+  }
+}
+
+TEST_F(GasPages, BottleChangeIsOneActWithTagAndLeakTest) {
+  ui::BottleChange form(context_, numbered<cellar::RegulatorId>(1), numbered<cellar::BottleId>(1));
+  form.show();
+  auto* tag = form.findChild<QWidget*>(QStringLiteral("co2_on_tag"))->findChild<QLineEdit*>();
+  QTest::keyClicks(tag, QStringLiteral("60"));
+  QTest::keyClick(tag, Qt::Key_Tab);
+  EXPECT_TRUE(form.warning().contains(QStringLiteral("The tag says 60 % CO₂, the register 100 %")));
+  form.findChild<QCheckBox*>(QStringLiteral("washer"))->setChecked(true);
+  form.findChild<ui::ChoiceBar*>(QStringLiteral("leak_test"))->set_index(0);
+  ASSERT_TRUE(form.log());
+  ASSERT_EQ(facade_.logged().size(), 1u);
+  const cellar::Act& act = facade_.logged().front();
+  ASSERT_EQ(act.drafts.size(), 2u);
+  const auto& changed = get<cellar::BottleChanged>(act.drafts[0].payload);
+  EXPECT_NEAR(changed.co2_on_tag->count(), 0.6, 1e-9);
+  EXPECT_TRUE(changed.washer_renewed);
+  const auto& tested = get<cellar::LeakTested>(act.drafts[1].payload);
+  EXPECT_EQ(tested.regulator, numbered<cellar::RegulatorId>(1));
+  EXPECT_FALSE(tested.leak_found);
+}
+
+TEST_F(GasPages, BottleChangeWithoutABottleIsRefusedAtItsField) {
+  ui::BottleChange form(context_, {}, {});
+  form.show();
+  EXPECT_FALSE(form.log());
+  EXPECT_TRUE(facade_.logged().empty());
+}
+
+}  // namespace
+}  // namespace ullage::testing

@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Importing a logger's file: shown first, logged only when accepted, as one act.
+#include "ui/dialogs/logger_import.h"
+
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QComboBox>
+#include <QFile>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include "tests/support/accessibility.h"
+#include "tests/support/fake_facade.h"
+#include "tests/support/fake_surroundings.h"
+#include "tests/support/own_preferences.h"
+#include "tests/support/sample_status.h"
+#include "ui/theme/theme.h"
+#include "ui/theme/theme_switch.h"
+
+namespace ullage::testing {
+namespace {
+
+cellar::CellarStatus with_a_place() {
+  cellar::CellarStatus status = sample_cellar();
+  cellar::PlaceStatus place;
+  place.record.place = numbered<cellar::PlaceId>(1);
+  place.record.name = "Back room";
+  status.places = {place};
+  return status;
+}
+
+class LoggerImportDialog : public ::testing::Test {
+ protected:
+  LoggerImportDialog() : facade_(with_a_place()) { ui::dress(*qApp, ui::light_theme()); }
+
+  QString file(const QByteArray& bytes) {
+    const QString path = folder_.filePath(QStringLiteral("probe.csv"));
+    QFile f(path);
+    EXPECT_TRUE(f.open(QIODevice::WriteOnly));
+    f.write(bytes);
+    return path;
+  }
+  QComboBox* choice(ui::LoggerImport& form, const char* name) {
+    auto* combo = form.findChild<QComboBox*>(QLatin1String(name));
+    EXPECT_NE(combo, nullptr) << name;
+    return combo;
+  }
+  static void pick(QComboBox& combo, int index) {
+    combo.setCurrentIndex(index);
+    emit combo.activated(index);
+  }
+
+  QTemporaryDir folder_;
+  FakeFacade facade_;
+  OwnPreferences own_;
+  QueuedPrompts prompts_;
+  RecordingNavigator navigator_;
+  ui::Context context_{facade_, own_.preferences, prompts_, navigator_};
+};
+
+constexpr const char* german_file =
+    "Datum;Uhrzeit;Temp. [°C]\r\n20.11.2026;10:00;4,5\r\n20.11.2026;10:15;7,1\r\n"
+    "20.11.2026;10:30;kaputt\r\n20.11.2026;10:45;4,4\r\n";
+
+TEST_F(LoggerImportDialog, ShowsWhatWasFoundAndLogsNothingBeforeItIsAccepted) {
+  ui::LoggerImport form(context_, numbered<cellar::PlaceId>(1));
+  form.show();
+  EXPECT_FALSE(form.findChild<QPushButton*>(QStringLiteral("import"))->isEnabled());
+  prompts_.files.emplace_back(file(german_file));
+  QTest::mouseClick(form.findChild<QPushButton*>(QStringLiteral("choose_file")), Qt::LeftButton);
+  EXPECT_EQ(choice(form, "delimiter")->currentText(), QStringLiteral("Semicolon"));
+  EXPECT_EQ(choice(form, "decimal")->currentIndex(), 1);
+  EXPECT_EQ(choice(form, "temperature_column")->currentText(), QStringLiteral("Temp. [°C]"));
+  EXPECT_TRUE(form.in_words().startsWith(QStringLiteral("3 readings")))
+      << form.in_words().toStdString();
+  const QString bad = form.findChild<QPlainTextEdit*>(QStringLiteral("bad_lines"))->toPlainText();
+  EXPECT_TRUE(bad.startsWith(QStringLiteral("Line 4: no temperature"))) << bad.toStdString();
+  EXPECT_TRUE(facade_.logged().empty());
+
+  QTest::mouseClick(form.findChild<QPushButton*>(QStringLiteral("import")), Qt::LeftButton);
+  ASSERT_EQ(facade_.logged().size(), 1u);
+  const cellar::Act& act = facade_.logged().front();
+  ASSERT_EQ(act.drafts.size(), 3u);
+  const auto& read = get<cellar::TemperatureRead>(act.drafts[1].payload);
+  EXPECT_EQ(read.place, numbered<cellar::PlaceId>(1));
+  EXPECT_NEAR(units::in_celsius(read.temperature), 7.1, 1e-9);
+  EXPECT_EQ(navigator_.announced.size(), 1);
+}
+
+TEST_F(LoggerImportDialog, WhatWasFoundCanBePutRight) {
+  ui::LoggerImport form(context_, numbered<cellar::PlaceId>(1));
+  form.show();
+  form.read_file(file("time;t\n03/04/2026 10:00;40.1\n04/04/2026 10:00;41.0\n"));
+  EXPECT_EQ(choice(form, "degrees")->currentIndex(), 1);  // guessed from the values
+  EXPECT_EQ(choice(form, "date_order")->currentIndex(), 1);
+  pick(*choice(form, "degrees"), 0);
+  pick(*choice(form, "date_order"), 2);
+  const cellar::Act act = form.act();
+  ASSERT_EQ(act.drafts.size(), 2u);
+  EXPECT_NEAR(units::in_celsius(get<cellar::TemperatureRead>(act.drafts[0].payload).temperature),
+              40.1, 1e-9);
+  EXPECT_EQ(act.drafts[0].happened_at,
+            cellar::Instant(std::chrono::sys_days(std::chrono::year(2026) / 3 / 4)) + 10h);
+}
+
+TEST_F(LoggerImportDialog, RefusesWhatItCannotReadAndSaysWhy) {
+  ui::LoggerImport form(context_, numbered<cellar::PlaceId>(1));
+  form.show();
+  form.read_file(file(QByteArray("PK\x03\x04\0\0\0", 7)));
+  EXPECT_EQ(form.problem(), QStringLiteral("This is not a text file"));
+  form.read_file(file("dear friend\nit is cold\n"));
+  EXPECT_TRUE(form.problem().startsWith(QStringLiteral("No lines with a date")));
+  form.read_file(folder_.filePath(QStringLiteral("nowhere.csv")));
+  EXPECT_TRUE(form.problem().contains(QStringLiteral("can’t be opened")));
+  EXPECT_FALSE(form.findChild<QPushButton*>(QStringLiteral("import"))->isEnabled());
+  EXPECT_FALSE(form.log());
+  form.read_file(file(german_file));
+  EXPECT_TRUE(form.problem().isEmpty());
+}
+
+TEST_F(LoggerImportDialog, ReadingsOfTheFutureAreLeftOutAndSaid) {
+  ui::LoggerImport form(context_, numbered<cellar::PlaceId>(1));
+  form.show();
+  form.read_file(file("time,temp °C\n2026-11-20 10:00,4.5\n2027-11-20 10:00,9.5\n"));
+  EXPECT_EQ(form.act().drafts.size(), 1u);
+  EXPECT_TRUE(form.in_words().contains(QStringLiteral("in the future")));
+}
+
+TEST_F(LoggerImportDialog, WithoutAPlaceItAsksForOne) {
+  ui::LoggerImport form(context_, {});
+  form.show();
+  form.read_file(file(german_file));
+  EXPECT_FALSE(form.log());
+  EXPECT_TRUE(facade_.logged().empty());
+}
+
+TEST_F(LoggerImportDialog, AccessibleInBothThemes) {
+  for (const ui::Theme* theme : {&ui::light_theme(), &ui::dark_theme()}) {
+    ui::dress(*qApp, *theme);
+    ui::LoggerImport form(context_, numbered<cellar::PlaceId>(1));
+    form.read_file(file(german_file));
+    form.resize(680, 560);
+    form.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&form));
+    EXPECT_EQ(unnamed_controls(form), std::vector<std::string>{});
+    EXPECT_EQ(contrast_faults(form), std::vector<std::string>{});
+    EXPECT_EQ(clipped_texts(form), std::vector<std::string>{});
+  }
+}
+
+}  // namespace
+}  // namespace ullage::testing

@@ -1,0 +1,374 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/dialogs/logger_import.h"
+
+#include <QComboBox>
+#include <QDialogButtonBox>
+#include <QFile>
+#include <QFileInfo>
+#include <QGuiApplication>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QSignalBlocker>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+#include "ui/dialogs/forms/hush.h"
+#include "ui/dialogs/forms/scrolled.h"
+#include "ui/dialogs/logger_words.h"
+#include "ui/preferences.h"
+#include "ui/prompts.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/banner.h"
+#include "ui/widgets/enum_picker.h"
+#include "ui/widgets/form_section.h"
+#include "ui/widgets/ink_label.h"
+#include "ui/widgets/text_edit.h"
+
+namespace ullage::ui {
+namespace {
+
+using cellar::DateOrder;
+using cellar::DegreesOf;
+
+constexpr int previewed = 12;  // readings: the first of what is kept
+constexpr std::size_t bad_shown = 40;
+
+QComboBox* layout_choice(const char* name, const QStringList& words) {
+  auto* combo = new QComboBox;
+  combo->setObjectName(QString::fromLatin1(name));
+  combo->addItems(words);
+  return combo;
+}
+
+constexpr std::array<char, 4> delimiters{',', ';', '\t', '|'};
+
+}  // namespace
+
+LoggerImport::LoggerImport(const Context& context, std::optional<cellar::PlaceId> place,
+                           QWidget* parent)
+    : QDialog(parent), context_(context) {
+  setWindowTitle(tr("Import temperatures"));
+  setObjectName(QStringLiteral("logger_import"));
+  build();
+  place_->set_value(place);
+  show_layout();
+  show_preview();
+}
+
+LoggerImport::~LoggerImport() { hush(*this); }
+
+void LoggerImport::build() {
+  choose_ = new QPushButton(tr("Choose a &file…"));
+  choose_->setObjectName(QStringLiteral("choose_file"));
+  path_ = new InkLabel(tr("No file chosen"), TextRole::body, Ink::secondary);
+  path_->setObjectName(QStringLiteral("file_name"));
+  auto* top = new QHBoxLayout;
+  top->addWidget(choose_);
+  top->addWidget(path_, 1);
+  place_ = new PlacePicker(context_);
+  place_->setObjectName(QStringLiteral("place"));
+  place_->set_required(true);
+  thermometer_ = new InstrumentPicker(context_);
+  thermometer_->setObjectName(QStringLiteral("thermometer"));
+  thermometer_->set_optional(tr("–"));
+  thermometer_->set_shows([](const cellar::InstrumentRecord& i) {
+    return i.in_use && (i.instrument_kind == cellar::InstrumentKind::thermometer ||
+                        i.instrument_kind == cellar::InstrumentKind::fridge_display);
+  });
+  of_ = new ChoiceBar({tr("Air"), tr("Liquid")});
+  of_->setObjectName(QStringLiteral("of_what"));
+  of_->set_name(tr("What the probe stands in"));
+  of_->set_index(0);
+  by_ = new TextEdit(8);
+  by_->set_value(s(context_.preferences.initials()));
+  problem_ = new Banner(cellar::Severity::warning, {});
+  problem_->setObjectName(QStringLiteral("problem"));
+  problem_->hide();
+  auto* form = new FormSection;
+  form->add(tr("&Place"), place_);
+  form->add(tr("&Thermometer"), thermometer_, tr("The logger as a registered instrument."));
+  form->add(tr("Probe in"), of_, tr("Air is not beer: its readings count a degree wider."));
+  form->add(tr("By"), by_, tr("Initials."));
+
+  auto* rows = new QWidget;
+  auto* column = new QVBoxLayout(rows);
+  column->setContentsMargins(0, 0, space::m, 0);
+  column->setSpacing(space::m);
+  column->addLayout(top);
+  column->addWidget(form);
+  column->addWidget(build_layout());
+  column->addWidget(build_preview());
+  column->addStretch(1);
+  auto* buttons = new QDialogButtonBox;
+  accept_ = buttons->addButton(tr("&Import"), QDialogButtonBox::AcceptRole);
+  accept_->setObjectName(QStringLiteral("import"));
+  buttons->addButton(QDialogButtonBox::Cancel);
+  auto* all = new QVBoxLayout(this);
+  all->setContentsMargins(space::xl, space::l, space::xl, space::l);
+  all->setSpacing(space::m);
+  all->addWidget(scrolled(rows), 1);
+  all->addWidget(problem_);
+  all->addWidget(buttons);
+  resize(680, 620);
+  connect(choose_, &QPushButton::clicked, this, &LoggerImport::choose_file);
+  connect(place_, &PlacePicker::changed, this, &LoggerImport::show_preview);
+  connect(buttons, &QDialogButtonBox::accepted, this, &LoggerImport::log);
+  connect(buttons, &QDialogButtonBox::rejected, this, &LoggerImport::reject);
+}
+
+QWidget* LoggerImport::build_layout() {
+  delimiter_ = layout_choice("delimiter", {tr("Comma"), tr("Semicolon"), tr("Tab"), tr("Bar")});
+  decimal_ = layout_choice("decimal", {tr("Point: 4.5"), tr("Comma: 4,5")});
+  time_ = layout_choice("time_column", {});
+  temperature_ = layout_choice("temperature_column", {});
+  degrees_ = layout_choice("degrees", {tr("°C"), tr("°F")});
+  order_ = layout_choice("date_order",
+                         {tr("Year, month, day"), tr("Day, month, year"), tr("Month, day, year")});
+  certainty_ = new InkLabel({}, TextRole::small, Ink::secondary);
+  certainty_->setObjectName(QStringLiteral("certainty"));
+  certainty_->setWordWrap(true);
+  auto* section = new FormSection(tr("How the file is written"));
+  section->add(tr("&Columns divided by"), delimiter_);
+  section->add(tr("&Decimal mark"), decimal_);
+  section->add(tr("Ti&me in"), time_);
+  section->add(tr("T&emperature in"), temperature_);
+  section->add(tr("&Unit"), degrees_);
+  section->add(tr("D&ates are"), order_);
+  section->add_wide(certainty_);
+  found_ = section;
+  for (QComboBox* combo : {delimiter_, decimal_, time_, temperature_, degrees_, order_})
+    connect(combo, &QComboBox::activated, this, &LoggerImport::read_again);
+  return section;
+}
+
+QWidget* LoggerImport::build_preview() {
+  words_ = new InkLabel({}, TextRole::strong);
+  words_->setObjectName(QStringLiteral("in_words"));
+  words_->setWordWrap(true);
+  preview_ = new QTableWidget(0, 2);
+  preview_->setObjectName(QStringLiteral("preview"));
+  preview_->setAccessibleName(tr("Readings to be imported"));
+  preview_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  preview_->setSelectionMode(QAbstractItemView::NoSelection);
+  preview_->setTabKeyNavigation(false);
+  preview_->verticalHeader()->hide();
+  preview_->horizontalHeader()->setStretchLastSection(true);
+  preview_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
+  preview_->setMinimumHeight(150);
+  bad_title_ = new InkLabel({}, TextRole::strong, Ink::warning);
+  bad_title_->setObjectName(QStringLiteral("bad_lines_title"));
+  bad_ = new QPlainTextEdit;
+  bad_->setObjectName(QStringLiteral("bad_lines"));
+  bad_->setAccessibleName(tr("Lines that can’t be read"));
+  bad_->setReadOnly(true);
+  bad_->setTabChangesFocus(true);
+  bad_->setMaximumHeight(110);
+  auto* part = new QWidget;
+  auto* column = new QVBoxLayout(part);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(space::s);
+  for (QWidget* w : {static_cast<QWidget*>(words_), static_cast<QWidget*>(preview_),
+                     static_cast<QWidget*>(bad_title_), static_cast<QWidget*>(bad_)})
+    column->addWidget(w);
+  return part;
+}
+
+void LoggerImport::choose_file() {
+  const auto path = context_.prompts.open_file(
+      this, tr("A logger’s file"), tr("Text files (*.csv *.txt *.tsv *.log);;All files (*)"));
+  if (path) read_file(*path);
+}
+
+void LoggerImport::read_file(const QString& path) {
+  file_.reset();
+  bytes_.clear();
+  name_ = QFileInfo(path).fileName();
+  path_->setText(name_);
+  QFile file(path);
+  if (!file.open(QIODevice::ReadOnly)) {
+    say_problem(tr("%1 can’t be opened").arg(name_), file.errorString());
+  } else {
+    // One byte more than is taken tells that it is too large.
+    const QByteArray read = file.read(static_cast<qint64>(cellar::logger_file_limit) + 1);
+    bytes_.assign(read.constData(), static_cast<std::size_t>(read.size()));
+    filling_ = true;  // everything is found out anew
+    read_again();
+    filling_ = false;
+    return;
+  }
+  show_layout();
+  show_preview();
+}
+
+// What stands in the fields, once there is a file they were filled from.
+cellar::LoggerChoices LoggerImport::choices() const {
+  cellar::LoggerChoices c;
+  const bool us = context_.printer().units.temperature == units::TemperatureUnit::fahrenheit;
+  c.order_if_uncertain = us ? DateOrder::month_day_year : DateOrder::day_month_year;
+  if (filling_ || !column_chosen_) return c;
+  c.delimiter = delimiters.at(static_cast<std::size_t>(delimiter_->currentIndex()));
+  c.decimal_comma = decimal_->currentIndex() == 1;
+  if (time_->currentIndex() >= 0) c.time_column = static_cast<std::size_t>(time_->currentIndex());
+  if (temperature_->currentIndex() >= 0)
+    c.temperature_column = static_cast<std::size_t>(temperature_->currentIndex());
+  c.degrees = degrees_->currentIndex() == 1 ? DegreesOf::fahrenheit : DegreesOf::celsius;
+  c.order = static_cast<DateOrder>(order_->currentIndex());
+  // Other columns: those of the old delimiter mean nothing any more.
+  if (file_ && *c.delimiter != file_->layout.delimiter) {
+    c.time_column.reset();
+    c.temperature_column.reset();
+  }
+  return c;
+}
+
+void LoggerImport::read_again() {
+  if (bytes_.empty() && name_.isEmpty()) return;
+  QGuiApplication::setOverrideCursor(Qt::WaitCursor);
+  auto read = cellar::read_logger_file(bytes_, choices());
+  QGuiApplication::restoreOverrideCursor();
+  problem_->hide();
+  if (read) {
+    file_ = std::move(*read);
+    column_chosen_ = true;
+    show_layout();
+  } else {
+    if (filling_) file_.reset();
+    const LoggerProblem why = words_of(read.error());
+    say_problem(why.headline, why.detail);
+    if (filling_) column_chosen_.reset();
+  }
+  if (!read) thinned_ = {};
+  show_preview();
+}
+
+void LoggerImport::say_problem(const QString& headline, const QString& detail) {
+  problem_->set(cellar::Severity::warning, headline, detail);
+  problem_->show();
+}
+
+QString LoggerImport::problem() const {
+  return problem_->isHidden() ? QString() : problem_->headline();
+}
+
+void LoggerImport::show_layout() {
+  found_->setVisible(file_.has_value());
+  if (!file_) return;
+  const cellar::LoggerLayout& layout = file_->layout;
+  for (std::size_t i = 0; i < delimiters.size(); ++i) {
+    if (delimiters[i] == layout.delimiter) delimiter_->setCurrentIndex(static_cast<int>(i));
+  }
+  decimal_->setCurrentIndex(layout.decimal_comma ? 1 : 0);
+  for (QComboBox* combo : {time_, temperature_}) {
+    combo->clear();
+    for (const std::string& name : file_->columns) combo->addItem(q(name));
+  }
+  time_->setCurrentIndex(static_cast<int>(layout.time_column));
+  temperature_->setCurrentIndex(static_cast<int>(layout.temperature_column));
+  degrees_->setCurrentIndex(layout.degrees == DegreesOf::fahrenheit ? 1 : 0);
+  order_->setCurrentIndex(static_cast<int>(layout.order));
+  QStringList doubts;
+  if (!layout.degrees_stated)
+    doubts << tr("The file does not state its unit: it is guessed from the values.");
+  if (!layout.order_certain)
+    doubts << tr("Day and month can’t be told apart in this file: check the dates below.");
+  certainty_->setText(doubts.join(QLatin1Char(' ')));
+  certainty_->set_ink(doubts.isEmpty() ? Ink::secondary : Ink::warning);
+  certainty_->setVisible(!doubts.isEmpty());
+}
+
+void LoggerImport::show_preview() {
+  const report::Speaker speaker = context_.speaker();
+  thinned_ = {};
+  readings_ = future_ = skipped_ = 0;
+  if (file_ && problem_->isHidden()) {
+    auto all = cellar::on_calendar(file_->readings, context_.cellar.calendar(), &skipped_);
+    const cellar::Instant now = context_.cellar.now();
+    while (!all.empty() && all.back().at > now) {
+      all.pop_back();
+      ++future_;
+    }
+    readings_ = all.size();
+    thinned_ = cellar::thinned(all);
+  }
+  const auto rows = std::min<int>(previewed, static_cast<int>(thinned_.kept.size()));
+  preview_->setRowCount(rows);
+  preview_->setHorizontalHeaderLabels({tr("Time here"), tr("Temperature")});
+  for (int i = 0; i < rows; ++i) {
+    const cellar::TimedTemperature& t = thinned_.kept[static_cast<std::size_t>(i)];
+    preview_->setItem(i, 0, new QTableWidgetItem(q(report::say_clock(t.at, speaker))));
+    preview_->setItem(i, 1, new QTableWidgetItem(q(speaker.printer.print(t.temperature))));
+  }
+  preview_->setVisible(rows > 0);
+  words_->setText(in_words());
+  words_->setVisible(file_.has_value());
+  const bool bad = file_ && file_->bad_lines > 0;
+  bad_title_->setVisible(bad);
+  bad_->setVisible(bad);
+  if (bad) {
+    bad_title_->setText(tr("%1 lines can’t be read and are left out")
+                            .arg(static_cast<qulonglong>(file_->bad_lines)));
+    QStringList lines;
+    for (std::size_t i = 0; i < std::min(bad_shown, file_->bad.size()); ++i)
+      lines << line_words(file_->bad[i]);
+    if (file_->bad_lines > static_cast<std::size_t>(lines.size())) lines << tr("and more");
+    bad_->setPlainText(lines.join(QLatin1Char('\n')));
+  }
+  accept_->setEnabled(!thinned_.kept.empty());
+}
+
+QString LoggerImport::in_words() const {
+  if (!file_) return {};
+  if (thinned_.kept.empty()) return tr("Nothing in this file can be imported.");
+  const report::Speaker speaker = context_.speaker();
+  QString words = tr("%1 readings from %2 to %3. %4 of them tell all the rest within %5 and will "
+                     "be logged.")
+                      .arg(static_cast<qulonglong>(readings_))
+                      .arg(q(report::say_clock(thinned_.kept.front().at, speaker)),
+                           q(report::say_clock(thinned_.kept.back().at, speaker)))
+                      .arg(static_cast<qulonglong>(thinned_.kept.size()))
+                      .arg(q(speaker.printer.print(thinned_.step)));
+  if (future_ > 0)
+    words += tr(" %1 lie in the future and are left out: is the logger’s clock right?")
+                 .arg(static_cast<qulonglong>(future_));
+  if (skipped_ > 0)
+    words +=
+        tr(" %1 fall in the hour that the clocks skip.").arg(static_cast<qulonglong>(skipped_));
+  return words;
+}
+
+cellar::Act LoggerImport::act() const {
+  cellar::Act act;
+  act.by = by_->value();
+  if (!place_->value()) return act;
+  for (const cellar::TimedTemperature& t : thinned_.kept) {
+    cellar::TemperatureRead read{.place = *place_->value(), .temperature = t.temperature};
+    read.thermometer = thermometer_->value();
+    read.of = of_->index() == 1 ? cellar::TemperatureOf::liquid : cellar::TemperatureOf::air;
+    act.drafts.push_back({cellar::Payload(read), t.at, {}, {}});
+  }
+  return act;
+}
+
+bool LoggerImport::log() {
+  place_->show_fault();
+  if (!place_->fault().isEmpty() || !by_->fault().isEmpty() || thinned_.kept.empty()) return false;
+  const cellar::Outcome<cellar::ActId> outcome = context_.cellar.log(act());
+  if (!outcome) {
+    QStringList sentences;
+    for (const cellar::Fault& fault : outcome.error().faults) {
+      const QString sentence = q(report::say(fault.why, context_.speaker()));
+      if (!sentences.contains(sentence)) sentences << sentence;
+    }
+    say_problem(tr("Nothing was imported."), sentences.mid(0, 3).join(QLatin1Char('\n')));
+    return false;
+  }
+  const auto count = static_cast<qulonglong>(thinned_.kept.size());
+  accept();
+  context_.navigator.announce(tr("Imported %1 temperatures from %2.").arg(count).arg(name_), true);
+  return true;
+}
+
+}  // namespace ullage::ui

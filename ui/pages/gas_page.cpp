@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/pages/gas_page.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QStackedWidget>
+#include <QTimer>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "core/cellar/gas_account.h"
+#include "ui/dialogs/forms/scrolled.h"
+#include "ui/pages/gas_supply_card.h"
+#include "ui/preferences.h"
+#include "ui/theme/theme.h"
+#include "ui/widgets/empty_state.h"
+#include "ui/widgets/ink_label.h"
+#include "ui/widgets/keep_count.h"
+
+namespace ullage::ui {
+namespace {
+
+constexpr int gas_page_minute = 60 * 1000;
+
+using Account = std::shared_ptr<const cellar::GasAccount>;
+
+// Each supply once; those that lose gas first.
+std::vector<Account> accounts_of(const cellar::CellarStatus& status) {
+  std::vector<Account> out;
+  for (const cellar::BottleStatus& b : status.bottles) {
+    if (b.account && std::find(out.begin(), out.end(), b.account) == out.end())
+      out.push_back(b.account);
+  }
+  std::stable_sort(out.begin(), out.end(), [](const Account& a, const Account& b) {
+    if (a->alarm != b->alarm) return a->alarm;
+    return a->branches.size() > b->branches.size();
+  });
+  return out;
+}
+
+}  // namespace
+
+GasPage::GasPage(const Context& context, QWidget* parent) : QWidget(parent), context_(context) {
+  setObjectName(QStringLiteral("gas_page"));
+  build();
+  listening_ = context_.cellar.on_change([this](const cellar::Change&) { refresh(); });
+  connect(&context_.preferences, &Preferences::changed, this, &GasPage::refresh);
+  auto* clock = new QTimer(this);
+  connect(clock, &QTimer::timeout, this, &GasPage::refresh);
+  clock->start(gas_page_minute);
+  refresh();
+}
+
+GasPage::~GasPage() = default;
+
+void GasPage::build() {
+  const auto task = [this](const char* kind) {
+    return [this, kind] { context_.navigator.open_task({kind, {}, {}, {}}); };
+  };
+  auto* weigh = new QPushButton(tr("&Weigh a bottle…"));
+  weigh->setObjectName(QStringLiteral("weigh_bottle"));
+  connect(weigh, &QPushButton::clicked, this, task("bottle_weighed"));
+  auto* change = new QPushButton(tr("Change a &bottle…"));
+  change->setObjectName(QStringLiteral("change_bottle"));
+  connect(change, &QPushButton::clicked, this, task("bottle_changed"));
+  auto* add = new QPushButton(tr("&Add a bottle…"));
+  add->setObjectName(QStringLiteral("add_bottle"));
+  connect(add, &QPushButton::clicked, this, task("bottle_record"));
+  summary_ = new InkLabel({}, TextRole::small, Ink::secondary);
+  auto* header = new QHBoxLayout;
+  header->addWidget(new InkLabel(tr("Gas"), TextRole::title));
+  header->addWidget(summary_);
+  header->addStretch(1);
+  for (QPushButton* b : {weigh, change, add}) header->addWidget(b);
+
+  auto* inside = new QWidget;
+  auto* column = new QVBoxLayout(inside);
+  column->setContentsMargins(0, 0, space::m, 0);
+  cards_ = new QVBoxLayout;
+  cards_->setSpacing(space::l);
+  column->addLayout(cards_);
+  column->addStretch(1);
+  auto* empty =
+      new EmptyState(Icon::gas, tr("No gas bottles yet"),
+                     tr("Register each bottle with its empty weight, and the regulators on it. "
+                        "Weigh it once a week: then what leaks shows."));
+  connect(empty->add_action(tr("Add a bottle…")), &QPushButton::clicked, this,
+          task("bottle_record"));
+  stack_ = new QStackedWidget;
+  stack_->addWidget(scrolled(inside));
+  stack_->addWidget(empty);
+  auto* all = new QVBoxLayout(this);
+  all->setContentsMargins(space::xl, space::l, space::xl, space::l);
+  all->setSpacing(space::m);
+  all->addLayout(header);
+  all->addWidget(stack_, 1);
+}
+
+void GasPage::refresh() {
+  const auto status = context_.cellar.status();
+  const std::vector<Account> accounts = accounts_of(*status);
+  const auto cards = keep_count<GasSupplyCard>(*cards_, static_cast<qsizetype>(accounts.size()),
+                                               [this] { return new GasSupplyCard(context_); });
+  int losing = 0;
+  for (std::size_t i = 0; i < accounts.size(); ++i) {
+    cards[i]->show_account(accounts[i]);
+    losing += accounts[i]->alarm ? 1 : 0;
+  }
+  stack_->setCurrentIndex(accounts.empty() ? 1 : 0);
+  summary_->setText(accounts.empty() ? QString()
+                    : losing > 0     ? tr("%n in use", nullptr, static_cast<int>(accounts.size())) +
+                                       tr(", %1 losing gas").arg(losing)
+                                 : tr("%n in use", nullptr, static_cast<int>(accounts.size())));
+}
+
+}  // namespace ullage::ui

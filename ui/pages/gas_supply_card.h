@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// One gas supply on the Gas page. Shown anew once a minute without losing the
+// keyboard: what it is made of stays, only the words change.
+#pragma once
+
+#include <QWidget>
+#include <memory>
+
+#include "core/cellar/gas_account.h"
+#include "ui/context.h"
+
+class QGridLayout;
+class QHBoxLayout;
+class QPushButton;
+class QVBoxLayout;
+
+namespace ullage::ui {
+
+class Banner;
+class Card;
+class FactList;
+class GasChart;
+class GasDrawing;
+class InkLabel;
+class TaskList;
+
+class GasSupplyCard : public QWidget {
+  Q_OBJECT
+ public:
+  explicit GasSupplyCard(const Context& context, QWidget* parent = nullptr);
+
+  void show_account(std::shared_ptr<const cellar::GasAccount>);
+
+ private:
+  QWidget* build_chart();
+  QWidget* build_tasks();
+  void show_loss(const report::Speaker&);
+  void show_facts(const report::Speaker&);
+  void show_hunt(const report::Speaker&);
+
+  Context context_;
+  std::shared_ptr<const cellar::GasAccount> account_;
+  InkLabel* name_;
+  InkLabel* gas_;
+  Banner* loss_;
+  GasDrawing* drawing_;
+  GasChart* chart_;
+  InkLabel* chart_title_;
+  InkLabel* chart_words_;
+  FactList* facts_;
+  QWidget* hunt_;
+  TaskList* suspects_;
+  InkLabel* isolation_title_;
+  TaskList* isolation_;
+};
+
+}  // namespace ullage::ui

@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What feeds what, as a simple drawing: bottles on the left, the regulators they
+// feed in the middle, the kegs on those to the right, with their pressures. Said
+// in words to a screen reader.
+#pragma once
+
+#include <QWidget>
+#include <vector>
+
+namespace ullage::ui {
+
+struct DrawnKeg {
+  QString tag;
+  QString pressure;
+};
+struct DrawnBranch {
+  QString regulator;
+  std::vector<DrawnKeg> kegs;
+};
+struct DrawnSupply {
+  std::vector<QString> bottles;
+  std::vector<DrawnBranch> branches;
+};
+
+class GasDrawing : public QWidget {
+  Q_OBJECT
+ public:
+  explicit GasDrawing(QWidget* parent = nullptr);
+  void show_supply(DrawnSupply);
+  [[nodiscard]] QSize sizeHint() const override;
+  [[nodiscard]] QSize minimumSizeHint() const override;
+
+ protected:
+  void paintEvent(QPaintEvent*) override;
+
+ private:
+  [[nodiscard]] int rows() const;
+  [[nodiscard]] QString in_words() const;
+  DrawnSupply supply_;
+};
+
+}  // namespace ullage::ui
