@@ -19,7 +19,7 @@ namespace ullage::ui {
 class Preferences;
 class Prompts;
 
-enum class PageId { kegs, lines, gas, safety, beers, slate, log };
+enum class PageId { kegs, lines, gas, safety, cleaning, beers, slate, log };
 
 // Opens things from anywhere: implemented by the main window.
 class Navigator {

@@ -23,6 +23,7 @@
 #include "ui/dialogs/sheet_preview.h"
 #include "ui/notice_strip.h"
 #include "ui/pages/beers_page.h"
+#include "ui/pages/cleaning_page.h"
 #include "ui/pages/gas_page.h"
 #include "ui/pages/kegs_page.h"
 #include "ui/pages/lines_page.h"
@@ -74,6 +75,7 @@ void MainWindow::build() {
   rail_->add_page(PageId::lines, tr("Lines"), Icon::line);
   rail_->add_page(PageId::gas, tr("Gas"), Icon::gas);
   rail_->add_page(PageId::safety, tr("Safety"), Icon::safety);
+  rail_->add_page(PageId::cleaning, tr("Cleaning"), Icon::cleaning);
   rail_->add_page(PageId::beers, tr("Beers"), Icon::beers);
   rail_->add_page(PageId::slate, tr("Slate"), Icon::slate);
   rail_->add_page(PageId::log, tr("Log"), Icon::log);
@@ -167,6 +169,8 @@ void MainWindow::run(Command command) {
       return show_page(PageId::gas);
     case Command::page_safety:
       return show_page(PageId::safety);
+    case Command::page_cleaning:
+      return show_page(PageId::cleaning);
     case Command::page_beers:
       return show_page(PageId::beers);
     case Command::page_slate:
@@ -220,14 +224,6 @@ void MainWindow::refresh() {
 
 // Pages are made when first shown: the window is usable sooner.
 QWidget* MainWindow::page_widget(PageId page) {
-  if (page == PageId::beers) {
-    if (!beers_) stack_->addWidget(beers_ = new BeersPage(context_));
-    return beers_;
-  }
-  if (page == PageId::slate) {
-    if (!slate_) stack_->addWidget(slate_ = new SlatePage(context_));
-    return slate_;
-  }
   switch (page) {
     case PageId::kegs:
       if (!kegs_) stack_->addWidget(kegs_ = new KegsPage(context_));
@@ -241,6 +237,15 @@ QWidget* MainWindow::page_widget(PageId page) {
     case PageId::safety:
       if (!safety_) stack_->addWidget(safety_ = new SafetyPage(context_));
       return safety_;
+    case PageId::cleaning:
+      if (!cleaning_) stack_->addWidget(cleaning_ = new CleaningPage(context_));
+      return cleaning_;
+    case PageId::beers:
+      if (!beers_) stack_->addWidget(beers_ = new BeersPage(context_));
+      return beers_;
+    case PageId::slate:
+      if (!slate_) stack_->addWidget(slate_ = new SlatePage(context_));
+      return slate_;
     case PageId::log:
       if (!log_) stack_->addWidget(log_ = new LogPage(context_));
       return log_;

@@ -22,6 +22,7 @@ namespace ullage::ui {
 
 class Banner;
 class BeersPage;
+class CleaningPage;
 class GasPage;
 class KegsPage;
 class LinesPage;
@@ -95,6 +96,7 @@ class MainWindow : public QMainWindow, public Navigator, public SlateOpener {
   SlatePage* slate_ = nullptr;
   GasPage* gas_ = nullptr;
   SafetyPage* safety_ = nullptr;
+  CleaningPage* cleaning_ = nullptr;
   LogPage* log_ = nullptr;
   ScanCatcher* scanner_ = nullptr;
   ScanOffer* offer_ = nullptr;

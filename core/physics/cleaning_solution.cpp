@@ -1,64 +1,65 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/physics/cleaning_solution.h"
 
+#include <algorithm>
+
 namespace ullage::physics {
 
 using namespace units;
 
 namespace {
 
-constexpr double water_kilograms_per_m3 = 1000;
-
-Result<Volume> in_range(double cubic) {
-  if (auto bad = outside(Subject::volume, cubic, solution_range)) return std::unexpected(*bad);
-  return cubic_metres(cubic);
-}
+constexpr double solution_density = 1000;  // kg/m3
 
 }  // namespace
 
-Result<Volume> solution_for_lines(Volume line_contents, double fills, Volume outside_lines) {
-  for (const Volume& v : {line_contents, outside_lines}) {
-    if (auto bad = outside(Subject::volume, in_cubic_metres(v), line_contents_range))
-      return std::unexpected(*bad);
+Result<SolutionParts> cleaning_solution(Volume solution, Fraction strength,
+                                        const Concentrate& concentrate) {
+  const double volume = in_cubic_metres(solution);
+  if (auto bad = outside(Subject::volume, volume, solution_volume_range)) {
+    return std::unexpected(*bad);
   }
-  if (auto bad = outside(Subject::vessel_volumes, fills, fills_range)) return std::unexpected(*bad);
-  return in_range(fills * in_cubic_metres(line_contents) + in_cubic_metres(outside_lines));
+  if (auto bad = outside(Subject::fraction, concentrate.active.count(), label_strength_range)) {
+    return std::unexpected(*bad);
+  }
+  const Range strengths{solution_strength_range.low,
+                        std::min(solution_strength_range.high, concentrate.active.count())};
+  if (auto bad = outside(Subject::fraction, strength.count(), strengths)) {
+    return std::unexpected(*bad);
+  }
+  const double mass = strength.count() * volume * solution_density / concentrate.active.count();
+  SolutionParts parts{kilograms(mass), std::nullopt,
+                      cubic_metres(volume - mass / solution_density)};
+  if (concentrate.density) {
+    const double density = in_kilograms_per_cubic_metre(*concentrate.density);
+    if (auto bad = outside(Subject::density, density, concentrate_density_range)) {
+      return std::unexpected(*bad);
+    }
+    parts.concentrate_volume = cubic_metres(mass / density);
+    parts.water = cubic_metres(volume - mass / density);
+  }
+  return parts;
 }
 
-Result<Volume> solution_for_keg(Volume brimful, Fraction share) {
-  if (auto bad = outside(Subject::fraction, share.count(), {0.01, 1.0}))
+Result<Volume> dose_of_liquid(Volume solution, Fraction volume_per_volume) {
+  const double volume = in_cubic_metres(solution);
+  if (auto bad = outside(Subject::volume, volume, solution_volume_range)) {
     return std::unexpected(*bad);
-  return in_range(share.count() * in_cubic_metres(brimful));
+  }
+  if (auto bad = outside(Subject::fraction, volume_per_volume.count(), {0.0, 1.0})) {
+    return std::unexpected(*bad);
+  }
+  return cubic_metres(volume * volume_per_volume.count());
 }
 
-Result<Mass> agent_by_mass(Volume solution, Density dose) {
-  const auto volume = in_range(in_cubic_metres(solution));
-  if (!volume) return std::unexpected(volume.error());
-  const double grams_a_litre = in_kilograms_per_cubic_metre(dose);
-  if (auto bad = outside(Subject::density, grams_a_litre, mass_dose_range))
+Result<Mass> dose_of_powder(Volume solution, Density mass_per_volume) {
+  const double volume = in_cubic_metres(solution);
+  if (auto bad = outside(Subject::volume, volume, solution_volume_range)) {
     return std::unexpected(*bad);
-  return Mass(solution * dose);
-}
-
-Result<Volume> agent_by_volume(Volume solution, Fraction dose) {
-  const auto volume = in_range(in_cubic_metres(solution));
-  if (!volume) return std::unexpected(volume.error());
-  if (auto bad = outside(Subject::fraction, dose.count(), volume_dose_range))
-    return std::unexpected(*bad);
-  return Volume(solution * dose.count());
-}
-
-Result<Mass> agent_by_strength(Volume solution, Fraction wanted, Fraction product) {
-  const auto volume = in_range(in_cubic_metres(solution));
-  if (!volume) return std::unexpected(volume.error());
-  if (auto bad = outside(Subject::fraction, product.count(), product_strength_range))
-    return std::unexpected(*bad);
-  if (auto bad = outside(Subject::fraction, wanted.count(), strength_range))
-    return std::unexpected(*bad);
-  if (auto bad = outside(Subject::fraction, wanted.count(), {strength_range.low, product.count()}))
-    return std::unexpected(*bad);
-  return kilograms(in_cubic_metres(solution) * water_kilograms_per_m3 * wanted.count() /
-                   product.count());
+  }
+  const double dose = in_kilograms_per_cubic_metre(mass_per_volume);
+  if (auto bad = outside(Subject::density, dose, {0.0, 1000.0})) return std::unexpected(*bad);
+  return kilograms(volume * dose);
 }
 
 }  // namespace ullage::physics

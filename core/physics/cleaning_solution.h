@@ -1,21 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// How much cleaning solution a job takes, and how much agent goes into it.
+// How much cleaner goes into how much water.
 //
-// A solution must fill what is cleaned and what carries it there. Doses are as
-// the label says them: grams a litre, millilitres a litre, or a strength in per
-// cent of a dissolved agent by weight, made up from a stronger product:
-//   m_product = V rho strength / product strength
-// rho is taken as water's, 1.0 kg/L: a 3 % caustic is 3 % heavier, so this is up
-// to 3 % less than by the letter, inside what a jug can measure (arithmetic).
+// By its label's strength: the mass of active substance in a solution of w % by
+// weight is w times the solution's mass, so
 //
-// What is usual for beer lines (brewers' association recommendation as reproduced
-// by draught-service pages, verified): caustic 2 % by weight, 3 % for old or
-// problem lines; 15 minutes going round or 20 standing; not above 125 degF (one
-// printing: 110). The product's own label goes before all of it. Caustic and acid
-// burn: gloves and goggles, agent into water, never the other way round, and
-// never acid and chlorine together.
+//   m_active = w V rho_s,   m_concentrate = m_active / w_label,
+//   V_concentrate = m_concentrate / rho_concentrate.
+//
+// rho_s is taken as 1 kg/L: a 2 % caustic is 1.021 kg/L at 20 C (from memory),
+// so the amount comes out 2 % low, far inside what anybody can pour.
+// By a dose on the label, "10 mL a litre": amount = dose times the volume.
+//
+// Source: mass balance. Strengths in use: 2 % NaOH by weight, 3 % for old or
+// problem lines (trade handbook). The label's own instructions come first.
 #pragma once
+
+#include <optional>
 
 #include "core/physics/error.h"
 #include "core/units/quantities.h"
@@ -23,28 +24,37 @@
 
 namespace ullage::physics {
 
-inline constexpr Range solution_range{1e-5, 1.0};          // m3: 10 mL to 1000 L
-inline constexpr Range line_contents_range{0.0, 0.5};      // m3
-inline constexpr Range fills_range{1.0, 20.0};             // times what the lines hold
-inline constexpr Range mass_dose_range{1e-3, 200.0};       // g/L
-inline constexpr Range volume_dose_range{1e-6, 0.5};       // mL/mL
-inline constexpr Range strength_range{1e-4, 0.2};          // by weight, in use
-inline constexpr Range product_strength_range{1e-3, 1.0};  // by weight, as bought
+inline constexpr Range solution_volume_range{0.0, 10.0};      // m3
+inline constexpr Range solution_strength_range{0.0, 0.20};    // by weight: 0 to 20 %
+inline constexpr Range label_strength_range{0.001, 1.0};      // by weight
+inline constexpr Range concentrate_density_range{500, 2500};  // kg/m3
 
-// The lines' contents `fills` times (once standing, more when it goes to waste at
-// the tap), and what pump, hoses and can hold that never gets into a line.
-[[nodiscard]] Result<units::Volume> solution_for_lines(units::Volume line_contents, double fills,
-                                                       units::Volume outside_lines);
-// Filling a keg by a share: 1 brimful, less where it is rolled or sprayed.
-[[nodiscard]] Result<units::Volume> solution_for_keg(units::Volume brimful, units::Fraction share);
+// What the label says of a cleaner as sold. Without a density it is a powder, or
+// is weighed.
+struct Concentrate {
+  units::Fraction active = units::fraction(1);  // active substance by weight
+  std::optional<units::Density> density;
+};
 
-[[nodiscard]] Result<units::Mass> agent_by_mass(units::Volume solution, units::Density dose);
-[[nodiscard]] Result<units::Volume> agent_by_volume(units::Volume solution, units::Fraction dose);
-// `product` at least as strong as `wanted` (Subject::fraction otherwise).
-[[nodiscard]] Result<units::Mass> agent_by_strength(units::Volume solution, units::Fraction wanted,
-                                                    units::Fraction product);
+struct SolutionParts {
+  units::Mass concentrate;
+  std::optional<units::Volume> concentrate_volume;  // where the density is known
+  units::Volume water;                              // what is left to fill up with
+};
 
-// What a line cleaning should have been, and how a given one falls short.
+// `strength` is by weight of active substance. RangeError (fraction) when the
+// label's strength is below the one wanted; it names the label's as the limit.
+[[nodiscard]] Result<SolutionParts> cleaning_solution(units::Volume solution,
+                                                      units::Fraction strength, const Concentrate&);
+
+// By dose: volume (or, for a powder, mass) of concentrate for each volume of solution.
+[[nodiscard]] Result<units::Volume> dose_of_liquid(units::Volume solution,
+                                                   units::Fraction volume_per_volume);
+[[nodiscard]] Result<units::Mass> dose_of_powder(units::Volume solution,
+                                                 units::Density mass_per_volume);
+
+// What a line cleaning usually is: a brewers' association recommendation as draught
+// service pages reproduce it (verified).
 struct LineCleaningPractice {
   units::Duration going_round = units::minutes(15);
   units::Duration standing = units::minutes(20);

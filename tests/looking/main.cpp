@@ -15,18 +15,23 @@
 #include "app/language.h"
 #include "app/surroundings.h"
 #include "tests/support/fake_surroundings.h"
+#include "ui/dialogs/cleaning_list_preview.h"
 #include "ui/dialogs/first_start.h"
 #include "ui/dialogs/forms/task_forms.h"
+#include "ui/dialogs/kit_dialog.h"
 #include "ui/dialogs/log_preview.h"
 #include "ui/dialogs/new_cellar.h"
+#include "ui/dialogs/put_off_dialog.h"
 #include "ui/dialogs/recall.h"
 #include "ui/dialogs/round.h"
+#include "ui/dialogs/rules_dialog.h"
 #include "ui/dialogs/scan_offer.h"
 #include "ui/dialogs/settings.h"
 #include "ui/dialogs/sheet_preview.h"
 #include "ui/dialogs/tag_preview.h"
 #include "ui/dialogs/trace.h"
 #include "ui/main_window.h"
+#include "ui/pages/cleaning_page.h"
 #include "ui/preferences.h"
 #include "ui/print/sheet_output.h"
 #include "ui/theme/theme_switch.h"
@@ -99,6 +104,8 @@ class Studio {
     preferences_.set_compact_rows(false);
     window_->show_page(ui::PageId::lines);
     save(*window_, QStringLiteral("lines"));
+    window_->show_page(ui::PageId::cleaning);
+    save(*window_, QStringLiteral("cleaning"));
     window_->show_page(ui::PageId::beers);
     save(*window_, QStringLiteral("beers"));
     window_->show_page(ui::PageId::slate);
@@ -150,6 +157,13 @@ class Studio {
     ui::FirstStart first;
     first.show();
     save(first, QStringLiteral("first-start"));
+    ui::RulesDialog rules(context);
+    rules.show();
+    save(rules, QStringLiteral("rules"));
+    ui::KitDialog kit(context);
+    kit.show();
+    save(kit, QStringLiteral("cleaner-and-time"));
+    take_cleaning_dialogs();
     ui::SheetPreview sheet(context);
     sheet.show();
     save(sheet, QStringLiteral("sheet"));
@@ -175,6 +189,19 @@ class Studio {
     offer.show_keg(status->kegs.front().record.keg);
     offer.show();
     save(offer, QStringLiteral("scan"));
+  }
+
+  void take_cleaning_dialogs() {
+    const auto* page = window_->findChild<ui::CleaningPage*>();
+    if (page == nullptr || page->shown_day() == nullptr) return;
+    ui::CleaningListPreview list(window_->context(), *page->shown_day());
+    list.show();
+    save(list, QStringLiteral("cleaning-list"));
+    const auto& tasks = page->shown_day()->tasks;
+    if (tasks.empty()) return;
+    ui::PutOffDialog move(window_->context(), tasks.front(), tasks);
+    move.show();
+    save(move, QStringLiteral("move-work"));
   }
 
   QString folder_;

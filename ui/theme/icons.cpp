@@ -18,7 +18,7 @@ constexpr std::array<const char*, icon_count> icon_files = {
     "undo",         "redo",          "print",      "filter",       "compact",     "comfortable",
     "chevron_left", "chevron_right", "chevron_up", "chevron_down", "thermometer", "transfer",
     "keg_change",   "stock",         "folder",     "restore",      "strike",      "edit",
-    "slate",        "beers",         "round",      "safety",       "ullage"};
+    "slate",        "beers",         "round",      "safety",       "cleaning",    "ullage"};
 
 QByteArray coloured_drawing(Icon which, const QColor& colour) {
   QFile file(icon_path(which));

@@ -54,6 +54,7 @@ enum class Icon {
   beers,
   round,
   safety,
+  cleaning,
   ullage
 };
 inline constexpr int icon_count = static_cast<int>(Icon::ullage) + 1;

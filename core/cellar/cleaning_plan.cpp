@@ -1,0 +1,238 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/cellar/cleaning_plan.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+#include <tuple>
+
+#include "core/cellar/cleaning_steps.h"
+
+namespace ullage::cellar {
+
+namespace {
+
+// How long before it is due work may be taken on with the rest.
+std::chrono::days early_by(const DueWork& w) {
+  const std::int64_t interval = w.governing.interval_days.value_or(0);
+  return std::chrono::days(std::clamp<std::int64_t>(interval / 4, 1, due_soon.count()));
+}
+
+bool keg_has_beer(const DueWork& w, const CellarStatus& cellar) {
+  if (!is_keg(w) || (w.work != WorkKind::seals && w.work != WorkKind::keg_clean)) return false;
+  const KegStatus* keg = cellar.find(KegId{w.about.uuid});
+  return keg != nullptr && keg->contents.has_value();
+}
+
+class DayFiller {
+ public:
+  DayFiller(Date day, const CellarStatus& cellar, const PlanWishes& wishes, PlannedDay& out)
+      : day_(day), cellar_(cellar), wishes_(wishes), out_(out) {}
+
+  void fill(const std::vector<DueWork>& all) {
+    std::vector<DueWork> late;   // overdue on the day, or due on it
+    std::vector<DueWork> early;  // with the rest, if there is time
+    for (const DueWork& w : all) {
+      if (w.put_off_to && *w.put_off_to > day_) continue;
+      if (w.due > day_ + early_by(w)) continue;
+      if (keg_has_beer(w, cellar_)) {
+        if (w.due <= day_) leave(w, LeftOutWhy::keg_has_beer);
+        continue;
+      }
+      (w.due <= day_ ? late : early).push_back(w);
+    }
+    keep_acid_from_chlorine(late, early);
+    by_urgency(late);
+    by_urgency(early);
+    // What is on the list makes more of its kind cheaper (one contact time for
+    // all), so it is gone through until nothing more fits; the overdue first.
+    while (take_what_fits(late) || take_what_fits(early)) {
+    }
+    for (const DueWork& w : late) leave(w, LeftOutWhy::no_time);
+    std::stable_sort(out_.tasks.begin(), out_.tasks.end(), [](const auto& a, const auto& b) {
+      return std::tie(a.work, a.due, a.about) < std::tie(b.work, b.due, b.about);
+    });
+  }
+
+ private:
+  void leave(const DueWork& w, LeftOutWhy why) { out_.left_out.push_back({w, why}); }
+
+  static void by_urgency(std::vector<DueWork>& list) {
+    std::stable_sort(list.begin(), list.end(), [](const DueWork& a, const DueWork& b) {
+      return std::tie(a.due, a.work, a.about) < std::tie(b.due, b.work, b.about);
+    });
+  }
+  // With a chlorinated cleaner among the day's work, acid waits for another day;
+  // and so it does when the acid's place in the kit holds a chlorinated one.
+  void keep_acid_from_chlorine(std::vector<DueWork>& late, std::vector<DueWork>& early) {
+    const bool chlorine = wishes_.kit.caustic.kind == LineAgent::chlorinated ||
+                          wishes_.kit.acid.kind == LineAgent::chlorinated;
+    if (!chlorine) return;
+    const auto washes = [](const DueWork& w) {
+      return w.work == WorkKind::caustic || w.work == WorkKind::keg_clean;
+    };
+    const bool used = std::any_of(late.begin(), late.end(), washes) ||
+                      std::any_of(early.begin(), early.end(), washes) ||
+                      wishes_.kit.acid.kind == LineAgent::chlorinated;
+    if (!used) return;
+    std::erase_if(late, [&](const DueWork& w) {
+      if (w.work != WorkKind::acid) return false;
+      leave(w, LeftOutWhy::acid_with_chlorine);
+      return true;
+    });
+    std::erase_if(early, [](const DueWork& w) { return w.work == WorkKind::acid; });
+  }
+  // Takes the first that still fits; whether there was one.
+  bool take_what_fits(std::vector<DueWork>& list) {
+    for (auto at = list.begin(); at != list.end(); ++at) {
+      out_.tasks.push_back(*at);
+      if (time_for(out_.tasks, wishes_.kit) <= wishes_.time_at_hand) {
+        list.erase(at);
+        return true;
+      }
+      out_.tasks.pop_back();
+    }
+    return false;
+  }
+
+  Date day_;
+  const CellarStatus& cellar_;
+  const PlanWishes& wishes_;
+  PlannedDay& out_;
+};
+
+class CostTeller {
+ public:
+  CostTeller(const CellarStatus& cellar, const LocalCalendar& calendar, const PlanWishes& wishes)
+      : cellar_(cellar), calendar_(calendar), wishes_(wishes) {}
+
+  [[nodiscard]] DayCost tell(const PlannedDay& day) const {
+    DayCost cost;
+    std::set<LineId> flushed;
+    for (const DueWork& t : day.tasks) {
+      if (t.work == WorkKind::caustic || t.work == WorkKind::acid) {
+        flushed.insert(LineId{t.about.uuid});
+      }
+      count_late(cost, t, day.day);
+    }
+    for (const LeftOut& l : day.left_out) count_late(cost, l.task, day.day);
+    for (const LineId line : flushed) lose(cost, line, day.day);
+    cost.time = time_for(day.tasks, wishes_.kit);
+    for (const PlanStep& s : day.steps) {
+      if (s.gas) cost.gas += *s.gas;
+    }
+    return cost;
+  }
+
+ private:
+  static void count_late(DayCost& cost, const DueWork& t, Date day) {
+    const std::int64_t over = (day - t.due).count();
+    if (over <= 0) return;
+    ++cost.late;
+    cost.most_days_late = std::max(cost.most_days_late, over);
+  }
+  void lose(DayCost& cost, LineId id, Date day) const {
+    const LineStatus* line = cellar_.find(id);
+    if (line == nullptr || !line->keg) return;
+    const KegStatus* keg = cellar_.find(*line->keg);
+    if (keg == nullptr || !keg->contents) return;
+    if (runs_empty_by(*line->keg, day)) {
+      ++cost.lines_run_empty;
+      return;
+    }
+    const auto volume = volume_of_line(id, cellar_);
+    if (!volume) {
+      ++cost.lines_unmeasured;
+      return;
+    }
+    cost.beer_lost += *volume;
+    const auto& price = keg->contents->beer.price_minor_per_litre;
+    if (price) {
+      cost.price_minor += std::llround(static_cast<double>(*price) * units::in_litres(*volume));
+    } else {
+      ++cost.lines_unpriced;
+    }
+  }
+  [[nodiscard]] bool runs_empty_by(KegId keg, Date day) const {
+    return std::any_of(wishes_.empties.begin(), wishes_.empties.end(), [&](const EmptyForecast& f) {
+      return f.keg == keg && calendar_.date_of(f.likely) <= day;
+    });
+  }
+
+  const CellarStatus& cellar_;
+  const LocalCalendar& calendar_;
+  const PlanWishes& wishes_;
+};
+
+bool loses_less(const DayCost& a, const DayCost& b) {
+  // A tenth of a litre is nothing to move a day for.
+  return units::in_litres(a.beer_lost) < units::in_litres(b.beer_lost) - 0.1;
+}
+
+}  // namespace
+
+CleaningKit usual_kit() {
+  CleaningKit kit;
+  kit.caustic.name = "line cleaner";
+  // A common strength as sold: 30 % NaOH by weight, 1.33 kg/L (from memory).
+  kit.caustic.label = {units::fraction(0.30), units::kilograms_per_cubic_metre(1330)};
+  kit.acid.kind = LineAgent::acid;
+  kit.acid.name = "acid cleaner";
+  kit.acid.strength = units::fraction(0.01);
+  // 75 % phosphoric acid, 1.58 kg/L (from memory).
+  kit.acid.label = {units::fraction(0.75), units::kilograms_per_cubic_metre(1580)};
+  return kit;
+}
+
+PlannedDay plan_cleaning_day(Date day, const std::vector<DueWork>& all, const CellarStatus& cellar,
+                             const LocalCalendar& calendar, const PlanWishes& wishes) {
+  PlannedDay planned;
+  planned.day = day;
+  DayFiller(day, cellar, wishes, planned).fill(all);
+  std::vector<SubjectRef> standing;
+  if (day == calendar.date_of(cellar.now)) {
+    for (const LineStatus& l : cellar.lines) {
+      if (l.lock && l.record.in_use) standing.push_back(subject(l.record.line));
+    }
+  }
+  planned.steps = steps_of(planned.tasks, cellar, wishes.kit, standing);
+  planned.cost = CostTeller(cellar, calendar, wishes).tell(planned);
+  return planned;
+}
+
+std::vector<PlannedDay> propose_cleaning_days(const std::vector<DueWork>& all,
+                                              const CellarStatus& cellar,
+                                              const LocalCalendar& calendar,
+                                              const PlanWishes& wishes) {
+  const Date last = wishes.from + wishes.horizon;
+  // The day on which the first thing falls due, or the first day that is asked
+  // for when it is due by then; put-off work counts from the day it was put to.
+  std::optional<Date> first;
+  bool overdue = false;
+  for (const DueWork& w : all) {
+    if (keg_has_beer(w, cellar)) continue;
+    const Date due = w.put_off_to ? std::max(w.due, *w.put_off_to) : w.due;
+    if (!first || due < *first) first = due;
+    overdue = overdue || (due == w.due && w.due < wishes.from);
+  }
+  if (!first || *first > last) return {};
+  const Date day = std::max(*first, wishes.from);
+  std::vector<PlannedDay> proposed;
+  proposed.push_back(plan_cleaning_day(day, all, cellar, calendar, wishes));
+  proposed.front().why = overdue ? DayReason::overdue_now : DayReason::first_falls_due;
+  if (day >= last) return proposed;
+  PlannedDay other = plan_cleaning_day(day + std::chrono::days(1), all, cellar, calendar, wishes);
+  other.why = DayReason::a_day_later;
+  for (Date d = day + std::chrono::days(1); d <= last; d += std::chrono::days(1)) {
+    PlannedDay candidate = plan_cleaning_day(d, all, cellar, calendar, wishes);
+    const DayCost& best =
+        other.why == DayReason::least_beer_lost ? other.cost : proposed.front().cost;
+    if (!loses_less(candidate.cost, best)) continue;
+    other = std::move(candidate);
+    other.why = DayReason::least_beer_lost;
+  }
+  proposed.push_back(std::move(other));
+  return proposed;
+}
+
+}  // namespace ullage::cellar

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What is due: every rule in force on every thing, against what the journal
+// says was done. A pure function of the journal and the day.
+//
+// What counts as done: a line's caustic by a cleaning with any cleaner but acid
+// and water; its acid by a cleaning with acid; strip-down and coupler by that
+// cleaning's ticks; a keg's cleaning by any but a mere rinse; seals by an
+// inspection that renewed them; an alarm by a check it passed; a leak test that
+// found none; and each of them by a WorkDone that is complete. A partial one
+// counts for nothing but is told. Work never done counts from when the thing was
+// registered. Keg cleaning without an interval is due from the day a keg was
+// emptied; a bottle's test on its stamped date, or the one last certified.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/cellar/journal.h"
+#include "core/cellar/work_rules.h"
+
+namespace ullage::cellar {
+
+// How far away counts as soon.
+inline constexpr std::chrono::days due_soon{7};
+
+enum class DueState { overdue, soon, later };  // soon: today included
+
+struct DueWork {
+  WorkKind work = WorkKind::caustic;
+  SubjectRef about;
+  AppliedRule governing;               // the one that falls due first
+  std::vector<AppliedRule> also;       // other rules for the same, strictest first
+  std::optional<Instant> last_done;    // never, when absent
+  std::optional<Instant> partly_done;  // begun since then, not finished
+  Date due;
+  DueState state = DueState::later;
+  std::int64_t days_over = 0;      // 0 unless overdue
+  std::optional<Date> put_off_to;  // planned for that day
+  std::string put_off_because;
+  [[nodiscard]] bool same_work(const DueWork& o) const {
+    return work == o.work && about == o.about;
+  }
+};
+
+// Overdue first, then by day; within a day by kind of work and thing. One row
+// for each kind of work on each thing.
+[[nodiscard]] std::vector<DueWork> due_work(const Journal&, const CellarStatus&,
+                                            const LocalCalendar&);
+
+// How a row stands on another day.
+[[nodiscard]] DueState state_on(Date due, Date day);
+
+// What would be overdue, on the day, if this row were moved there: itself, and
+// the work on the same line that has to come after it (acid follows caustic).
+// Empty when nothing would.
+[[nodiscard]] std::vector<DueWork> overdue_if_moved(const std::vector<DueWork>& all,
+                                                    const DueWork& row, Date to);
+
+}  // namespace ullage::cellar

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The content of the list that goes down into the cellar on a cleaning day: the
+// steps in their order, with amounts, cautions, a box to tick for each thing and
+// two places to sign. Painted by ui/print.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/cellar/cleaning_plan.h"
+#include "core/report/say.h"
+
+namespace ullage::report {
+
+struct CleaningListStep {
+  std::string what;  // "1. Lock the lines, sign every tap · Cold room"
+  std::string takes;
+  std::string caution;
+  std::vector<std::string> things;
+};
+struct CleaningList {
+  std::string title;  // "Cleaning list"
+  std::string cellar;
+  std::string day;      // "Sat 28 Nov 2026"
+  std::string printed;  // "Printed 2026-11-24 14:05 by MK"
+  std::vector<std::string> costs;
+  std::vector<CleaningListStep> steps;
+  std::vector<std::string> left_out;
+  std::vector<std::string> signatures;
+  std::string footnote;
+};
+
+[[nodiscard]] CleaningList cleaning_list(const cellar::PlannedDay&, const cellar::CellarStatus&,
+                                         const Speaker&, const std::string& by);
+
+}  // namespace ullage::report

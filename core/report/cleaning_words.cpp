@@ -1,0 +1,260 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/report/cleaning_words.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "core/report/names.h"
+
+namespace ullage::report {
+
+using namespace cellar;
+
+namespace {
+
+bool american(const Speaker& s) { return s.words == RegionalWords::us; }
+
+std::string days_in_words(std::int64_t n) { return fmt::format("{} day{}", n, n == 1 ? "" : "s"); }
+
+// A little of a liquid reads better in millilitres, whatever the person's volumes.
+std::string liquid(units::Volume v, const Speaker& s) {
+  const double ml = units::in_litres(v) * 1000;
+  if (ml < 1000) return fmt::format("{:.0f} mL", ml);
+  return s.printer.print(v);
+}
+std::string powder(units::Mass m, const Speaker& s) {
+  const double g = units::in_grams(m);
+  if (g < 1000) return fmt::format("{:.0f} g", g);
+  return s.printer.print(m);
+}
+
+std::string money(std::int64_t minor) { return fmt::format("{}.{:02}", minor / 100, minor % 100); }
+
+}  // namespace
+
+std::string say(WorkKind work, const Speaker& s) {
+  switch (work) {
+    case WorkKind::caustic:
+      return "Clean the line";
+    case WorkKind::acid:
+      return "Acid against beer stone";
+    case WorkKind::strip_down:
+      return american(s) ? "Take the faucet apart" : "Take the tap apart";
+    case WorkKind::seals:
+      return "Renew the seals";
+    case WorkKind::keg_clean:
+      return "Wash the keg";
+    case WorkKind::coupler_clean:
+      return "Clean the coupler";
+    case WorkKind::place_clean:
+      return "Clean floor and cooler";
+    case WorkKind::alarm_check:
+      return "Try the gas alarm";
+    case WorkKind::bottle_retest:
+      return "Bottle due for its test";
+    case WorkKind::leak_test:
+      return "Test for leaks";
+  }
+  return {};
+}
+
+std::string say(RuleScope scope, const Speaker&) {
+  switch (scope) {
+    case RuleScope::line:
+      return "every line";
+    case RuleScope::keg:
+      return "every keg";
+    case RuleScope::coupler:
+      return "every coupler";
+    case RuleScope::bottle:
+      return "every gas bottle";
+    case RuleScope::place:
+      return "every place";
+    case RuleScope::alarm:
+      return "every gas alarm";
+  }
+  return {};
+}
+
+std::string say_due(const DueWork& w, const Speaker& s) {
+  if (w.state == DueState::overdue) return days_in_words(w.days_over) + " overdue";
+  const std::int64_t ahead = (w.due - s.calendar->date_of(s.now)).count();
+  if (ahead == 0) return "due today";
+  if (ahead == 1) return "due tomorrow";
+  return "due " + say_date(w.due, s);
+}
+
+std::string say_rule(const AppliedRule& r, const Speaker&) {
+  const std::string source = r.source.empty() ? r.reason : r.source;
+  if (!r.interval_days) return source.empty() ? "each time it is called for" : source;
+  const std::string every = "every " + days_in_words(*r.interval_days);
+  return source.empty() ? every + ", own rule" : every + ": " + source;
+}
+
+std::vector<std::string> say_why(const DueWork& w, const Speaker& s) {
+  std::vector<std::string> lines = {say_rule(w.governing, s)};
+  if (!w.governing.reason.empty() && !w.governing.source.empty()) {
+    lines.push_back("because: " + w.governing.reason);
+  }
+  lines.push_back(w.last_done ? "last done " + say_day(*w.last_done, s)
+                              : std::string("never logged: counted from when it was registered"));
+  if (w.partly_done) lines.push_back("partly done " + say_day(*w.partly_done, s));
+  if (w.put_off_to) {
+    std::string line = "put off to " + say_date(*w.put_off_to, s);
+    if (!w.put_off_because.empty()) line += ": " + w.put_off_because;
+    lines.push_back(std::move(line));
+  }
+  for (const AppliedRule& r : w.also) lines.push_back("also: " + say_rule(r, s));
+  return lines;
+}
+
+std::string say_step(const PlanStep& step, const Speaker& s) {
+  switch (step.kind) {
+    case StepKind::check_alarm:
+      return "Try the gas alarm";
+    case StepKind::lock:
+      return american(s) ? "Lock the lines, sign every faucet" : "Lock the lines, sign every tap";
+    case StepKind::vent:
+      return "Gas off, let the pressure off";
+    case StepKind::flush:
+      return "Flush the beer out with water";
+    case StepKind::caustic: {
+      const std::string what = step.agent.empty() ? "cleaner" : step.agent;
+      return step.kegs ? "Wash the kegs with " + what : "Fill the lines with " + what;
+    }
+    case StepKind::rinse:
+      return step.kegs ? "Rinse the kegs" : "Rinse the lines with water";
+    case StepKind::acid:
+      return "Fill the lines with " + (step.agent.empty() ? std::string("acid") : step.agent);
+    case StepKind::rinse_acid:
+      return "Rinse the acid out with water";
+    case StepKind::strip_down:
+      return american(s) ? "Take the faucets apart and brush them"
+                         : "Take the taps apart and brush them";
+    case StepKind::coupler:
+      return "Brush the couplers";
+    case StepKind::seals:
+      return "Renew the seals";
+    case StepKind::purge:
+      return "Close the kegs and purge them";
+    case StepKind::release:
+      return "Check and release the lines";
+    case StepKind::leak_test:
+      return "Test for leaks";
+    case StepKind::place_clean:
+      return "Clean floor and cooler";
+    case StepKind::retest:
+      return "Set bottles aside for their test";
+  }
+  return {};
+}
+
+std::string say_amounts(const PlanStep& step, const Speaker& s) {
+  std::vector<std::string> parts;
+  if (step.solution) {
+    std::string mix = liquid(*step.solution, s) + " of solution";
+    if (step.concentrate) {
+      mix += ": " + liquid(*step.concentrate, s) + " of cleaner";
+    } else if (step.concentrate_mass) {
+      mix += ": " + powder(*step.concentrate_mass, s) + " of cleaner";
+    }
+    if (step.water) mix += " into " + liquid(*step.water, s) + " of water";
+    parts.push_back(std::move(mix));
+  } else if (step.water) {
+    parts.push_back("at least " + liquid(*step.water, s) + " of water");
+  }
+  if (step.contact) parts.push_back(say_minutes(*step.contact, s) + " contact");
+  if (step.seals > 0) {
+    parts.push_back(fmt::format("{} set{} of seals", step.seals, step.seals == 1 ? "" : "s"));
+  }
+  if (step.gas) parts.push_back("about " + powder(*step.gas, s) + " of CO2");
+  parts.push_back(say_minutes(step.hands_on, s) + " of work");
+  return fmt::format("{}", fmt::join(parts, "; "));
+}
+
+std::string say_caution(const PlanStep& step, const Speaker& s) {
+  switch (step.caution) {
+    case StepCaution::none:
+      return {};
+    case StepCaution::pressure:
+      return "Vent before you open anything. Keep your face away.";
+    case StepCaution::caustic:
+      return "Caustic burns eyes and skin: goggles, gloves, apron. Never leave it unattended; the "
+             "label comes first.";
+    case StepCaution::acid:
+      return "Acid burns: goggles and gloves. Only after the caustic is rinsed out. Never with a "
+             "chlorine cleaner: it gives off poisonous gas.";
+    case StepCaution::chlorine:
+      return "Chlorine cleaner: never let acid near it today. Goggles and gloves; air the place.";
+    case StepCaution::release:
+      return step.kind == StepKind::lock
+                 ? (american(s) ? "Hang a sign on the faucet as well: do not serve."
+                                : "Hang a sign on the tap as well: do not serve.")
+                 : "By litmus or pH against tap water, never by finger or taste.";
+    case StepCaution::gas:
+      return "CO2 stays low and cannot be smelt: air the place. If a real alarm sounds, stay out.";
+  }
+  return {};
+}
+
+std::string say_reason(const PlannedDay& day, const Speaker&) {
+  switch (day.why) {
+    case DayReason::overdue_now:
+      return "the soonest: something is overdue";
+    case DayReason::first_falls_due:
+      return "the day on which the first thing falls due";
+    case DayReason::least_beer_lost:
+      return "least beer lost: kegs will have run empty";
+    case DayReason::a_day_later:
+      return "a day later";
+  }
+  return {};
+}
+
+std::vector<std::string> say_cost(const PlannedDay& day, const Speaker& s) {
+  const DayCost& c = day.cost;
+  std::vector<std::string> lines;
+  std::string beer = units::in_litres(c.beer_lost) < 0.005
+                         ? std::string("no beer lost that is on record")
+                         : liquid(c.beer_lost, s) + " of beer lost";
+  if (c.price_minor > 0) beer += ", worth " + money(c.price_minor);
+  if (c.lines_unpriced > 0) beer += fmt::format(" ({} without a price)", c.lines_unpriced);
+  if (c.lines_unmeasured > 0) {
+    beer += fmt::format("; {} line{} not measured", c.lines_unmeasured,
+                        c.lines_unmeasured == 1 ? "" : "s");
+  }
+  lines.push_back(std::move(beer));
+  if (c.lines_run_empty > 0) {
+    lines.push_back(fmt::format("{} keg{} run empty by then", c.lines_run_empty,
+                                c.lines_run_empty == 1 ? "" : "s"));
+  }
+  lines.push_back(
+      c.late == 0 ? std::string("nothing late")
+                  : fmt::format("{} late, by {} at most", c.late, days_in_words(c.most_days_late)));
+  lines.push_back(fmt::format("{} task{}, {}", day.tasks.size(), day.tasks.size() == 1 ? "" : "s",
+                              say_minutes(c.time, s)));
+  return lines;
+}
+
+std::string say_left_out(const LeftOut& l, const CellarStatus& names, const Speaker& s) {
+  const std::string what = say(l.task.work, s) + ", " + name_of(l.task.about, names);
+  switch (l.why) {
+    case LeftOutWhy::no_time:
+      return what + ": not enough time that day";
+    case LeftOutWhy::keg_has_beer:
+      return what + ": once the keg is empty";
+    case LeftOutWhy::acid_with_chlorine:
+      return what + ": not on a day with a chlorine cleaner";
+  }
+  return what;
+}
+
+std::string say_minutes(units::Duration d, const Speaker&) {
+  const auto minutes = static_cast<std::int64_t>(std::ceil(units::in_minutes(d) - 1e-9));
+  if (minutes < 60) return fmt::format("{} min", minutes);
+  if (minutes % 60 == 0) return fmt::format("{} h", minutes / 60);
+  return fmt::format("{} h {} min", minutes / 60, minutes % 60);
+}
+
+}  // namespace ullage::report

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Due work, cleaning days and their steps in words. Short: they are read in a
+// cold cellar with wet gloves on.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/cellar/cleaning_plan.h"
+#include "core/report/say.h"
+
+namespace ullage::report {
+
+[[nodiscard]] std::string say(cellar::WorkKind, const Speaker&);   // "Acid against beer stone"
+[[nodiscard]] std::string say(cellar::RuleScope, const Speaker&);  // "every line"
+
+// "3 days overdue", "due today", "due Fri 4 Dec"
+[[nodiscard]] std::string say_due(const cellar::DueWork&, const Speaker&);
+// "every 14 days: trade handbook (US), 14 days"
+[[nodiscard]] std::string say_rule(const cellar::AppliedRule&, const Speaker&);
+// Why it is due, line by line: its rule, what was done last, other rules, put off.
+[[nodiscard]] std::vector<std::string> say_why(const cellar::DueWork&, const Speaker&);
+
+// "Every line before the cleaner goes in"
+[[nodiscard]] std::string say_step(const cellar::PlanStep&, const Speaker&);
+// What it takes: "2.3 L of solution: 114 mL of line cleaner, 2.2 L of water; 20 min contact"
+[[nodiscard]] std::string say_amounts(const cellar::PlanStep&, const Speaker&);
+// The caution that stands at the step; empty for none.
+[[nodiscard]] std::string say_caution(const cellar::PlanStep&, const Speaker&);
+
+[[nodiscard]] std::string say_reason(const cellar::PlannedDay&, const Speaker&);
+// What the day costs, line by line. Money is in the cellar's own currency, which
+// the program does not know: 1234 is said "12.34".
+[[nodiscard]] std::vector<std::string> say_cost(const cellar::PlannedDay&, const Speaker&);
+[[nodiscard]] std::string say_left_out(const cellar::LeftOut&, const cellar::CellarStatus& names,
+                                       const Speaker&);
+[[nodiscard]] std::string say_minutes(units::Duration, const Speaker&);  // "25 min", "2 h 10 min"
+
+}  // namespace ullage::report

@@ -1,0 +1,253 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The cleaning day through the main window, on the real demo cellar: what is due,
+// the plan, locks, ticks, a tick taken back, the release by a check, the list on
+// paper; moving a task; and rules from a ready set.
+#include <gmock/gmock.h>
+
+#include <QApplication>
+#include <QCheckBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QProcess>
+#include <QPushButton>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTimer>
+#include <QTreeWidget>
+#include <algorithm>
+#include <memory>
+
+#include "app/demo_cellar.h"
+#include "app/surroundings.h"
+#include "tests/support/accessibility.h"
+#include "tests/support/fake_surroundings.h"
+#include "tests/support/own_preferences.h"
+#include "ui/dialogs/cleaning_list_preview.h"
+#include "ui/dialogs/forms/entry_form.h"
+#include "ui/dialogs/put_off_dialog.h"
+#include "ui/dialogs/rules_dialog.h"
+#include "ui/main_window.h"
+#include "ui/pages/cleaning_page.h"
+
+namespace ullage {
+namespace {
+
+using cellar::StepKind;
+
+class CleaningJourney : public ::testing::Test {
+ protected:
+  void SetUp() override {
+    auto made = app::make_demo(folder_.filePath(QStringLiteral("demo.cellar")).toStdString(),
+                               {clock_, ids_});
+    ASSERT_TRUE(made);
+    show(std::move(*made));
+  }
+  void show(std::unique_ptr<app::CellarSession> cellar) {
+    window_.reset();
+    cellar_ = std::move(cellar);
+    own_.preferences.set_initials(QStringLiteral("JB"));
+    window_ =
+        std::make_unique<ui::MainWindow>(*cellar_, own_.preferences, prompts_, ui::AppCommands{});
+    window_->show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
+    window_->run(ui::Command::page_cleaning);
+    page_ = window_->findChild<ui::CleaningPage*>();
+    ASSERT_NE(page_, nullptr);
+    QApplication::processEvents();
+  }
+
+  // The step of a kind that is about a thing, and the thing's place in it.
+  struct Spot {
+    int step = -1;
+    int thing = -1;
+  };
+  [[nodiscard]] Spot spot(StepKind kind, cellar::SubjectRef about) const {
+    const auto& steps = page_->shown_day()->steps;
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+      const auto at = std::ranges::find(steps[i].things, about);
+      if (steps[i].kind != kind || at == steps[i].things.end()) continue;
+      return {static_cast<int>(i), static_cast<int>(at - steps[i].things.begin())};
+    }
+    ADD_FAILURE() << "no such step";
+    return {};
+  }
+  // A line that is to be cleaned with caustic.
+  [[nodiscard]] cellar::SubjectRef some_line() const {
+    for (const auto& step : page_->shown_day()->steps) {
+      if (step.kind == StepKind::caustic && !step.kegs) return step.things.at(0);
+    }
+    ADD_FAILURE() << "no line is due";
+    return {};
+  }
+  [[nodiscard]] QCheckBox* box(Spot at) const {
+    return page_->findChild<QCheckBox*>(QStringLiteral("tick_%1_%2").arg(at.step).arg(at.thing));
+  }
+  void click(StepKind kind, cellar::SubjectRef about) {
+    QCheckBox* found = box(spot(kind, about));
+    ASSERT_NE(found, nullptr);
+    found->click();
+    settle();
+  }
+  static void settle() {
+    QTest::qWait(20);  // old rows go, new ones are laid out
+  }
+  [[nodiscard]] cellar::LineStatus line(cellar::SubjectRef about) const {
+    const auto status = cellar_->status();
+    const cellar::LineStatus* found = status->find(cellar::LineId{about.uuid});
+    return found == nullptr ? cellar::LineStatus{} : *found;
+  }
+  // Runs `act` on the dialog of the type as soon as it stands open.
+  template <class Dialog, class Act>
+  void on_next(Act act) {
+    auto* poll = new QTimer(window_.get());
+    QObject::connect(poll, &QTimer::timeout, poll, [poll, act] {
+      auto* dialog = qobject_cast<Dialog*>(QApplication::activeModalWidget());
+      if (dialog == nullptr) return;
+      poll->stop();
+      poll->deleteLater();
+      act(*dialog);
+    });
+    poll->start(10);
+  }
+
+  QTemporaryDir folder_;
+  app::SystemClock clock_;
+  app::RandomIds ids_;
+  testing::OwnPreferences own_;
+  testing::QueuedPrompts prompts_;
+  std::unique_ptr<app::CellarSession> cellar_;
+  std::unique_ptr<ui::MainWindow> window_;
+  ui::CleaningPage* page_ = nullptr;
+};
+
+TEST_F(CleaningJourney, TheDayIsPlannedLockedTickedReleasedAndPrinted) {
+  ASSERT_FALSE(page_->proposed().empty());
+  const cellar::SubjectRef about = some_line();
+
+  // The cleaner before the lock: said, and not ticked when the person thinks better of it.
+  prompts_.confirmations.push_back(false);
+  click(StepKind::caustic, about);
+  ASSERT_EQ(prompts_.asked.size(), 1);
+  EXPECT_FALSE(page_->begun());
+  EXPECT_FALSE(box(spot(StepKind::caustic, about))->isChecked());
+
+  for (const StepKind kind : {StepKind::lock, StepKind::vent, StepKind::flush}) {
+    click(kind, about);
+  }
+  EXPECT_TRUE(page_->begun());
+  EXPECT_TRUE(line(about).lock) << "locked by the tick";
+  click(StepKind::caustic, about);
+  EXPECT_TRUE(box(spot(StepKind::caustic, about))->isChecked());
+  const auto cleaned = line(about).last_cleaned;
+  ASSERT_TRUE(cleaned);
+
+  // A tick taken back is struck, not lost; ticked again it counts again.
+  click(StepKind::caustic, about);
+  EXPECT_NE(line(about).last_cleaned, cleaned);
+  click(StepKind::caustic, about);
+  click(StepKind::rinse, about);
+  EXPECT_EQ(prompts_.asked.size(), 1) << "no step was out of order";
+  EXPECT_TRUE(line(about).lock) << "rinsing releases nothing";
+
+  on_next<ui::EntryForm>([](ui::EntryForm& form) {
+    auto* by = form.findChild<QWidget*>(QStringLiteral("checked_by"))->findChild<QLineEdit*>();
+    by->setText(QStringLiteral("JB"));
+    form.findChild<QCheckBox*>(QStringLiteral("passed"))->setChecked(true);
+    EXPECT_TRUE(form.log()) << form.refusal().toStdString();
+    form.accept();
+  });
+  const Spot release = spot(StepKind::release, about);
+  auto* answer = page_->findChild<QPushButton*>(
+      QStringLiteral("answer_%1_%2").arg(release.step).arg(release.thing));
+  ASSERT_NE(answer, nullptr);
+  answer->click();
+  settle();
+  EXPECT_FALSE(line(about).lock);
+  EXPECT_TRUE(box(release)->isChecked());
+}
+
+TEST_F(CleaningJourney, TheListPrintsAsTextOnBothPapers) {
+  ASSERT_NE(page_->shown_day(), nullptr);
+  ui::CleaningListPreview preview(window_->context(), *page_->shown_day());
+  preview.show();
+  const std::pair<ui::Paper, const char*> papers[] = {{ui::Paper::a4, "595"},
+                                                      {ui::Paper::letter, "612"}};
+  for (const auto& [paper, width] : papers) {
+    preview.set_paper(paper);
+    const QString path = folder_.filePath(QStringLiteral("list-%1.pdf").arg(QLatin1String(width)));
+    ASSERT_TRUE(preview.save_pdf(path));
+    QProcess text;
+    text.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
+    ASSERT_TRUE(text.waitForFinished());
+    const QString words = QString::fromUtf8(text.readAllStandardOutput());
+    EXPECT_TRUE(words.contains(QStringLiteral("Cleaning list"))) << words.toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("Lock the lines"))) << words.toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("CAUTION"))) << words.toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("Checked by"))) << words.toStdString();
+    QProcess info;
+    info.start(QStringLiteral("pdfinfo"), {path});
+    ASSERT_TRUE(info.waitForFinished());
+    EXPECT_TRUE(QString::fromUtf8(info.readAllStandardOutput()).contains(QLatin1String(width)));
+  }
+}
+
+TEST_F(CleaningJourney, MovingATaskTellsWhatBecomesOverdueAndIsUndone) {
+  auto* list = page_->findChild<QTreeWidget*>(QStringLiteral("due_list"));
+  ASSERT_NE(list, nullptr);
+  ASSERT_NE(list->currentItem(), nullptr) << "the first row is chosen";
+  const std::size_t before = cellar_->journal().entries().size();
+  QString told;
+  on_next<ui::PutOffDialog>([&told](ui::PutOffDialog& dialog) {
+    told = dialog.consequence();
+    dialog.findChild<QPushButton*>(QStringLiteral("move_it"))->click();
+  });
+  list->setFocus();
+  QTest::keyClick(list, Qt::Key_Return);
+  settle();
+  EXPECT_TRUE(told.contains(QStringLiteral("overdue"))) << told.toStdString();
+  ASSERT_EQ(cellar_->journal().entries().size(), before + 1);
+  const auto* moved = get_if<cellar::WorkMoved>(&cellar_->journal().entries().back().payload);
+  ASSERT_NE(moved, nullptr);
+  window_->run(ui::Command::undo);
+  EXPECT_EQ(cellar_->journal().standing(cellar_->journal().entries().at(before).header.id),
+            cellar::Standing::struck);
+}
+
+TEST_F(CleaningJourney, AReadySetGivesANewCellarItsRules) {
+  cellar::CellarDescribed described;
+  described.name = "New cellar";
+  described.time_zone = "UTC";
+  auto empty = app::CellarSession::create(
+      folder_.filePath(QStringLiteral("empty.cellar")).toStdString(), described, {clock_, ids_});
+  ASSERT_TRUE(empty);
+  show(std::move(*empty));
+  EXPECT_TRUE(page_->proposed().empty());
+  ui::RulesDialog dialog(window_->context());
+  dialog.show();
+  dialog.findChild<QPushButton*>(QStringLiteral("rule_take_set"))->click();
+  const auto rules = cellar_->status()->rules;
+  EXPECT_GE(rules.size(), 4U);
+  for (const cellar::RuleRecord& r : rules) EXPECT_FALSE(r.source.empty());
+  auto* table = dialog.findChild<QTreeWidget*>(QStringLiteral("rules_table"));
+  EXPECT_EQ(table->topLevelItemCount(), static_cast<int>(rules.size()));
+  dialog.findChild<QPushButton*>(QStringLiteral("rule_take_set"))->click();
+  EXPECT_EQ(cellar_->status()->rules.size(), rules.size()) << "a second time adds nothing";
+  dialog.findChild<QPushButton*>(QStringLiteral("rule_force"))->click();
+  EXPECT_EQ(std::ranges::count(cellar_->status()->rules, false, &cellar::RuleRecord::in_force), 1);
+}
+
+TEST_F(CleaningJourney, ThePageAndItsDialogsCanBeReadAndReachedByKey) {
+  EXPECT_THAT(testing::unnamed_controls(*window_), ::testing::IsEmpty());
+  EXPECT_THAT(testing::tab_order_faults(*window_), ::testing::IsEmpty());
+  EXPECT_THAT(testing::contrast_faults(*window_), ::testing::IsEmpty());
+  EXPECT_THAT(testing::clipped_texts(*window_), ::testing::IsEmpty());
+  ui::RulesDialog rules(window_->context());
+  rules.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&rules));
+  EXPECT_THAT(testing::unnamed_controls(rules), ::testing::IsEmpty());
+  EXPECT_THAT(testing::clipped_texts(rules), ::testing::IsEmpty());
+}
+
+}  // namespace
+}  // namespace ullage

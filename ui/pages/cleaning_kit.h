@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The cleaners and the time at hand, as the person keeps them: what the label
+// says does not belong in the cellar's journal, it stands on the shelf.
+#pragma once
+
+#include "core/cellar/cleaning_plan.h"
+
+namespace ullage::ui {
+
+class Preferences;
+
+struct CleaningHabits {
+  cellar::CleaningKit kit;
+  units::Duration time_at_hand = units::minutes(180);
+};
+// As remembered; what is usual where nothing is.
+[[nodiscard]] CleaningHabits cleaning_habits(const Preferences&);
+void remember(Preferences&, const CleaningHabits&);
+
+}  // namespace ullage::ui

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The Cleaning page: what is due, the next cleaning day with two days to choose
+// from, and its list to tick. With the first tick the list stands still until it
+// is closed, though what is ticked is no longer due.
+#pragma once
+
+#include <QWidget>
+#include <map>
+#include <memory>
+#include <optional>
+#include <set>
+#include <vector>
+
+#include "core/cellar/cleaning_plan.h"
+#include "ui/context.h"
+
+class QButtonGroup;
+class QPushButton;
+class QScrollArea;
+class QStackedWidget;
+class QVBoxLayout;
+
+namespace ullage::ui {
+
+class DueList;
+class InkLabel;
+class StepCard;
+
+class CleaningPage : public QWidget {
+  Q_OBJECT
+ public:
+  explicit CleaningPage(const Context& context, QWidget* parent = nullptr);
+  ~CleaningPage() override;
+
+  void refresh();
+  // The days proposed, and the one whose list is shown; null when nothing is due.
+  [[nodiscard]] const std::vector<cellar::PlannedDay>& proposed() const { return proposed_; }
+  [[nodiscard]] const cellar::PlannedDay* shown_day() const;
+  [[nodiscard]] bool begun() const { return begun_at_.has_value(); }
+  void choose_day(std::size_t which);
+  void close_list();
+  // The thing of a step ticked or unticked, as by hand.
+  void tick(std::size_t step, std::size_t thing, bool on);
+
+ protected:
+  void changeEvent(QEvent* event) override;
+
+ private:
+  using Ticked = std::pair<std::size_t, cellar::SubjectRef>;
+  void build();
+  [[nodiscard]] QWidget* build_body();
+  void replan();
+  void show_days();
+  void show_steps();
+  [[nodiscard]] StepCard* card_for(std::size_t step);
+  [[nodiscard]] bool is_done(std::size_t step, cellar::SubjectRef thing) const;
+  [[nodiscard]] bool may_tick(std::size_t step, cellar::SubjectRef thing);
+  void begin();
+  void log_tick(std::size_t step, cellar::SubjectRef thing);
+  void take_back(std::size_t step, cellar::SubjectRef thing);
+  void answer(std::size_t step, std::size_t thing);
+  void start_timer(std::size_t step, bool start);
+  void tell_time();
+  void put_off();
+  void log_due();
+  void open_rules();
+  void open_kit();
+  void open_print();
+
+  Context context_;
+  std::unique_ptr<cellar::Subscription> listening_;
+  std::vector<cellar::DueWork> due_;
+  std::vector<cellar::PlannedDay> proposed_;
+  std::size_t chosen_day_ = 0;
+  std::optional<cellar::PlannedDay> running_;  // the day begun
+  std::optional<cellar::Instant> begun_at_;
+  std::set<Ticked> by_hand_;  // ticks that leave no trace in the journal
+  std::map<std::size_t, cellar::Instant> timers_;
+  std::vector<StepCard*> cards_;
+
+  InkLabel* summary_ = nullptr;
+  DueList* due_list_ = nullptr;
+  QStackedWidget* stack_ = nullptr;
+  QWidget* days_ = nullptr;
+  QVBoxLayout* days_column_ = nullptr;
+  InkLabel* list_title_ = nullptr;
+  QPushButton* close_ = nullptr;
+  QPushButton* print_ = nullptr;
+  QScrollArea* steps_ = nullptr;
+};
+
+}  // namespace ullage::ui
