@@ -20,7 +20,7 @@ std::optional<RangeError> miscounted(std::size_t given, std::size_t parts) {
   return RangeError{Subject::parts, static_cast<double>(given), n, n};
 }
 
-AtRest judge(const Estimate<PressureDifference>& margin) {
+AtRest judge_place(const Estimate<PressureDifference>& margin) {
   const double m = in_pascals(margin.value());
   if (m - margin.half_width() >= 0) return AtRest::stays;
   if (m + margin.half_width() < 0) return AtRest::breaks_out;
@@ -59,8 +59,8 @@ Result<std::vector<StandingPlace>> break_out_at_rest(
         },
         applied, held, standing[i], beer.ambient);
     if (!margin) return std::unexpected(margin.error());
-    places.push_back(
-        {i, worst.along, standing[i].value(), worst.pressure, *need, *margin, judge(*margin)});
+    places.push_back({i, worst.along, standing[i].value(), worst.pressure, *need, *margin,
+                      judge_place(*margin)});
   }
   return places;
 }

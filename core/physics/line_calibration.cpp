@@ -43,8 +43,8 @@ Result<double> shortfall(const LineParts& parts, const FlowingBeer& beer, GaugeP
 // The parameter in `range` at which the shortfall of `parts_for(parameter)` is
 // nothing; refuses as `subject` where there is none.
 template <class PartsFor>
-Result<double> solve(Subject subject, Range range, PartsFor&& parts_for, const FlowingBeer& beer,
-                     GaugePressure p, VolumeFlow flow) {
+Result<double> solve_pour(Subject subject, Range range, PartsFor&& parts_for,
+                          const FlowingBeer& beer, GaugePressure p, VolumeFlow flow) {
   const auto at = [&](double v) { return shortfall(parts_for(v), beer, p, flow); };
   const auto low = at(range.low);
   if (!low) return std::unexpected(low.error());
@@ -85,7 +85,7 @@ Result<Estimate<BoreFactor>> calibrate_bore(const LineParts& parts, const Measur
           ViscosityFactor thick) -> Result<BoreFactor> {
         const auto beer = flowing_beer(t, gravity, thick);
         if (!beer) return std::unexpected(beer.error());
-        const auto factor = solve(
+        const auto factor = solve_pour(
             Subject::factor, bore_factor_range,
             [&](double f) { return with_bores(parts, BoreFactor(f)); }, *beer, p, v / s);
         if (!factor) return std::unexpected(factor.error());
@@ -103,7 +103,7 @@ Result<Length> calibrate_roughness(const LineParts& parts, const MeasuredPour& p
   for (const LinePart& part : parts)
     if (const Hose* h = get_if<Hose>(&part))
       roughest = std::min(roughest, h->bore.value() * relative_roughness_range.high);
-  const auto e = solve(
+  const auto e = solve_pour(
       Subject::roughness, {0.0, roughest},
       [&](double r) { return with_roughness(parts, metres(r)); }, *beer, pour.pressure.value(),
       pour.volume.value() / pour.duration.value());

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // Solving a pour and its profile, beside the floor: the same bracketing solver on
-// a function of one logarithm. Target: a pour under 20 us (docs/architecture.md).
+// a function of one logarithm. Target: a pour under 20 us.
 #include <benchmark/benchmark.h>
 
 #include <boost/math/tools/toms748_solve.hpp>

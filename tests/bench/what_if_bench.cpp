@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // A what-if control moved by the mouse: setting, outlook, advice, words and the
-// redrawn page with 24 lines shown. Target: one frame, 16 ms (docs/architecture.md).
+// redrawn page with 24 lines shown. Target: one frame, 16 ms.
 // The floor is the outlook alone.
 #include <benchmark/benchmark.h>
 

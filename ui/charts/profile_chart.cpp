@@ -15,7 +15,7 @@ namespace ullage::ui {
 
 namespace {
 
-QPen dashed(const QColor& colour, double width) {
+QPen profile_dashes(const QColor& colour, double width) {
   QPen pen(colour, width);
   pen.setDashPattern({4, 3});
   return pen;
@@ -140,7 +140,7 @@ void ProfileChart::draw_lines() {
     curve->setPen(pen);
     for (const physics::ProfilePoint& p : points) curve->addData(x_of(p.along), y_of(p.pressure));
   };
-  if (tried_) line(now_.pouring, dashed(theme.control_line, 1.4));
+  if (tried_) line(now_.pouring, profile_dashes(theme.control_line, 1.4));
   line(front().at_rest, QPen(theme.text_secondary, 1.6));
   line(front().pouring, QPen(theme.accent, 2.4));
 }
@@ -157,7 +157,7 @@ void ProfileChart::draw_equilibrium() {
     if (to.along == from.along) continue;
     const double level = y_of(place.needed.value());
     auto* step = new QCPCurve(plot_->xAxis, plot_->yAxis);
-    step->setPen(dashed(theme.warning, 2));
+    step->setPen(profile_dashes(theme.warning, 2));
     step->addData(x_of(from.along), level);
     step->addData(x_of(to.along), level);
     if (place.verdict != physics::AtRest::breaks_out) continue;
@@ -198,8 +198,9 @@ void ProfileChart::draw_legend() {
   };
   std::vector<Entry> entries{{tr("pouring"), QPen(theme.accent, 2.4)},
                              {tr("at rest"), QPen(theme.text_secondary, 1.6)}};
-  if (!front().places.empty()) entries.push_back({tr("beer needs"), dashed(theme.warning, 2)});
-  if (tried_) entries.push_back({tr("as it is"), dashed(theme.control_line, 1.4)});
+  if (!front().places.empty())
+    entries.push_back({tr("beer needs"), profile_dashes(theme.warning, 2)});
+  if (tried_) entries.push_back({tr("as it is"), profile_dashes(theme.control_line, 1.4)});
   const double step = 1.0 / static_cast<double>(entries.size());
   for (std::size_t i = 0; i < entries.size(); ++i) {
     const double x = 0.01 + step * static_cast<double>(i);

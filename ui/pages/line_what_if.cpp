@@ -15,9 +15,9 @@ namespace ullage::ui {
 
 namespace {
 
-using Scale = QuantitySlider::Scale;
+using TriedScale = QuantitySlider::Scale;
 
-Scale pressures(units::PressureUnit unit) {
+TriedScale tried_pressures(units::PressureUnit unit) {
   switch (unit) {
     case units::PressureUnit::psi:
       return {0, units::psi(40).value(), units::psi(0.5).value()};
@@ -28,24 +28,24 @@ Scale pressures(units::PressureUnit unit) {
   }
   return {0, 280e3, 2e3};
 }
-Scale lengths(units::LengthUnit unit, double now) {
+TriedScale tried_lengths(units::LengthUnit unit, double now) {
   const bool feet = unit == units::LengthUnit::foot;
   const double step = feet ? units::feet(0.5).value() : 0.1;
   return {step, std::max(feet ? units::feet(30).value() : 10.0, 2 * now), step};
 }
-Scale bores(units::BoreUnit unit) {
+TriedScale tried_bores(units::BoreUnit unit) {
   if (unit == units::BoreUnit::inch) {
     const double step = units::inches(1.0 / 32).value();
     return {4 * step, 16 * step, step};
   }
   return {3e-3, 13e-3, 0.1e-3};
 }
-Scale temperatures(units::TemperatureUnit unit) {
+TriedScale tried_temperatures(units::TemperatureUnit unit) {
   if (unit == units::TemperatureUnit::fahrenheit)
     return {units::fahrenheit(32).value(), units::fahrenheit(77).value(), 1 / 1.8};
   return {units::celsius(0).value(), units::celsius(25).value(), 0.5};
 }
-Scale targets(units::Co2Unit unit) {
+TriedScale tried_targets(units::Co2Unit unit) {
   if (unit == units::Co2Unit::grams_per_litre) {
     const double step = 0.1 / units::grams_per_litre_per_volume;
     return {20 * step, 80 * step, step};
@@ -100,20 +100,21 @@ void LineWhatIf::show_setting(const cellar::PourSetting& s, const report::Speake
     for (QuantitySlider* each : {pressure_, length_, bore_, temperature_, target_}) each->reset();
   const units::Printer print = speaker.printer;
   const physics::Hose& hose = s.line.hose();
-  pressure_->set_scale(pressures(print.units.pressure), units::in_pascals(s.pressure.value()),
+  pressure_->set_scale(tried_pressures(print.units.pressure), units::in_pascals(s.pressure.value()),
                        [print](double v) { return q(print.print(units::gauge_pascals(v))); });
-  length_->set_scale(lengths(print.units.length, hose.length.value()), hose.length.value(),
+  length_->set_scale(tried_lengths(print.units.length, hose.length.value()), hose.length.value(),
                      [print](double v) { return q(print.print(units::metres(v))); });
-  bore_->set_scale(bores(print.units.bore), hose.bore.value(),
+  bore_->set_scale(tried_bores(print.units.bore), hose.bore.value(),
                    [print](double v) { return q(print.print_bore(units::metres(v))); });
-  temperature_->set_scale(temperatures(print.units.temperature), units::in_kelvin(s.beer.value()),
+  temperature_->set_scale(tried_temperatures(print.units.temperature),
+                          units::in_kelvin(s.beer.value()),
                           [print](double v) { return q(print.print(units::kelvin(v))); });
   double target = 2.4;
   if (s.target_low && s.target_high)
     target = (s.target_low->count() + s.target_high->count()) / 2;
   else if (s.co2)
     target = s.co2->value().count();
-  target_->set_scale(targets(print.units.co2), target,
+  target_->set_scale(tried_targets(print.units.co2), target,
                      [print](double v) { return q(print.print(units::volumes_of_co2(v))); });
   told();
 }

@@ -28,7 +28,9 @@ namespace {
 constexpr int minute = 60 * 1000;  // ages and due dates move with the clock
 constexpr int side_by_side_from = 1020;
 
-enum Column { tap, beer, pressure, glass, cleaning, state, column_count };
+struct LineColumn {
+  enum : int { tap, beer, pressure, glass, cleaning, state, count };
+};
 
 QIcon mark_icon(Mark mark, const QWidget* like) {
   const qreal ratio = like->devicePixelRatioF();
@@ -110,7 +112,7 @@ void LinesPage::build() {
 }
 
 QTableWidget* LinesPage::build_table() {
-  auto* table = new QTableWidget(0, column_count);
+  auto* table = new QTableWidget(0, LineColumn::count);
   table->setObjectName(QStringLiteral("lines_table"));
   table->setAccessibleName(tr("Lines"));
   table->setHorizontalHeaderLabels(
@@ -129,8 +131,8 @@ QTableWidget* LinesPage::build_table() {
   head->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   head->setHighlightSections(false);
   head->setSectionResizeMode(QHeaderView::ResizeToContents);
-  head->setSectionResizeMode(beer, QHeaderView::Stretch);
-  head->setSectionResizeMode(state, QHeaderView::Stretch);
+  head->setSectionResizeMode(LineColumn::beer, QHeaderView::Stretch);
+  head->setSectionResizeMode(LineColumn::state, QHeaderView::Stretch);
   head->setMinimumSectionSize(64);
   connect(table, &QTableWidget::currentCellChanged, this, [this](int row, int, int, int) {
     if (!refreshing_) choose(row);
@@ -149,16 +151,16 @@ void LinesPage::fill(int row, const cellar::LineStatus& line, const cellar::Cell
                   QString(text).replace(QLatin1Char('\n'), QLatin1String(", ")));
     return item;
   };
-  put(tap, w.tap, w.name);
-  put(beer, w.beer, w.keg == w.beer ? QString() : w.keg);
-  put(pressure, w.set, w.should);
-  put(glass, w.glass, w.range);
-  put(cleaning, w.cleaned, w.due);
-  put(state, w.state, {})->setIcon(mark_icon(mark_of(line), this));
+  put(LineColumn::tap, w.tap, w.name);
+  put(LineColumn::beer, w.beer, w.keg == w.beer ? QString() : w.keg);
+  put(LineColumn::pressure, w.set, w.should);
+  put(LineColumn::glass, w.glass, w.range);
+  put(LineColumn::cleaning, w.cleaned, w.due);
+  put(LineColumn::state, w.state, {})->setIcon(mark_icon(mark_of(line), this));
   if (line.do_not_serve())
-    table_->item(row, state)->setForeground(theme_of(this).danger_ink);
+    table_->item(row, LineColumn::state)->setForeground(theme_of(this).danger_ink);
   else
-    table_->item(row, state)->setForeground(theme_of(this).text);
+    table_->item(row, LineColumn::state)->setForeground(theme_of(this).text);
 }
 
 void LinesPage::refresh() {
