@@ -91,7 +91,7 @@ TEST_F(HeldKeg, WithBeerInsideItIsToldApart) {
   read(day(1), 30, 20, true);
   read(day(4), 30, 20);
   s.read(box, day(1), 4.0);
-  const BatchId rye = s.batch(s.beer("Rye"));
+  const BatchId rye = s.batch("Rye");
   s.fill(k, rye, day(5), 18.0, 4.0);
   s.gas(k, day(5, 1), 30, GasPurpose::burst);
   s.log(day(5, 2), GasOff{k});

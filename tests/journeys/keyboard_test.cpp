@@ -234,7 +234,7 @@ TEST_F(Keyboard, ALineIsLockedAndOnlyAPassedCheckReleasesIt) {
 
 TEST_F(Keyboard, AnEntryIsStruckInTheLogAndBroughtBack) {
   start_with_demo();
-  typist_.chord("Ctrl+3");
+  typist_.chord("Ctrl+8");
   auto* page = window().findChild<ui::LogPage*>();
   ASSERT_NE(page, nullptr);
   typist_.fill("log_words", "K01 filled");

@@ -5,6 +5,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <QDialog>
 #include <QAbstractButton>
 #include <QApplication>
 #include <QComboBox>

@@ -20,11 +20,11 @@ struct Named {
   QColor colour;
 };
 
-class ThemeContrast : public testing::TestWithParam<bool> {
+class ThemeContrast : public ::testing::TestWithParam<bool> {
  protected:
   [[nodiscard]] const Theme& theme() const { return GetParam() ? dark_theme() : light_theme(); }
 };
-INSTANTIATE_TEST_SUITE_P(LightAndDark, ThemeContrast, testing::Bool(),
+INSTANTIATE_TEST_SUITE_P(LightAndDark, ThemeContrast, ::testing::Bool(),
                          [](const auto& which) { return which.param ? "dark" : "light"; });
 
 std::vector<Named> surfaces(const Theme& t) {
