@@ -3,7 +3,6 @@
 
 #include <QAction>
 #include <QActionGroup>
-#include <QButtonGroup>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLineEdit>
@@ -26,7 +25,6 @@ KegsBar::KegsBar(QWidget* parent)
       search_(new QLineEdit(this)),
       sheet_(new QPushButton(tr("Status &sheet"), this)),
       transfer_(new QPushButton(tr("Log a &transfer"), this)),
-      chips_(new QButtonGroup(this)),
       chip_row_(new QWidget(this)),
       order_(new QToolButton(this)),
       orders_(new QActionGroup(this)),
@@ -69,21 +67,21 @@ void KegsBar::build_tools() {
   auto* row = new QHBoxLayout;
   row->setSpacing(space::s);
   auto* flow = new FlowLayout(chip_row_, space::s);
-  chips_->setExclusive(false);
-  for (const KegFilter filter : all_keg_filters) {
+  // In no button group: Tab would then lead to one of them only.
+  for (std::size_t i = 0; i < all_keg_filters.size(); ++i) {
+    const KegFilter filter = all_keg_filters.at(i);
     auto* chip = new Chip(filter_name(filter), chip_row_);
     chip->setCheckable(true);
     chip->setObjectName(QStringLiteral("chip_%1").arg(static_cast<int>(filter)));
-    chips_->addButton(chip, static_cast<int>(filter));
+    // A pressed chip pressed again goes back to all.
+    connect(chip, &Chip::clicked, this, [this, filter](bool on) {
+      const KegFilter chosen = on ? filter : KegFilter::all;
+      set_filter(chosen);
+      emit filter_chosen(chosen);
+    });
+    chips_.at(i) = chip;
     flow->addWidget(chip);
   }
-  // A pressed chip pressed again goes back to all.
-  connect(chips_, &QButtonGroup::idClicked, this, [this](int id) {
-    const bool on = chips_->button(id)->isChecked();
-    const KegFilter filter = on ? static_cast<KegFilter>(id) : KegFilter::all;
-    set_filter(filter);
-    emit filter_chosen(filter);
-  });
   row->addWidget(chip_row_, 1);
 
   auto* menu = new QMenu(order_);
@@ -126,14 +124,13 @@ void KegsBar::build_tools() {
 
 void KegsBar::set_counts(const std::vector<std::size_t>& by_filter) {
   for (std::size_t i = 0; i < by_filter.size(); ++i) {
-    auto* chip = static_cast<Chip*>(chips_->button(static_cast<int>(all_keg_filters.at(i))));
-    chip->set_count(static_cast<int>(by_filter[i]));
+    chips_.at(i)->set_count(static_cast<int>(by_filter[i]));
   }
 }
 
 void KegsBar::set_filter(KegFilter filter) {
-  for (QAbstractButton* chip : chips_->buttons()) {
-    chip->setChecked(chips_->id(chip) == static_cast<int>(filter));
+  for (std::size_t i = 0; i < chips_.size(); ++i) {
+    chips_.at(i)->setChecked(all_keg_filters.at(i) == filter);
   }
 }
 

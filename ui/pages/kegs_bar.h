@@ -10,7 +10,6 @@
 #include "ui/models/keg_listing.h"
 
 class QActionGroup;
-class QButtonGroup;
 class QLineEdit;
 class QPushButton;
 class QToolButton;
@@ -54,7 +53,7 @@ class KegsBar final : public QWidget {
   QLineEdit* search_;
   QPushButton* sheet_;
   QPushButton* transfer_;
-  QButtonGroup* chips_;
+  std::array<Chip*, std::tuple_size_v<decltype(all_keg_filters)>> chips_{};
   QWidget* chip_row_;
   QToolButton* order_;
   QActionGroup* orders_;
