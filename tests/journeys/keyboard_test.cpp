@@ -82,6 +82,60 @@ class Keyboard : public ::testing::Test {
     typist_.finish();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&window()));
   }
+  // The first beer's way to a tap.
+  void register_beer_and_batch() {
+    task("beer", "form_beer_record", [this] {
+      typist_.fill("name", "Tern Bitter");
+      typist_.fill("co2_low_g_per_l", "2 vol");
+      typist_.fill("co2_high_g_per_l", "2.4 vol");
+      log_it();
+    });
+    ASSERT_EQ(cellar().status()->beers.size(), 1U);
+    task("batch", "form_batch_record", [this] {
+      typist_.fill("beer", "tern");
+      typist_.fill("name", "Brew 7");
+      EXPECT_EQ(typist_.spoken(), "Batch number");
+      typist_.fill("original_gravity_sg", "1.048");
+      typist_.fill("final_gravity_sg", "1.011");
+      log_it();
+    });
+    ASSERT_EQ(cellar().status()->batches.size(), 1U);
+  }
+  void fill_k03() {
+    task("transfer k3", "transfer_form", [this] {
+      typist_.fill("transfer_batch", "brew 7");
+      typist_.push("Log now: Cleaned");
+      typist_.push("Log now: Purged of air");
+      typist_.fill("cycles", "5");
+      typist_.fill("pressure_pa", "30 psi");
+      if (!typist_.tab_to("step_filled")) return;
+      typist_.fill("beer_volume_m3", "18 L");
+      typist_.fill("temperature_k", "4 C");
+      typist_.choose("gas_way", "Set and wait");
+      if (!typist_.tab_to("step_gas_set")) return;
+      typist_.fill("pressure_pa", "12 psi");
+      log_it();
+    });
+    ASSERT_TRUE(keg("K03").contents);
+    EXPECT_EQ(keg("K03").contents->beer.name, "Tern Bitter");
+    EXPECT_NEAR(units::in_psi(*keg("K03").gas.set), 12, 0.01);
+  }
+  void put_k03_on_line_1() {
+    task("line", "form_line_record", [this] {
+      typist_.fill("name", "Line 1");
+      typist_.fill("tap", "1");
+      typist_.fill("length_m", "3 m");
+      typist_.fill("bore_m", "4.8 mm");
+      log_it();
+    });
+    typist_.expect("keg_change", [this] {
+      typist_.fill("line", "line 1");
+      typist_.fill("keg_on", "K03");
+      log_it();
+    });
+    typist_.chord("Ctrl+K");
+    typist_.finish();
+  }
 
   QTemporaryDir folder_;
   app::SystemClock clock_;
@@ -126,53 +180,9 @@ TEST_F(Keyboard, FromTheFirstStartToABeerOnTap) {
   EXPECT_EQ(keg("K01").phase, cellar::Phase::unknown);
   EXPECT_EQ(cellar().journal().story(cellar::subject(keg("K01").record.keg)).size(), 2U);
 
-  task("beer", "form_beer_record", [this] {
-    typist_.fill("name", "Tern Bitter");
-    typist_.fill("co2_low_g_per_l", "2 vol");
-    typist_.fill("co2_high_g_per_l", "2.4 vol");
-    log_it();
-  });
-  ASSERT_EQ(cellar().status()->beers.size(), 1U);
-  task("batch", "form_batch_record", [this] {
-    typist_.fill("beer", "tern");
-    typist_.fill("name", "Brew 7");
-    EXPECT_EQ(typist_.spoken(), "Batch number");
-    typist_.fill("original_gravity_sg", "1.048");
-    typist_.fill("final_gravity_sg", "1.011");
-    log_it();
-  });
-  ASSERT_EQ(cellar().status()->batches.size(), 1U);
-
-  task("transfer k3", "transfer_form", [this] {
-    typist_.fill("transfer_batch", "brew 7");
-    typist_.push("Log now: Cleaned");
-    typist_.push("Log now: Purged of air");
-    if (!typist_.tab_to("step_filled")) return;
-    typist_.fill("beer_volume_m3", "18 L");
-    typist_.fill("temperature_k", "4 C");
-    typist_.choose("gas_way", "Set and wait");
-    if (!typist_.tab_to("step_gas_set")) return;
-    typist_.fill("pressure_pa", "12 psi");
-    log_it();
-  });
-  ASSERT_TRUE(keg("K03").contents);
-  EXPECT_EQ(keg("K03").contents->beer.name, "Tern Bitter");
-  EXPECT_NEAR(units::in_psi(*keg("K03").gas.set), 12, 0.01);
-
-  task("line", "form_line_record", [this] {
-    typist_.fill("name", "Line 1");
-    typist_.fill("tap", "1");
-    typist_.fill("length_m", "3 m");
-    typist_.fill("bore_m", "4.8 mm");
-    log_it();
-  });
-  typist_.expect("keg_change", [this] {
-    typist_.fill("line", "line 1");
-    typist_.fill("keg_on", "K03");
-    log_it();
-  });
-  typist_.chord("Ctrl+K");
-  typist_.finish();
+  register_beer_and_batch();
+  fill_k03();
+  put_k03_on_line_1();
   EXPECT_EQ(keg("K03").phase, cellar::Phase::on_tap);
   EXPECT_EQ(line("Line 1").keg, keg("K03").record.keg);
 }

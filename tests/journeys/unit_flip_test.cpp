@@ -5,10 +5,10 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <QDialog>
 #include <QAbstractButton>
 #include <QApplication>
 #include <QComboBox>
+#include <QDialog>
 #include <QFile>
 #include <QHeaderView>
 #include <QLabel>
@@ -65,7 +65,8 @@ QRegularExpression any_of(const char* units) {
 }
 
 const char* const metric_units = "bar|°C|kg|g/L|L|mL|m|cm|mm|°P";
-const char* const us_units = "psi|°F|lb|oz|gal|qt|ft|in|vol";
+// "in" is a word too: "3 in use", "CO2 in it", "9 in kegs".
+const char* const us_units = "psi|°F|lb|oz|gal|qt|ft|in(?! (?:use|it|kegs)\\b)|vol";
 
 class UnitFlip : public ::testing::Test {
  protected:
