@@ -12,6 +12,8 @@ namespace ullage::units {
 namespace {
 
 constexpr double ounces_per_pound = 16.0;
+constexpr double fluid_ounces_per_us_gallon = 128.0;
+constexpr double us_quart_in_fluid_ounces = 32.0;
 constexpr double nowhere = std::numeric_limits<double>::quiet_NaN();  // prints as no number
 
 // One table serves every pressure measured from some other pressure.
@@ -62,6 +64,13 @@ Shown<TemperatureDifference> shown(const DisplayUnits& u, TemperatureDifference)
 Shown<Volume> shown(const DisplayUnits& u, Volume size) {
   switch (u.volume) {
     case VolumeUnit::us_gallon:
+      // A glass or what a line holds: hundredths of a gallon would say little of it.
+      if (size.value() != 0 && stays_below(in_us_gallons(size) * fluid_ounces_per_us_gallon,
+                                           us_quart_in_fluid_ounces, 1)) {
+        return {[](Volume v) { return in_us_gallons(v) * fluid_ounces_per_us_gallon; },
+                {0, 1},
+                "fl oz"};
+      }
       return {[](Volume v) { return in_us_gallons(v); }, {0, 2}, unit_name(u.volume)};
     case VolumeUnit::imperial_gallon:
       return {[](Volume v) { return in_imperial_gallons(v); }, {0, 2}, unit_name(u.volume)};

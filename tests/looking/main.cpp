@@ -102,6 +102,7 @@ class Studio {
     preferences_.set_compact_rows(true);
     save(*window_, QStringLiteral("kegs-compact"));
     preferences_.set_compact_rows(false);
+    take_whole_pages();
     window_->show_page(ui::PageId::lines);
     save(*window_, QStringLiteral("lines"));
     window_->show_page(ui::PageId::cleaning);
@@ -122,6 +123,27 @@ class Studio {
     save(*window_, QStringLiteral("safety"));
     window_->show_page(ui::PageId::log);
     save(*window_, QStringLiteral("log"));
+  }
+
+  // In a window high enough that nothing is scrolled out of sight.
+  void take_whole_pages() {
+    const QSize before = window_->size();
+    window_->resize(before.width(), 2200);
+    const auto status = cellar_.status();
+    for (const char* tag : {"K01", "K07"}) {
+      const cellar::KegStatus* keg = status->keg_by_tag(tag);
+      if (keg == nullptr) continue;
+      window_->show_page(ui::PageId::kegs);
+      window_->show_keg(keg->record.keg);
+      save(*window_, QStringLiteral("whole-kegs-") + QLatin1String(tag));
+    }
+    for (const auto& [page, name] :
+         {std::pair{ui::PageId::lines, "whole-lines"}, std::pair{ui::PageId::gas, "whole-gas"},
+          std::pair{ui::PageId::safety, "whole-safety"}}) {
+      window_->show_page(page);
+      save(*window_, QLatin1String(name));
+    }
+    window_->resize(before);
   }
 
   void take_dialogs() {

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/charts/axis_decimals.h"
 #include "ui/context.h"
 #include "ui/theme/theme.h"
 
@@ -113,7 +114,7 @@ void AnswerChart::draw_axes() {
     y->setRange(low - room, high + room);
     y->ticker()->setTickCount(5);
     y->setNumberFormat("f");
-    y->setNumberPrecision(high - low > 8 ? 0 : 1);
+    y->setNumberPrecision(axis_decimals(y->range().size(), 5));
   }
   const double first = x_of(chart_.points.front().x);
   const double last = x_of(chart_.points.back().x);
@@ -121,7 +122,7 @@ void AnswerChart::draw_axes() {
   x->setRange(first - edge, last + edge);
   x->ticker()->setTickCount(6);
   x->setNumberFormat("f");
-  x->setNumberPrecision(last - first < 4 && !chart_.dots ? 1 : 0);
+  x->setNumberPrecision(chart_.dots ? 0 : axis_decimals(x->range().size(), 6));
   const auto with_unit = [](const std::string& title, const std::string& unit) {
     return unit.empty() ? q(title) : q(title) + QStringLiteral(", ") + q(unit);
   };

@@ -10,6 +10,7 @@
 #include <cmath>
 
 #include "core/units/shown.h"
+#include "ui/charts/axis_decimals.h"
 #include "ui/charts/day_ticks.h"
 #include "ui/context.h"
 #include "ui/theme/theme.h"
@@ -124,8 +125,7 @@ void CarbonationChart::draw_axes() {
   }
   x->grid()->setVisible(false);
   y->setNumberFormat("f");
-  const double span = y->range().size();
-  y->setNumberPrecision(span > 6 ? 0 : 1);
+  y->setNumberPrecision(axis_decimals(y->range().size(), 4));
   plot_->setLocale(speaker_.printer.style.decimal_mark == ',' ? QLocale(QLocale::German)
                                                               : QLocale(QLocale::C));
 }
@@ -234,6 +234,7 @@ void CarbonationChart::draw_marks() {
     label->setColor(mark.planned ? theme.accent_ink : theme.text_secondary);
     label->setPositionAlignment((leftwards ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignTop);
     label->setPadding(QMargins(4, 1, 4, 1));
+    label->setBrush(theme.surface);  // the line of now does not cross the words
     label->position->setTypeX(QCPItemPosition::ptPlotCoords);
     label->position->setTypeY(QCPItemPosition::ptAxisRectRatio);
     const double line = (metrics.height() + 1) / std::max(60, height() - 30);

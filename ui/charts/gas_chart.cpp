@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/charts/axis_decimals.h"
 #include "ui/charts/day_ticks.h"
 #include "ui/context.h"
 #include "ui/theme/theme.h"
@@ -114,7 +115,7 @@ void GasChart::draw_axes() {
   }
   x->grid()->setVisible(false);
   y->setNumberFormat("f");
-  y->setNumberPrecision(y->range().size() < 0.6 ? 2 : 1);
+  y->setNumberPrecision(axis_decimals(y->range().size(), 4));
   plot_->setLocale(speaker_.printer.style.decimal_mark == ',' ? QLocale(QLocale::German)
                                                               : QLocale(QLocale::C));
 }

@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "core/units/shown.h"
+#include "ui/charts/axis_decimals.h"
 #include "ui/charts/day_ticks.h"
 #include "ui/context.h"
 #include "ui/theme/theme.h"
@@ -142,8 +143,7 @@ void HoldChart::draw_axes() {
   }
   x->grid()->setVisible(false);
   y->setNumberFormat("f");
-  const double span = y->range().size();
-  y->setNumberPrecision(span > 6 ? 0 : span > 0.8 ? 1 : 2);
+  y->setNumberPrecision(axis_decimals(y->range().size(), 4));
   plot_->setLocale(speaker_.printer.style.decimal_mark == ',' ? QLocale(QLocale::German)
                                                               : QLocale(QLocale::C));
 }

@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "core/units/shown.h"
+#include "ui/charts/axis_decimals.h"
 #include "ui/context.h"
 #include "ui/theme/theme.h"
 
@@ -125,7 +126,7 @@ void ProfileChart::draw_axes() {
     axis->grid()->setPen(QPen(theme.line, 1));
     axis->grid()->setZeroLinePen(QPen(theme.line, 1));
     axis->setNumberFormat("f");
-    axis->setNumberPrecision(axis->range().size() < 4 ? 1 : 0);
+    axis->setNumberPrecision(axis_decimals(axis->range().size(), 5));
     axis->ticker()->setTickCount(5);
   }
   plot_->xAxis->grid()->setVisible(false);

@@ -64,7 +64,10 @@ QString loss_words(const GasAccount& account, const report::Speaker& speaker) {
   }
   QString words = GasSupplyCard::tr("%1 a day, %2")
                       .arg(q(print.print(loss.per_day)), sureness(loss.confidence));
-  if (account.loss_from && account.loss_to) {
+  if (loss.steady && account.weighings.size() > 2) {
+    words += GasSupplyCard::tr(", steady since %1")
+                 .arg(q(report::say_day(account.weighings.front().at, speaker)));
+  } else if (account.loss_from && account.loss_to) {
     words += GasSupplyCard::tr(", most between %1 and %2")
                  .arg(q(report::say_day(*account.loss_from, speaker)),
                       q(report::say_day(*account.loss_to, speaker)));
@@ -93,6 +96,16 @@ QString planned_words(const GasAccount& account, const units::Printer& print) {
            : p < 0.05 ? GasSupplyCard::tr(": not enough")
                       : GasSupplyCard::tr(": enough with %1 % certainty").arg(per_cent(p));
   return words;
+}
+
+// The loss is known to some per cent, and what it costs no better.
+QString cost_words(const GasAccount& account, const units::Printer& print) {
+  if (!account.alarm || !account.loss || !account.cost_minor_per_30_days) return {};
+  const units::Estimate<units::Mass>& loss = account.loss->per_day;
+  const double cost = static_cast<double>(*account.cost_minor_per_30_days) / 100;
+  const double share = std::abs(loss.half_width() / loss.value().value());
+  return GasSupplyCard::tr("%1 ± %2 in 30 days at the bottle’s price")
+      .arg(q(print.number(cost, 2)), q(print.number(cost * share, 2)));
 }
 
 }  // namespace
@@ -218,7 +231,9 @@ void GasSupplyCard::show_loss(const report::Speaker& speaker) {
              q(report::say(
                  cellar::message(MessageKey::adv_gas_loss, account_->name, account_->loss->per_day),
                  speaker)),
-             q(report::say(cellar::message(MessageKey::adv_gas_loss_detail), speaker)));
+             tr("This is %1. %2")
+                 .arg(sureness(account_->loss->confidence),
+                      q(report::say(cellar::message(MessageKey::adv_gas_loss_detail), speaker))));
 }
 
 void GasSupplyCard::show_facts(const report::Speaker& speaker) {
@@ -237,11 +252,7 @@ void GasSupplyCard::show_facts(const report::Speaker& speaker) {
   if (a.use_per_day)
     fact(tr("Used by the kegs"), tr("%1 a day").arg(q(print.print(*a.use_per_day))));
   fact(tr("Unexplained"), loss_words(a, speaker));
-  if (a.alarm && a.cost_minor_per_30_days) {
-    fact(tr("Costs"),
-         tr("about %1 a month at the bottle’s price")
-             .arg(q(print.number(static_cast<double>(*a.cost_minor_per_30_days) / 100, 2))));
-  }
+  fact(tr("Costs"), cost_words(a, print));
   fact(tr("For the kegs on it"), planned_words(a, print));
   if (a.gauge) fact(tr("Its gauge"), q(report::say(*a.gauge, speaker)));
   if (a.liquid_full_at)

@@ -71,11 +71,23 @@ void LinesPage::resizeEvent(QResizeEvent* event) {
   if (beside) {
     const int right = std::clamp(event->size().width() * 2 / 5, 420, 560);
     splitter_->setSizes({event->size().width() - right, right});
-  } else {
-    const int rows = std::min(table_->rowCount(), 4);
-    const int top = 44 + rows * 46;
-    splitter_->setSizes({top, std::max(200, event->size().height() - top - 80)});
   }
+  // The rows' heights follow from the columns' widths, which Qt sets only now.
+  QTimer::singleShot(0, this, [this] {
+    fit_rows();
+    if (splitter_->orientation() == Qt::Horizontal) return;
+    const int rows = table_->verticalHeader()->length() + table_->horizontalHeader()->height();
+    const int top = std::min(rows + 2, height() * 2 / 5);
+    splitter_->setSizes({top, std::max(200, height() - top - 80)});
+  });
+}
+
+// The beer takes what its name needs up to a width, the state all the rest.
+void LinesPage::fit_rows() {
+  table_->resizeColumnToContents(LineColumn::beer);
+  table_->setColumnWidth(LineColumn::beer,
+                         std::clamp(table_->columnWidth(LineColumn::beer), 80, 180));
+  table_->resizeRowsToContents();
 }
 
 void LinesPage::build() {
@@ -131,7 +143,7 @@ QTableWidget* LinesPage::build_table() {
   head->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   head->setHighlightSections(false);
   head->setSectionResizeMode(QHeaderView::ResizeToContents);
-  head->setSectionResizeMode(LineColumn::beer, QHeaderView::Stretch);
+  head->setSectionResizeMode(LineColumn::beer, QHeaderView::Fixed);
   head->setSectionResizeMode(LineColumn::state, QHeaderView::Stretch);
   head->setMinimumSectionSize(64);
   connect(table, &QTableWidget::currentCellChanged, this, [this](int row, int, int, int) {
@@ -178,7 +190,7 @@ void LinesPage::refresh() {
   const int count = static_cast<int>(lines.size());
   table_->setRowCount(count);
   for (int row = 0; row < count; ++row) fill(row, *lines[static_cast<std::size_t>(row)], *status);
-  table_->resizeRowsToContents();
+  fit_rows();
   auto at = chosen_ ? std::find(shown_.begin(), shown_.end(), *chosen_) : shown_.end();
   if (at == shown_.end()) at = shown_.begin();
   chosen_ = at == shown_.end() ? std::nullopt : std::optional(*at);

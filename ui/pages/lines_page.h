@@ -42,6 +42,7 @@ class LinesPage : public QWidget {
   void fill(int row, const cellar::LineStatus&, const cellar::CellarStatus&);
   void choose(int row);
   void add_line();
+  void fit_rows();
 
   Context& context_;
   std::unique_ptr<cellar::Subscription> listening_;

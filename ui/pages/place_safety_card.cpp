@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <cmath>
 
 #include "ui/preferences.h"
@@ -27,6 +28,23 @@ QString share_words(units::MoleFraction share, const units::Printer& print) {
   return PlaceSafetyCard::tr("%1 %").arg(q(print.number(percent, decimals)));
 }
 
+// A published figure as it was published: 0.5 %, 19.5 %.
+QString published_words(units::MoleFraction share, const units::Printer& print) {
+  const double percent = share.count() * 100;
+  int decimals = 0;
+  for (double scaled = percent; decimals < 2 && std::abs(scaled - std::round(scaled)) > 1e-6;
+       scaled *= 10) {
+    ++decimals;
+  }
+  return PlaceSafetyCard::tr("%1 %").arg(q(print.number(percent, decimals)));
+}
+
+// Three figures at most: a room is not measured better.
+double rounded_room(double size) {
+  const double unit = std::pow(10.0, std::max(0.0, std::floor(std::log10(size)) - 2));
+  return std::round(size / unit) * unit;
+}
+
 QString limit_kind(physics::LimitKind kind) {
   using physics::LimitKind;
   switch (kind) {
@@ -37,15 +55,15 @@ QString limit_kind(physics::LimitKind kind) {
     case LimitKind::immediate_danger:
       return PlaceSafetyCard::tr("immediate danger to life");
     case LimitKind::alarm:
-      return PlaceSafetyCard::tr("alarm");
+      return {};  // its name says so
     case LimitKind::high_alarm:
-      return PlaceSafetyCard::tr("high alarm");
+      return {};
     case LimitKind::room_size:
       return PlaceSafetyCard::tr("all gas mixed, at most");
     case LimitKind::symptoms:
       return PlaceSafetyCard::tr("symptoms");
     case LimitKind::oxygen_below:
-      return PlaceSafetyCard::tr("oxygen, at least");
+      return PlaceSafetyCard::tr("at least this much oxygen");
   }
   return {};
 }
@@ -109,7 +127,8 @@ QString PlaceSafetyCard::room_words(units::Volume v) const {
   const double m3 = units::in_cubic_metres(v);
   const bool feet = print.units.length == units::LengthUnit::foot;
   const double size = feet ? m3 * cubic_feet_per_cubic_metre : m3;
-  const QString number = q(print.number(size, size < 10 ? 1 : 0));
+  const QString number =
+      size < 10 ? q(print.number(size, 1)) : q(print.number(rounded_room(size), 0));
   return feet ? tr("%1 ft³").arg(number) : tr("%1 m³").arg(number);
 }
 
@@ -197,9 +216,9 @@ void PlaceSafetyCard::show_air(const report::Speaker& speaker) {
                                                   .arg(room_words(*place_.room_for_three_percent)));
   }
   if (air && !air->more_than_the_room) {
-    facts.emplace_back(
-        tr("Driven out meanwhile"),
-        tr("%1, if mixed air leaves while gas comes").arg(share_words(air->co2_flowing, print)));
+    facts.emplace_back(tr("If air can leave"),
+                       tr("%1 carbon dioxide, when mixed air leaves as the gas comes")
+                           .arg(share_words(air->co2_flowing, print)));
   }
   if (place_.place.air_changes_per_hour) {
     facts.emplace_back(
@@ -227,15 +246,22 @@ void PlaceSafetyCard::show_limits(const report::Speaker& speaker,
                     QStringLiteral(": ") +
                     QString::fromUtf8(l.name.data(), static_cast<qsizetype>(l.name.size()));
     if (l.kind != physics::LimitKind::symptoms) {
-      words += QStringLiteral(", ") + limit_kind(l.kind);
+      const QString kind = limit_kind(l.kind);
+      if (!kind.isEmpty()) words += QStringLiteral(", ") + kind;
       if (!l.averaging.empty())
         words += QStringLiteral(", ") +
                  QString::fromUtf8(l.averaging.data(), static_cast<qsizetype>(l.averaging.size()));
     }
+    if (!l.source.empty())
+      words += QStringLiteral(", ") +
+               QString::fromUtf8(l.source.data(), static_cast<qsizetype>(l.source.size()));
     words += l.certainty == physics::SourceCertainty::verified ? tr(" (seen in print)")
                                                                : tr(" (from memory)");
-    if (cellar::reaches(*place_.outcome, l)) words += tr(". Passed");
-    rows.emplace_back(share_words(l.value, speaker.printer), words);
+    if (cellar::reaches(*place_.outcome, l)) {
+      words += l.kind == physics::LimitKind::oxygen_below ? tr(". It would fall below this")
+                                                          : tr(". It would rise above this");
+    }
+    rows.emplace_back(published_words(l.value, speaker.printer), words);
   }
   limits_->show_facts(rows);
 }

@@ -112,7 +112,7 @@ QWidget* SafetyPage::build_orders() {
            tr("Rinse with water after every agent, and check that it is out."),
            tr("Never acid after a chlorinated cleaner, nor the other way round, without "
               "a rinse between: together they give off chlorine, which has killed."),
-           tr("Caustic cleans, it does not sanitise. A line with cleaner in it stays "
+           tr("Caustic is a cleaner, not a disinfectant. A line with cleaner in it stays "
               "locked until a check has passed.")}),
       1);
   return both;

@@ -61,7 +61,10 @@ void TaskList::show_tasks(const std::vector<ListedTask>& tasks) {
     const bool used = i < tasks.size();
     row.number->setVisible(used);
     row.sentence->setVisible(used);
-    row.button->setVisible(used && !tasks[i].action.isEmpty());
+    const bool acts = used && !tasks[i].action.isEmpty();
+    row.button->setVisible(acts);
+    // The number stands with the first line, or with the one line beside a button.
+    grid_->setAlignment(row.number, acts ? Qt::AlignVCenter : Qt::AlignTop);
     if (!used) continue;
     row.sentence->setText(tasks[i].sentence);
     row.button->setText(tasks[i].action);

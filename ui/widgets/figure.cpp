@@ -3,6 +3,7 @@
 
 #include <QKeyEvent>
 #include <QPainter>
+#include <QTextLayout>
 #include <algorithm>
 
 #include "ui/theme/theme.h"
@@ -12,6 +13,22 @@ namespace ullage::ui {
 namespace {
 
 constexpr int figure_room = 2;  // above and below the text, for ring and dots
+
+// How far the last line of the text reaches when it wraps at `width`.
+int last_line_width(const QString& text, const QFont& font, int width) {
+  QTextLayout layout(text, font);
+  QTextOption wrap;
+  wrap.setWrapMode(QTextOption::WordWrap);
+  layout.setTextOption(wrap);
+  layout.beginLayout();
+  double reach = 0;
+  for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+    line.setLineWidth(width);
+    reach = line.naturalTextWidth();
+  }
+  layout.endLayout();
+  return static_cast<int>(reach);
+}
 
 }  // namespace
 
@@ -83,7 +100,8 @@ void Figure::paintEvent(QPaintEvent*) {
   dots.setDashPattern({1.5, 2});
   painter.setPen(dots);
   const int y = std::min(height() - 1, figure_room + used.height());
-  painter.drawLine(figure_room, y, figure_room + std::min(used.width(), inside.width()), y);
+  const int reach = std::min(last_line_width(text(), font(), inside.width()), inside.width());
+  painter.drawLine(figure_room, y, figure_room + reach, y);
   if (!hasFocus()) return;
   painter.setRenderHint(QPainter::Antialiasing);
   painter.setPen(QPen(theme.focus, 2));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/form_section.h"
 
+#include <QCheckBox>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -89,6 +90,8 @@ QLabel* FormSection::add(const QString& label, QWidget* field, const QString& hi
     focus_target(field)->setAccessibleName(name);
   }
   grid_->addWidget(words, row, 0, Qt::AlignTop);
+  // A lone tick is lower than the fields its label is set for.
+  if (qobject_cast<QCheckBox*>(field) != nullptr) field->setMinimumHeight(control_height);
   if (hint.isEmpty()) {
     grid_->addWidget(field, row, 1);
     return words;

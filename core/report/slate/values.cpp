@@ -47,6 +47,7 @@ struct DrawNumber {
   double operator()(physics::OxygenConcentration c) const { return c.count(); }
   double operator()(units::Duration d) const { return units::in_days(d); }
   double operator()(units::Mass m) const { return units::shown(u, units::kilograms(1)).in(m); }
+  double operator()(units::Volume v) const { return units::shown(u, units::litres(10)).in(v); }
   template <class Q>
   double operator()(Q q) const {
     return units::shown(u, q).in(q);
@@ -61,6 +62,7 @@ struct DrawUnit {
   std::string operator()(physics::OxygenConcentration) const { return "mg/L"; }
   std::string operator()(units::Duration) const { return "days"; }
   std::string operator()(units::Mass) const { return units::shown(u, units::kilograms(1)).unit; }
+  std::string operator()(units::Volume) const { return units::shown(u, units::litres(10)).unit; }
   template <class Q>
   std::string operator()(Q q) const {
     return units::shown(u, q).unit;
