@@ -17,13 +17,21 @@ bool american(const Speaker& s) { return s.words == RegionalWords::us; }
 
 std::string days_in_words(std::int64_t n) { return fmt::format("{} day{}", n, n == 1 ? "" : "s"); }
 
-// A little of a liquid reads better in millilitres, whatever the person's volumes.
+// A little of a liquid reads better in small measures: fluid ounces beside US
+// gallons, else millilitres.
 std::string liquid(units::Volume v, const Speaker& s) {
+  constexpr double us_quart = 32;
+  if (s.printer.units.volume == units::VolumeUnit::us_gallon) {
+    const double ounces = units::in_us_gallons(v) * 128;
+    if (ounces >= us_quart) return s.printer.print(v);
+    return s.printer.number(ounces, ounces < 10 ? 1 : 0) + " fl oz";
+  }
   const double ml = units::in_litres(v) * 1000;
   if (ml < 1000) return fmt::format("{:.0f} mL", ml);
   return s.printer.print(v);
 }
 std::string powder(units::Mass m, const Speaker& s) {
+  if (s.printer.units.mass == units::MassUnit::pound) return s.printer.print(m);
   const double g = units::in_grams(m);
   if (g < 1000) return fmt::format("{:.0f} g", g);
   return s.printer.print(m);
@@ -168,7 +176,7 @@ std::string say_amounts(const PlanStep& step, const Speaker& s) {
   if (step.seals > 0) {
     parts.push_back(fmt::format("{} set{} of seals", step.seals, step.seals == 1 ? "" : "s"));
   }
-  if (step.gas) parts.push_back("about " + powder(*step.gas, s) + " of CO2");
+  if (step.gas) parts.push_back("about " + powder(*step.gas, s) + " of CO₂");
   parts.push_back(say_minutes(step.hands_on, s) + " of work");
   return fmt::format("{}", fmt::join(parts, "; "));
 }
@@ -193,7 +201,7 @@ std::string say_caution(const PlanStep& step, const Speaker& s) {
                                 : "Hang a sign on the tap as well: do not serve.")
                  : "By litmus or pH against tap water, never by finger or taste.";
     case StepCaution::gas:
-      return "CO2 stays low and cannot be smelt: air the place. If a real alarm sounds, stay out.";
+      return "CO₂ stays low and cannot be smelt: air the place. If a real alarm sounds, stay out.";
   }
   return {};
 }
@@ -217,7 +225,7 @@ std::vector<std::string> say_cost(const PlannedDay& day, const Speaker& s) {
   std::vector<std::string> lines;
   std::string beer = units::in_litres(c.beer_lost) < 0.005
                          ? std::string("no beer lost that is on record")
-                         : liquid(c.beer_lost, s) + " of beer lost";
+                         : "about " + liquid(c.beer_lost, s) + " of beer lost";
   if (c.price_minor > 0) beer += ", worth " + money(c.price_minor);
   if (c.lines_unpriced > 0) beer += fmt::format(" ({} without a price)", c.lines_unpriced);
   if (c.lines_unmeasured > 0) {

@@ -11,6 +11,7 @@
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/form_section.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/text_edit.h"
 
 namespace ullage::ui {
@@ -26,7 +27,9 @@ KitDialog::KitDialog(const Context& context, QWidget* parent) : QDialog(parent),
   chlorine_ = new QCheckBox(tr("It is c&hlorinated: acid then waits for another day"));
   chlorine_->setChecked(habits.kit.caustic.kind == cellar::LineAgent::chlorinated);
   column->addWidget(chlorine_);
+  column->addSpacing(space::m);
   column->addWidget(section(tr("Acid"), acid_, habits.kit.acid));
+  column->addSpacing(space::m);
   auto* time = new FormSection(tr("The day"));
   time_ = new DurationEdit(context_.preferences);
   time_->set_value(habits.time_at_hand);
@@ -41,7 +44,7 @@ KitDialog::KitDialog(const Context& context, QWidget* parent) : QDialog(parent),
   auto* all = new QVBoxLayout(this);
   all->addWidget(scrolled(rows), 1);
   all->addWidget(buttons);
-  resize(520, 620);
+  resize_within_screen(*this, {520, 620});
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   connect(buttons, &QDialogButtonBox::accepted, this, &KitDialog::keep);
 }
@@ -64,10 +67,11 @@ FormSection* KitDialog::section(const QString& heading, CleanerFields& fields,
   fields.contact = new DurationEdit(context_.preferences);
   fields.contact->set_value(cleaner.contact);
   fields.contact->set_required(true);
-  form->add(tr("Name of it"), fields.name);
+  form->add(tr("Name"), fields.name);
   form->add(tr("Strength in use"), fields.strength, tr("Active by weight. The label comes first."));
   form->add(tr("Strength on the label"), fields.label);
-  form->add(tr("Kilograms a litre"), fields.density, tr("Leave open for a powder."));
+  form->add(tr("Relative density"), fields.density,
+            tr("How many times as heavy as water. Leave open for a powder."));
   form->add(tr("Contact time"), fields.contact);
   return form;
 }
@@ -93,7 +97,7 @@ bool KitDialog::read(const CleanerFields& fields, cellar::Cleaner& into) const {
   if (mixed) return true;
   fields.strength->set_refusal(
       mixed.error().subject == physics::Subject::density
-          ? tr("A litre of cleaner weighs 0.5 to 2.5 kg.")
+          ? tr("A liquid cleaner is 0.5 to 2.5 times as heavy as water.")
           : tr("At most 20 %, and no more than the label’s own strength."));
   return false;
 }

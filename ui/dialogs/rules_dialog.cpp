@@ -39,11 +39,30 @@ std::string thing_of(const cellar::RuleRecord& r, const cellar::CellarStatus& na
   return report::say(r.scope, speaker);
 }
 
+constexpr int narrowest_rules_column = 96;
+
+QString capitalised(QString line) { return line.replace(0, 1, line.left(1).toUpper()); }
+
 QPushButton* rules_button(const QString& text, const char* name) {
   auto* made = new QPushButton(text);
   made->setObjectName(QLatin1String(name));
   made->setAutoDefault(false);
   return made;
+}
+
+// Stands in the table as long as it holds nothing.
+void say_when_empty(QWidget& table) {
+  auto* none =
+      new InkLabel(RulesDialog::tr("No rules of your own yet. A line with an interval of its own "
+                                   "goes by that; for the rest, make a rule or take over a ready "
+                                   "set."),
+                   TextRole::body, Ink::secondary);
+  none->setObjectName(QStringLiteral("no_rules"));
+  none->setWordWrap(true);
+  none->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+  auto* over = new QVBoxLayout(&table);
+  over->setContentsMargins(space::m, space::m, space::m, space::m);
+  over->addWidget(none);
 }
 
 }  // namespace
@@ -96,6 +115,8 @@ void RulesDialog::build() {
   table_->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
   table_->header()->setSectionResizeMode(3, QHeaderView::Stretch);
   table_->header()->setStretchLastSection(false);
+  table_->header()->setMinimumSectionSize(narrowest_rules_column);
+  say_when_empty(*table_->viewport());
   auto* add = rules_button(tr("&New rule…"), "rule_new");
   change_ = rules_button(tr("&Change…"), "rule_change");
   force_ = rules_button(tr("Take out of &force"), "rule_force");
@@ -142,10 +163,13 @@ void RulesDialog::refresh() {
   for (const cellar::RuleRecord& r : status->rules) {
     const QString often =
         r.interval_days ? tr("every %1 days").arg(*r.interval_days) : tr("when called for");
-    new QTreeWidgetItem(table_, {q(thing_of(r, *status, speaker)), q(report::say(r.work, speaker)),
-                                 often, q(r.source), r.in_force ? tr("yes") : tr("no")});
+    new QTreeWidgetItem(
+        table_, {capitalised(q(thing_of(r, *status, speaker))), q(report::say(r.work, speaker)),
+                 often, q(r.source), r.in_force ? tr("yes") : tr("no")});
   }
-  if (table_->topLevelItemCount() > 0) {
+  const bool some = table_->topLevelItemCount() > 0;
+  table_->viewport()->findChild<QWidget*>(QStringLiteral("no_rules"))->setVisible(!some);
+  if (some) {
     table_->setCurrentItem(
         table_->topLevelItem(std::clamp(row, 0, table_->topLevelItemCount() - 1)));
   }
@@ -167,7 +191,8 @@ void RulesDialog::show_set() {
   QStringList lines = {q(std::string(set.about))};
   for (const cellar::ReadyRule& r : set.rules) {
     lines << tr("%1, %2: %3 (%4)")
-                 .arg(q(report::say(r.scope, speaker)), q(report::say(r.work, speaker)),
+                 .arg(capitalised(q(report::say(r.scope, speaker))),
+                      q(report::say(r.work, speaker)),
                       r.interval_days ? tr("every %1 days").arg(*r.interval_days)
                                       : tr("when called for"),
                       q(std::string(r.source)));

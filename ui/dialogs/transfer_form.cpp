@@ -136,7 +136,9 @@ void TransferForm::build_steps(QVBoxLayout& all) {
   parts_->cleaned = step(tr("Cleaned"), as_last_time<Cleaned>(journal), Need::optional_step);
   parts_->cleaned->set_caution(
       tr("Vent before opening. Gloves and goggles. Never acid with chlorine."));
-  parts_->sanitised = step(tr("Sanitised"), as_last_time<Sanitised>(journal), Need::optional_step);
+  const bool american = context_.preferences.words() == report::RegionalWords::us;
+  parts_->sanitised = step(american ? tr("Sanitized") : tr("Sanitised"),
+                           as_last_time<Sanitised>(journal), Need::optional_step);
   Inspected seals;
   seals.seals_lubricated = true;
   parts_->seals = step(tr("Seals lubricated"), seals, Need::optional_step);

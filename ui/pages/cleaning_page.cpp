@@ -69,7 +69,7 @@ QWidget* CleaningPage::build_body() {
   due_list_ = new DueList(context_);
   days_ = new QWidget;
   days_column_ = new QVBoxLayout(days_);
-  days_column_->setContentsMargins(0, 0, 0, 0);
+  days_column_->setContentsMargins(0, 0, space::m, 0);
   days_column_->setSpacing(space::s);
   list_title_ = new InkLabel({}, TextRole::heading);
   list_title_->setWordWrap(true);
@@ -77,13 +77,19 @@ QWidget* CleaningPage::build_body() {
   auto* list_head = new QHBoxLayout;
   list_head->addWidget(list_title_, 1);
   list_head->addWidget(close_);
+  // The days roll away with the steps: a low window has room for one of them.
+  auto* rolled = new QWidget;
+  auto* rolled_column = new QVBoxLayout(rolled);
+  rolled_column->setContentsMargins(0, 0, 0, 0);
+  rolled_column->setSpacing(space::s);
+  rolled_column->addWidget(days_);
   steps_ = scrolled();
+  steps_->setWidget(rolled);
   auto* day = new QWidget;
   auto* right = new QVBoxLayout(day);
   right->setContentsMargins(0, 0, 0, 0);
   right->setSpacing(space::s);
   right->addLayout(list_head);
-  right->addWidget(days_);
   right->addWidget(steps_, 1);
   auto* body = new QWidget;
   auto* columns = new QHBoxLayout(body);
@@ -256,8 +262,13 @@ void CleaningPage::show_steps() {
     }
   }
   column->addStretch(1);
-  if (QWidget* old = steps_->takeWidget()) old->deleteLater();
-  steps_->setWidget(rows);
+  auto* rolled = static_cast<QVBoxLayout*>(steps_->widget()->layout());
+  if (QLayoutItem* old = rolled->takeAt(1)) {
+    old->widget()->hide();
+    old->widget()->deleteLater();
+    delete old;
+  }
+  rolled->insertWidget(1, rows, 1);
   steps_->verticalScrollBar()->setValue(at);
   if (!focused.isEmpty()) {
     if (auto* again = rows->findChild<QWidget*>(focused)) again->setFocus();

@@ -17,7 +17,7 @@ namespace ullage::ui {
 namespace {
 
 constexpr int due_row_role = Qt::UserRole + 1;
-constexpr int due_column_width = 124;
+constexpr int due_row_height = 30;  // as in the log
 
 QString due_heading_of(cellar::DueState state) {
   switch (state) {
@@ -46,8 +46,7 @@ DueList::DueList(const Context& context, QWidget* parent)
   tree_->setTabKeyNavigation(false);
   tree_->header()->setStretchLastSection(false);
   tree_->header()->setSectionResizeMode(0, QHeaderView::Stretch);
-  tree_->header()->setSectionResizeMode(1, QHeaderView::Fixed);
-  tree_->header()->resizeSection(1, due_column_width);
+  tree_->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
   why_->set_role(TextRole::small);
   why_->set_ink(Ink::secondary);
   why_->setWordWrap(true);
@@ -110,6 +109,7 @@ void DueList::fill(const cellar::CellarStatus& names) {
         group = new QTreeWidgetItem(tree_, QStringList{due_heading_of(state), QString()});
         group->setFlags(Qt::ItemIsEnabled);
         group->setFirstColumnSpanned(true);
+        group->setSizeHint(0, QSize(0, due_row_height));
         group->setFont(0, font_of(TextRole::strong));
         group->setExpanded(true);
       }
@@ -118,6 +118,7 @@ void DueList::fill(const cellar::CellarStatus& names) {
       const QString due = q(report::say_due(row, speaker));
       auto* item = new QTreeWidgetItem(group, QStringList{what, due});
       item->setData(0, due_row_role, QVariant::fromValue<qulonglong>(i));
+      item->setSizeHint(0, QSize(0, due_row_height));
       item->setToolTip(0, what);
       item->setData(0, Qt::AccessibleTextRole, QStringLiteral("%1, %2").arg(what, due));
       item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
@@ -144,7 +145,10 @@ void DueList::show_why() {
     return;
   }
   QStringList lines;
-  for (const std::string& line : report::say_why(*row, context_.speaker())) lines << q(line);
+  for (const std::string& each : report::say_why(*row, context_.speaker())) {
+    QString line = q(each);
+    lines << line.replace(0, 1, line.left(1).toUpper());
+  }
   why_->setText(lines.join(QLatin1Char('\n')));
 }
 

@@ -9,12 +9,24 @@
 #include "ui/widgets/keep_count.h"
 
 namespace ullage::ui {
+namespace {
+
+// One width for all rows, so that the numbers of different sections stand in
+// one column, and near enough to what they are numbers of.
+constexpr int said_at_most = 520;
+constexpr int number_wide = 150;
+constexpr int actions_at_least = 170;  // two short buttons
+
+}  // namespace
 
 ListedRow::ListedRow(QWidget* parent) : QWidget(parent) {
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(0, space::s, 0, space::s);
   row->setSpacing(space::l);
-  auto* said = new QVBoxLayout;
+  auto* words_place = new QWidget(this);
+  words_place->setMaximumWidth(said_at_most);
+  auto* said = new QVBoxLayout(words_place);
+  said->setContentsMargins(0, 2, 0, 0);  // on one line with the number
   said->setSpacing(2);
   title_ = new InkLabel({}, TextRole::strong, Ink::text, this);
   title_->setWordWrap(true);
@@ -23,11 +35,17 @@ ListedRow::ListedRow(QWidget* parent) : QWidget(parent) {
   said->addWidget(title_);
   said->addWidget(words_);
   number_ = new Figure(TextRole::strong, Ink::text, this);
-  actions_ = new QHBoxLayout;
+  number_->setFixedWidth(number_wide);
+  auto* actions_place = new QWidget(this);
+  actions_place->setMinimumWidth(actions_at_least);
+  actions_ = new QHBoxLayout(actions_place);
+  actions_->setContentsMargins(0, 0, 0, 0);
   actions_->setSpacing(space::s);
-  row->addLayout(said, 3);
-  row->addWidget(number_, 1, Qt::AlignTop);
-  row->addLayout(actions_);
+  actions_->setAlignment(Qt::AlignRight | Qt::AlignTop);
+  row->addWidget(words_place, 50, Qt::AlignTop);
+  row->addWidget(number_, 0, Qt::AlignTop);
+  row->addStretch(1);
+  row->addWidget(actions_place, 0, Qt::AlignTop);
 }
 
 void ListedRow::show_row(RowSpec spec) {

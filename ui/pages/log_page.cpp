@@ -102,7 +102,7 @@ QWidget* LogPage::build_filters() {
   about_->setObjectName(QStringLiteral("log_about"));
   about_->setAccessibleName(tr("About"));
   about_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  about_->setMinimumContentsLength(12);
+  about_->setMinimumContentsLength(10);
   group_ = new QComboBox;
   group_->setObjectName(QStringLiteral("log_group"));
   group_->setAccessibleName(tr("Kind of entry"));

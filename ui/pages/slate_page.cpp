@@ -30,6 +30,8 @@ constexpr int finder_width = 268;
 constexpr int form_width = 360;
 constexpr int answer_width = 300;
 constexpr int finder_row_height = 34;
+constexpr int finder_text_width = finder_width - 40;  // less the padding and a scroll bar
+constexpr int finder_row_padding = 14;
 
 }  // namespace
 
@@ -96,7 +98,14 @@ QWidget* SlatePage::build_sheet() {
   connect(forget, &QPushButton::clicked, this, &SlatePage::forget_keg);
   auto* about = new QHBoxLayout(about_keg_);
   about->setContentsMargins(0, 0, 0, 0);
+  about->setSpacing(space::s);
+  act_ = new QPushButton(about_keg_);
+  act_->setObjectName(QStringLiteral("slate_act"));
+  connect(act_, &QPushButton::clicked, this, [this] {
+    if (act_task_) context_.navigator.open_task(*act_task_);
+  });
   about->addWidget(about_keg_words_, 1);
+  about->addWidget(act_);
   about->addWidget(forget);
 
   form_place_ = new QWidget(sheet);
@@ -107,12 +116,6 @@ QWidget* SlatePage::build_sheet() {
   answer_column->setContentsMargins(0, 0, 0, 0);
   answer_column->setSpacing(space::m);
   answer_ = new SlateAnswer(answer_place);
-  act_ = new QPushButton(answer_place);
-  act_->setObjectName(QStringLiteral("slate_act"));
-  connect(act_, &QPushButton::clicked, this, [this] {
-    if (act_task_) context_.navigator.open_task(*act_task_);
-  });
-  answer_column->addWidget(act_, 0, Qt::AlignLeft);
   answer_column->addWidget(answer_, 1);
 
   auto* both = new QWidget;
@@ -138,7 +141,9 @@ void SlatePage::search() {
   list_->clear();
   for (const slate::Computation* c : found_) {
     auto* item = new QListWidgetItem(q(std::string(c->title)), list_);
-    item->setSizeHint(QSize(0, finder_row_height));
+    const QRect words = list_->fontMetrics().boundingRect(
+        QRect(0, 0, finder_text_width, finder_width), Qt::TextWordWrap, item->text());
+    item->setSizeHint(QSize(0, std::max(finder_row_height, words.height() + finder_row_padding)));
     item->setToolTip(q(std::string(c->title)));
   }
   none_->setVisible(found_.empty());

@@ -20,7 +20,7 @@ constexpr double cell_padding_pt = 4;
 constexpr int wrapped = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
 // Shares of the width, in the order of the sheet's columns; the last is for
 // writing in.
-constexpr auto column_shares = std::to_array<double>({52, 80, 106, 130, 110, 64, 98, 112, 58});
+constexpr auto column_shares = std::to_array<double>({52, 80, 104, 128, 108, 78, 98, 112, 50});
 
 QPen hairline(double pt = 0.5) { return {QBrush(Qt::black), points(pt)}; }
 

@@ -62,8 +62,13 @@ physics::SupplyGas supply_of(const Inputs& in) { return {physics::ppm(in.number(
 
 void tell(const physics::PurgeOutcome& out, Answer& a) {
   a.values.push_back(between("Oxygen left", out.oxygen, out.best, out.worst, true));
-  a.values.push_back(between("In the beer, if it takes all up", out.if_all_in_beer,
-                             out.if_all_in_beer, out.if_all_in_beer_worst));
+  // What is left goes into the same beer, so it scales with the oxygen left.
+  const double likely = out.oxygen.count();
+  const double best_of_likely = likely > 0 ? out.best.count() / likely : 1;
+  a.values.push_back(
+      between("In the beer, if it takes all up", out.if_all_in_beer,
+              physics::milligrams_of_oxygen_per_litre(out.if_all_in_beer.count() * best_of_likely),
+              out.if_all_in_beer_worst));
   a.values.push_back(exactly("Gas used", out.co2_used));
   a.sentences.emplace_back("The beer’s own oxygen comes on top of it.");
 }
