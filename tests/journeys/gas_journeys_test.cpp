@@ -87,7 +87,8 @@ TEST_F(GasJourney, ALoggersFileIsImportedAndUndoneAsOne) {
   // The dialog is modal: the rest of the task is done from within.
   QTimer::singleShot(0, [&] {
     ui::LoggerImport* form = nullptr;
-    QTRY_VERIFY((form = window_->findChild<ui::LoggerImport*>()) != nullptr);
+    ASSERT_TRUE(QTest::qWaitFor(
+        [&] { return (form = window_->findChild<ui::LoggerImport*>()) != nullptr; }));
     QTest::mouseClick(form->findChild<QPushButton*>(QStringLiteral("choose_file")), Qt::LeftButton);
     EXPECT_TRUE(form->in_words().startsWith(QStringLiteral("200 readings")))
         << form->in_words().toStdString();

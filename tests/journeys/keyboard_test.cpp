@@ -248,7 +248,7 @@ TEST_F(Keyboard, AnEntryIsStruckInTheLogAndBroughtBack) {
   auto* page = window().findChild<ui::LogPage*>();
   ASSERT_NE(page, nullptr);
   typist_.fill("log_words", "K01 filled");
-  QTRY_VERIFY(!page->table().searching());
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !page->table().searching(); }));
   ASSERT_GE(page->table().rowCount(), 1);
   ASSERT_TRUE(typist_.tab_to("log_table"));
   const cellar::EntryId id = page->table().entry_at(page->table().index(0, 0))->header.id;
@@ -261,7 +261,7 @@ TEST_F(Keyboard, AnEntryIsStruckInTheLogAndBroughtBack) {
     typist_.key(Qt::Key_Home);
     typist_.push(button);
     typist_.finish();
-    QTRY_VERIFY(!page->table().searching());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !page->table().searching(); }));
   };
   with_reason("wrong keg", "log_strike");
   EXPECT_EQ(cellar().journal().standing(id), cellar::Standing::struck);
