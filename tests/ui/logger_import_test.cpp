@@ -147,6 +147,7 @@ TEST_F(LoggerImportDialog, AccessibleInBothThemes) {
     form.show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(&form));
     EXPECT_EQ(unnamed_controls(form), std::vector<std::string>{});
+    EXPECT_EQ(tab_order_faults(form), std::vector<std::string>{});
     EXPECT_EQ(contrast_faults(form), std::vector<std::string>{});
     EXPECT_EQ(clipped_texts(form), std::vector<std::string>{});
   }

@@ -91,7 +91,9 @@ TEST_F(RoundWindow, StartsAtThePlaceAndLogsAStationAsOneActByKeyboardAlone) {
   EXPECT_NEAR(units::in_fahrenheit(read.temperature), 38, 1e-9);
   EXPECT_EQ(round_->station_name(), "K01");
   type("14");
+  ASSERT_TRUE(value(0)->has_keyboard());
   press(Qt::Key_Tab);
+  ASSERT_TRUE(value(1)->has_keyboard());
   type("80");
   press(Qt::Key_Return);
   ASSERT_EQ(cellar_.logged().size(), 2U);

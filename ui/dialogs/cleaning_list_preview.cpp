@@ -19,6 +19,7 @@
 #include "ui/preferences.h"
 #include "ui/print/cleaning_list_text.h"
 #include "ui/prompts.h"
+#include "ui/widgets/screen_room.h"
 
 namespace ullage::ui {
 
@@ -27,7 +28,7 @@ CleaningListPreview::CleaningListPreview(const Context& context, cellar::Planned
     : QDialog(parent), context_(context), day_(std::move(day)) {
   setObjectName(QStringLiteral("cleaning_list_preview"));
   setWindowTitle(tr("Cleaning list"));
-  resize(760, 720);
+  resize_within_screen(*this, {760, 720});
   build();
   lay_out();
 }

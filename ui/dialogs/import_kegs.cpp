@@ -14,6 +14,7 @@
 #include <QVBoxLayout>
 
 #include "ui/preferences.h"
+#include "ui/widgets/screen_room.h"
 
 namespace ullage::ui {
 namespace {
@@ -25,7 +26,7 @@ constexpr int not_in_the_file = -1;
 ImportKegs::ImportKegs(const Context& context, const QString& path, QWidget* parent)
     : QDialog(parent), context_(context) {
   setWindowTitle(tr("Import a keg list"));
-  resize(900, 640);
+  resize_within_screen(*this, {900, 640});
   read(path);
   build();
   plan();
@@ -95,12 +96,15 @@ void ImportKegs::build() {
   auto* middle = new QHBoxLayout;
   middle->addLayout(form);
   middle->addLayout(right, 1);
-  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+  auto* buttons = new QDialogButtonBox(this);
   import_ = buttons->addButton(tr("&Import"), QDialogButtonBox::AcceptRole);
   import_->setObjectName(QStringLiteral("import"));
+  QPushButton* cancel = buttons->addButton(QDialogButtonBox::Cancel);
   auto* all = new QVBoxLayout(this);
   all->addLayout(middle, 1);
   all->addWidget(buttons);
+  setTabOrder(table_, import_);
+  setTabOrder(import_, cancel);
   connect(buttons, &QDialogButtonBox::accepted, this, &ImportKegs::log);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
 }

@@ -23,6 +23,16 @@ cellar::Date cellar_date(const QDate& day) {
   return cellar::Date(std::chrono::days(QDate(1970, 1, 1).daysTo(day)));
 }
 
+// Tab goes on to the next field at once; the arrow keys move among day, month
+// and year.
+class LogDayEdit final : public QDateEdit {
+ public:
+  using QDateEdit::QDateEdit;
+
+ protected:
+  bool focusNextPrevChild(bool next) override { return QWidget::focusNextPrevChild(next); }
+};
+
 bool over_a_period(LogPaper which) {
   return which == LogPaper::line_cleaning || which == LogPaper::temperature ||
          which == LogPaper::gas || which == LogPaper::wastage;
@@ -66,7 +76,7 @@ void LogPreview::add_period() {
   const auto days = cellar.calendar().date_of(cellar.now()).time_since_epoch().count();
   const QDate today = QDate(1970, 1, 1).addDays(days);
   const auto day = [&](const QString& label, const QDate& at) {
-    auto* edit = new QDateEdit(at);
+    auto* edit = new LogDayEdit(at);
     edit->setCalendarPopup(true);
     edit->setDisplayFormat(QStringLiteral("d MMM yyyy"));
     edit->setMinimumWidth(132);

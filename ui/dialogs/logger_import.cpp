@@ -25,6 +25,7 @@
 #include "ui/widgets/enum_picker.h"
 #include "ui/widgets/form_section.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/text_edit.h"
 
 namespace ullage::ui {
@@ -112,7 +113,7 @@ void LoggerImport::build() {
   all->addWidget(scrolled(rows), 1);
   all->addWidget(problem_);
   all->addWidget(buttons);
-  resize(680, 620);
+  resize_within_screen(*this, {680, 620});
   connect(choose_, &QPushButton::clicked, this, &LoggerImport::choose_file);
   connect(place_, &PlacePicker::changed, this, &LoggerImport::show_preview);
   connect(buttons, &QDialogButtonBox::accepted, this, &LoggerImport::log);

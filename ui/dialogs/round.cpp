@@ -178,6 +178,7 @@ void RoundDialog::show_station() {
   for (RoundValueEdit* old : values_) {
     value_column_->removeWidget(old);
     old->hide();
+    old->setObjectName(QString());  // its name goes to the next
     old->deleteLater();
   }
   values_.clear();
@@ -200,6 +201,7 @@ void RoundDialog::show_station() {
     edit->setObjectName(QStringLiteral("round_value_%1").arg(values_.size()));
     connect(edit, &RoundValueEdit::got_keyboard, this, [this, edit] { active_ = edit; });
     value_column_->insertWidget(static_cast<int>(values_.size()), edit);
+    edit->show();  // now, not when the layout comes to it: the next key may be Tab
     values_.push_back(edit);
   }
   skip_->setEnabled(true);

@@ -35,8 +35,10 @@ class CleaningListWriter {
     QFont font = base_;
     font.setPixelSize(size);
     font.setWeight(bold ? QFont::DemiBold : QFont::Normal);
-    // Ligatures off: text copied from the PDF is then the text that was written.
+    // Ligatures and contextual forms off: text copied from the PDF is then the text that was
+    // written.
     font.setLetterSpacing(QFont::AbsoluteSpacing, 0.01);
+    font.setStyleStrategy(QFont::PreferNoShaping);
     letters.setFont(font);
     letters.setForeground(Qt::black);
     cursor_.insertText(text, letters);

@@ -54,6 +54,9 @@ QFont printed_font(const QFont& base, double pt, int weight) {
   font.setPixelSize(std::max(1, static_cast<int>(std::lround(points(pt)))));
   font.setWeight(static_cast<QFont::Weight>(weight));
   font.setLetterSpacing(QFont::AbsoluteSpacing, points(0.01));
+  // No contextual forms: the raised hyphen and colon between digits have no
+  // character of their own, and would be lost to search and copying in a PDF.
+  font.setStyleStrategy(QFont::PreferNoShaping);
   return font;
 }
 
