@@ -98,13 +98,11 @@ struct LossOfGas {
 };
 
 Result<LossOfGas> loss_of_gas(const HoldTest& test, const BeerInside& inside,
-                              const BeerBalance& balance) {
+                              const BeerBalance& balance, const Estimate<LogSeconds>& tau) {
   const HoldReading& a = test.readings.front();
   const HoldReading& b = test.readings.back();
   const Estimate<GaugePressure> first = a.pressure.with({"settling"}, in_pascals(test.settling));
   const Estimate<GaugePressure> last = b.pressure.with({"barometer"}, in_pascals(test.barometer));
-  const auto tau = Estimate<LogSeconds>(balance.log_tau())
-                       .with(inside.resting.source(), std::log(inside.resting.factor()));
   const auto off = Estimate<Co2Volumes>(volumes_of_co2(0))
                        .with(inside.equation, equation_half_width(Equation::fitted_chart).count());
   const auto lost = [&](auto... q) { return balance.lost(q...); };
@@ -113,6 +111,17 @@ Result<LossOfGas> loss_of_gas(const HoldTest& test, const BeerInside& inside,
   if (!straight) return std::unexpected(straight.error());
   return LossOfGas{std::move(*straight), propagate_quantiles(lost, first, a.temperature, last,
                                                              b.temperature, inside.co2, tau, off)};
+}
+
+// Whether there is more gas than the errors explain however fast the beer took it
+// up or gave it off, from not at all to at once.
+bool rose_at_any_rate(const HoldTest& test, const BeerInside& inside, const BeerBalance& balance) {
+  for (const double seconds : {inside_time_constant_range.low, inside_time_constant_range.high}) {
+    const auto loss =
+        loss_of_gas(test, inside, balance, Estimate<LogSeconds>(LogSeconds(std::log(seconds))));
+    if (!loss || !loss->spread.high || in_kilograms(*loss->spread.high) >= 0) return false;
+  }
+  return true;
 }
 
 }  // namespace
@@ -133,7 +142,10 @@ Result<HoldOutcome> judge_hold_with_beer(const HoldTest& test, const BeerInside&
   if (!expected) return std::unexpected(expected.error());
   out.expected = *expected;
   out.change = Estimate<PressureDifference>(test.readings.back().pressure.value() - *expected);
-  const auto loss = loss_of_gas(test, inside, balance);
+  const auto loss =
+      loss_of_gas(test, inside, balance,
+                  Estimate<LogSeconds>(balance.log_tau())
+                      .with(inside.resting.source(), std::log(inside.resting.factor())));
   if (!loss) return std::unexpected(loss.error());
   const double lasted_days = in_days(out.lasted);
   out.leak_per_day = propagate([&](Mass m) { return Mass(m / lasted_days); }, loss->straight);
@@ -145,7 +157,8 @@ Result<HoldOutcome> judge_hold_with_beer(const HoldTest& test, const BeerInside&
   } else {
     out.smallest_visible_per_day = Mass(surely_seen / 2 / lasted_days * (*high - *low));
     if (in_kilograms(*high) < 0) {
-      out.reason = HoldReason::rose;
+      out.reason =
+          rose_at_any_rate(test, inside, balance) ? HoldReason::rose : HoldReason::absorption;
     } else if (*high / lasted_days < limit) {
       out.verdict = HoldVerdict::holds;
       out.proven_down_to =

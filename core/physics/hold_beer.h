@@ -27,7 +27,9 @@ struct BeerInside {
 
 // `test.gas_space` is the headspace; the residue and both leak laws play no part
 // (`laws` stays empty). cant_tell with HoldReason::absorption where the beer
-// could hide a leak at the limit. Only the first and last readings' errors are
+// could hide a leak at the limit, or took up less than its rate says it should have
+// (a keg has one rate only on the average); HoldReason::rose where no rate explains
+// how much gas there is. Only the first and last readings' errors are
 // carried; readings between shape the course of the uptake.
 [[nodiscard]] Result<HoldOutcome> judge_hold_with_beer(
     const HoldTest& test, const BeerInside&,

@@ -14,6 +14,7 @@ constexpr double chi_square_95 = 3.841458820694124;  // 1.96^2, one degree of fr
 constexpr double half_widths_per_sd_of_fit = 1.959963984540054;
 constexpr double step_pascals = 20.0;  // of the finite differences
 constexpr double step_share = 1e-4;    // of the leak's scale
+constexpr double least_start = 1e3;    // Pa absolute: there is no less than nothing in a keg
 
 struct HoldParameters {
   double start = 0;  // Pa absolute
@@ -54,7 +55,7 @@ class LeakMisfit {
     for (int i = 0; i < 6; ++i) {
       const std::vector<double> a = by_start(at);
       const double step = -whitened_dot(a, r) / whitened_dot(a, a);
-      at.start += step;
+      at.start = std::max(least_start, at.start + step);
       r = residuals(at);
       if (std::abs(step) < 0.01) break;
     }
@@ -116,7 +117,8 @@ HoldParameters best_fit(const LeakMisfit& m, bool& emptied) {
     HoldParameters next;
     double then = misfit;
     for (int halving = 0; halving < 12; ++halving, da /= 2, dc /= 2) {
-      next = {at.start + da, std::min(at.rate + dc, m.path().cap().value())};
+      next = {std::max(least_start, at.start + da),
+              std::clamp(at.rate + dc, m.path().floor().value(), m.path().cap().value())};
       r = m.residuals(next);
       then = whitened_dot(r, r);
       if (then <= misfit) break;
@@ -138,17 +140,19 @@ HoldParameters best_fit(const LeakMisfit& m, bool& emptied) {
 }
 
 // The leak to one side of `best` at which the misfit has grown to `target`; none
-// when it never does below the fastest leak told apart.
+// when it never does up to the fastest leak or inflow looked at.
 std::optional<double> leak_edge(const LeakMisfit& m, HoldParameters best, double target,
                                 double step) {
   HoldParameters inside = best;
   HoldParameters outside_at = best;
   const double cap = m.path().cap().value();
+  const double floor = m.path().floor().value();
   for (int i = 0; i < 40; ++i, step *= 1.7) {
-    outside_at.rate = std::min(inside.rate + step, cap);
+    outside_at.rate = std::clamp(inside.rate + step, floor, cap);
     outside_at.start = inside.start;
     if (m.profile(outside_at) > target) break;
-    if (outside_at.rate >= cap || i == 39) return std::nullopt;
+    const bool end = step > 0 ? outside_at.rate >= cap : outside_at.rate <= floor;
+    if (end || i == 39) return std::nullopt;
     inside = outside_at;
   }
   const double wide = std::abs(outside_at.rate - inside.rate);
@@ -225,7 +229,8 @@ LeakFit fit_leak(const LeakPath& path, const ReadingErrors& errors) {
   // A flat misfit never reaches the target below an emptied keg by small steps;
   // the way down from there is about as long as the leak itself.
   const double down = emptied ? std::max(step, best.rate / 8) : step;
-  out.low = LeakRate::from_value(leak_edge(m, bottom, target, -down).value_or(-path.cap().value()));
+  out.low =
+      LeakRate::from_value(leak_edge(m, bottom, target, -down).value_or(path.floor().value()));
   if (!emptied) {
     out.likely = LeakRate::from_value(best.rate);
     if (const auto high = leak_edge(m, bottom, target, step))

@@ -36,6 +36,8 @@ class LeakPath {
   // The fastest leak told apart from one that empties the keg at once, and the
   // leak that would lose all above ambient in the whole test.
   [[nodiscard]] LeakRate cap() const { return cap_; }
+  // The fastest inflow looked at (below zero): beyond what any reading in range shows.
+  [[nodiscard]] LeakRate floor() const { return floor_; }
   [[nodiscard]] LeakRate scale() const { return scale_; }
   [[nodiscard]] const HoldTest& test() const { return test_; }
   [[nodiscard]] LeakLaw law() const { return law_; }
@@ -43,10 +45,14 @@ class LeakPath {
  private:
   [[nodiscard]] units::AbsolutePressure over(units::AbsolutePressure, std::size_t interval,
                                              LeakRate) const;
+  // `leaked` with gas flowing in.
+  [[nodiscard]] units::AbsolutePressure filled(units::AbsolutePressure, units::Temperature,
+                                               units::Duration, LeakRate) const;
   const HoldTest& test_;
   LeakLaw law_;
   double reference_drive_ = 1;
   LeakRate cap_;
+  LeakRate floor_;
   LeakRate scale_;
 };
 

@@ -13,6 +13,14 @@ namespace {
 
 constexpr double emptied_exponent = 60;  // e^-60 of the excess left: all of it gone
 constexpr double cap_exponent = 40;      // of the shortest interval
+constexpr double most_pascals = 1.0e6;   // absolute; the highest reading in range
+constexpr double floor_multiple = 8;     // of the inflow that reaches it from nothing
+// A leak law run backwards would have the keg fill the faster the fuller it is,
+// without bound in finite time, and from ambient never; gas that flows in does no
+// such thing. Its drive against that at the first reading:
+constexpr Range inflow_drive{0.25, 4};
+constexpr double inflow_stops = 1.0e7;  // Pa: ten times any reading
+constexpr int inflow_steps = 4;
 constexpr double straight_kelvin = 0.3;  // a temperature change taken in one step
 constexpr int temperature_steps = 4;
 
@@ -26,6 +34,8 @@ LeakPath::LeakPath(const HoldTest& test, LeakLaw law) : test_(test), law_(law) {
   const double excess = gas(p, t).value() - gas(test.ambient, t).value();
   double shortest = in_seconds(test.readings.back().at - first.at);
   scale_ = LeakRate::from_value(excess / shortest);
+  floor_ = LeakRate::from_value(-floor_multiple * gas(pascals_absolute(most_pascals), t).value() /
+                                shortest);
   for (std::size_t i = 1; i < test.readings.size(); ++i) {
     shortest = std::min(shortest, in_seconds(test.readings[i].at - test.readings[i - 1].at));
   }
@@ -49,6 +59,7 @@ AbsolutePressure LeakPath::at_temperature(AbsolutePressure p, Temperature from,
 // laws, down to the moment an orifice leak stops (u reaches 0 at a finite rate).
 AbsolutePressure LeakPath::leaked(AbsolutePressure from, Temperature t, Duration lasting,
                                   LeakRate rate) const {
+  if (rate.value() < 0) return filled(from, t, lasting, rate);
   const double pa = in_pascals(test_.ambient);
   const double seconds = in_seconds(lasting);
   const double rt = gas_constant * in_kelvin(t);
@@ -76,6 +87,28 @@ AbsolutePressure LeakPath::leaked(AbsolutePressure from, Temperature t, Duration
     if (u <= 1e-6) return test_.ambient;
   }
   return pascals_absolute(pa + u * u);
+}
+
+AbsolutePressure LeakPath::filled(AbsolutePressure from, Temperature t, Duration lasting,
+                                  LeakRate rate) const {
+  const double rt = gas_constant * in_kelvin(t);
+  const double b = co2_second_virial(t);
+  const double factor = -rate.value() / (in_cubic_metres(test_.gas_space) * rt);
+  const auto slope = [&](double p) {
+    const double drive = leak_drive(law_, pascals_absolute(p), t, test_.ambient) / reference_drive_;
+    return factor * (rt + b * p) * (rt + b * p) *
+           std::clamp(drive, inflow_drive.low, inflow_drive.high);
+  };
+  double p = in_pascals(from);
+  const double h = in_seconds(lasting) / inflow_steps;
+  for (int i = 0; i < inflow_steps && p < inflow_stops; ++i) {
+    const double k1 = slope(p);
+    const double k2 = slope(std::min(inflow_stops, p + h * k1 / 2));
+    const double k3 = slope(std::min(inflow_stops, p + h * k2 / 2));
+    const double k4 = slope(std::min(inflow_stops, p + h * k3));
+    p += h * (k1 + 2 * k2 + 2 * k3 + k4) / 6;
+  }
+  return pascals_absolute(std::min(p, inflow_stops));
 }
 
 AbsolutePressure LeakPath::over(AbsolutePressure p, std::size_t interval, LeakRate rate) const {
