@@ -11,6 +11,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/cellar/curve_points.h"
 #include "core/cellar/entry.h"
 #include "core/cellar/message.h"
 #include "core/cellar/uptake.h"
@@ -91,27 +92,6 @@ struct Co2State {
   std::optional<units::Co2Volumes> settles_at;
   std::optional<UptakeRate> uptake;
   std::optional<Message> cant_tell;  // why there is no estimate
-};
-
-struct CurvePoint {
-  Instant at{};
-  units::Co2Volumes low, likely, high;
-};
-struct CurveReading {
-  Instant at{};
-  units::Estimate<units::Co2Volumes> co2;
-  EntryId entry;
-};
-struct CurveMark {  // gas set, vented, planned drop ...
-  Instant at{};
-  Message label;
-  bool planned = false;
-};
-struct CarbonationCurveData {
-  std::vector<CurvePoint> points;  // empty when there is nothing to tell
-  std::vector<CurveReading> readings;
-  std::vector<CurveMark> marks;
-  std::optional<units::Co2Volumes> target_low, target_high;
 };
 
 struct Level {
