@@ -324,9 +324,14 @@ TableSheet line_cleaning_log(const Journal& journal, const CellarStatus& now, co
   sheet.columns = CleaningRows::columns(speaker);
   sheet.keys = CleaningRows::keys();
   sheet.when_empty = "No line was cleaned in this period.";
-  for (const Entry* e : entries_within(
-           period, from, [](const Payload& p) { return holds_alternative<LineCleaned>(p); })) {
-    sheet.rows.push_back(rows.row(*e, get<LineCleaned>(e->payload)));
+  const auto told = [](const Payload& p) {
+    const auto* work = get_if<WorkDone>(&p);
+    return holds_alternative<LineCleaned>(p) || (work != nullptr && work->line.has_value());
+  };
+  for (const Entry* e : entries_within(period, from, told)) {
+    const auto* cleaned = get_if<LineCleaned>(&e->payload);
+    sheet.rows.push_back(cleaned ? rows.row(*e, *cleaned)
+                                 : rows.row(*e, get<WorkDone>(e->payload)));
   }
   sheet.boxes = {lines_summed_up(from, period), locked_lines(from)};
   sheet.signatures = {"Cleaned by", "Countersigned by the licensee"};

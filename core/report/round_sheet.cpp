@@ -33,6 +33,8 @@ std::string keg_last(const KegStatus& keg, const Speaker& speaker) {
   if (keg.level.left) {
     level = "~" + speaker.printer.print(*keg.level.left);
     if (keg.level.measured_at) level += ", " + say_age(*keg.level.measured_at, speaker);
+  } else if (keg.contents) {
+    level = "left not known";
   }
   return stacked({gas, level});
 }
