@@ -99,8 +99,8 @@ constexpr auto keg_table = std::to_array<Phrase>({
      "two thirds of what is missing in {0} ({1} to {2}), as usual for a keg like this. A "
      "carbonation reading while it takes up gas would narrow this."},
     {K::uptake_learned,
-     "two thirds of what is missing in {0} ({1} to {2}) by its readings ({3}); usual for a keg "
-     "like this: {4} ({5} to {6})"},
+     "two thirds of what is missing in {0} ({1} to {2}) by its readings ({3}); usual: {4} "
+     "({5} to {6})"},
     {K::uptake_conflict,
      "two thirds of what is missing in {0} ({1} to {2}), as usual for a keg like this. Its "
      "readings ({3}) don’t fit what was logged: look for a missing entry or a mistyped reading."},

@@ -74,8 +74,8 @@ INSTANTIATE_TEST_SUITE_P(Regions, EveryMessage,
 
 TEST(Words, NoMessageIsWordedTwice) {
   std::set<MessageKey> seen;
-  for (const auto part :
-       {report::phrases_of_entries(), report::phrases_of_kegs(), report::phrases_of_gas()}) {
+  for (const auto part : {report::phrases_of_entries(), report::phrases_of_kegs(),
+                          report::phrases_of_gas(), report::phrases_of_lines()}) {
     for (const report::Phrase& p : part) EXPECT_TRUE(seen.insert(p.key).second) << p.text;
   }
   EXPECT_EQ(seen.size(), all_messages.size());

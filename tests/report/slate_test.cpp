@@ -14,7 +14,7 @@
 namespace ullage::testing {
 namespace {
 
-using namespace report::slate;  // NOLINT: one test file about one namespace
+using namespace report::slate;  // NOLINT(google-build-using-namespace): the whole file is about it
 using ::testing::Contains;
 using ::testing::HasSubstr;
 using ::testing::Not;

@@ -238,7 +238,7 @@ void add_carbonation_computations(std::vector<Computation>& all) {
                  "burst force quick carbonate fast 30 psi drop vent overshoot carbonation",
                  std::move(bursting), &laws::carbonation, burst});
   all.push_back({"set_and_wait", "How long at a pressure?", "CO₂",
-                 "set wait forget carbonate days ready time carbonation serving slow",
+                 "set and wait forget carbonate days ready time carbonation serving slow",
                  std::move(waiting), &laws::carbonation, set_and_wait});
 }
 

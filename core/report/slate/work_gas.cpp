@@ -99,6 +99,18 @@ Outcome cleaning_solution(const Inputs& in, const Printer& printer) {
   return a;
 }
 
+Field room_field() {
+  return {.key = "room",
+          .label = "The room’s air",
+          .kind = FieldKind::volume,
+          .start = units::cubic_metres(40),
+          .least = units::cubic_metres(0.1),
+          .greatest = units::cubic_metres(50000),
+          .hint =
+              "Length times width times height, less what stands in it; 1000 L to the cubic "
+              "metre."};
+}
+
 }  // namespace
 
 void add_gas_computations(std::vector<Computation>& all) {
@@ -122,14 +134,7 @@ void add_gas_computations(std::vector<Computation>& all) {
                  "Gas",
                  "room air safety leak escape ppm percent oxygen co2 cylinder ventilation",
                  {gas_mass_field("Gas in all bottles", units::kilograms(12)),
-                  {.key = "room",
-                   .label = "The room’s air",
-                   .kind = FieldKind::volume,
-                   .start = units::cubic_metres(40),
-                   .least = units::cubic_metres(0.1),
-                   .greatest = units::cubic_metres(50000),
-                   .hint = "Length times width times height, less what stands in it; 1000 L to "
-                           "the cubic metre."},
+                  room_field(),
                   {.key = "temperature",
                    .label = "Room at",
                    .kind = FieldKind::temperature,

@@ -30,6 +30,14 @@ constexpr auto line_flow_subjects =
                                  {Subject::temperature, "temperature"},
                                  {Subject::roughness, "bore"},
                                  {Subject::relative_roughness, "bore"}});
+// What it pours is the answer there: of what is typed, the length sets it most.
+constexpr auto pouring_subjects = [] {
+  auto subjects = line_flow_subjects;
+  for (SubjectField& s : subjects) {
+    if (s.subject == Subject::flow) s.field = "length";
+  }
+  return subjects;
+}();
 constexpr auto sharing_subjects =
     std::to_array<SubjectField>({{Subject::temperature, "temperature"},
                                  {Subject::co2, "high"},
@@ -135,7 +143,7 @@ void draw_profile(const physics::LineFlow& line, units::GaugePressure pressure, 
 
 Outcome pour(const Inputs& in, const Printer& printer) {
   const auto line = typed_line(in);
-  if (!line) return std::unexpected(problem_of(line.error(), line_flow_subjects, in, printer));
+  if (!line) return std::unexpected(problem_of(line.error(), pouring_subjects, in, printer));
   const auto pressure = in.get<units::GaugePressure>("pressure");
   const auto length = in.get<units::Length>("length");
   std::array<units::VolumeFlow, 3> flows{};
@@ -143,10 +151,10 @@ Outcome pour(const Inputs& in, const Printer& printer) {
   for (std::size_t i = 0; i < factors.size(); ++i) {
     const auto through = flow_through(in, *line, length, factors[i].count());
     if (!through) {
-      return std::unexpected(problem_of(through.error(), line_flow_subjects, in, printer));
+      return std::unexpected(problem_of(through.error(), pouring_subjects, in, printer));
     }
     const auto flow = through->flow_at(pressure);
-    if (!flow) return std::unexpected(problem_of(flow.error(), line_flow_subjects, in, printer));
+    if (!flow) return std::unexpected(problem_of(flow.error(), pouring_subjects, in, printer));
     flows[i] = *flow;
   }
   const auto glass = in.get<units::Volume>("glass");
