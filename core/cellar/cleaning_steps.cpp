@@ -208,11 +208,13 @@ class StepWriter {
     for (const SubjectRef& t : kegs) {
       const KegStatus* keg = cellar_.find(KegId{t.uuid});
       if (keg == nullptr) continue;
-      const physics::Vessel vessel{keg->record.brimful, units::litres(0), *ambient,
+      // The beer that will be in it has no part in the gas it takes.
+      const physics::Vessel vessel{keg->record.brimful, keg->record.nominal, *ambient,
                                    units::celsius(15)};
       const auto purged = physics::purge_by_cycles(
           vessel, {static_cast<int>(kit_.purge_cycles), kit_.purge_to, units::gauge_bar(0)});
-      if (purged) sum += purged->co2_used;
+      if (!purged) return std::nullopt;
+      sum += purged->co2_used;
     }
     return sum;
   }

@@ -134,6 +134,13 @@ class Behind {
     return std::any_of(spans_.begin(), spans_.end(),
                        [&](const auto& span) { return any_of(bottles, span.first); });
   }
+  [[nodiscard]] std::vector<Instant> changes_between(Instant from, Instant to) const {
+    std::vector<Instant> out;
+    for (const auto& [since, bottles] : spans_) {
+      if (since > from && since < to) out.push_back(since);
+    }
+    return out;
+  }
 
  private:
   std::vector<std::pair<Instant, std::vector<BottleId>>> spans_;
@@ -182,11 +189,17 @@ void tell_branches(GasAccount& out, const GasAccountInput& in, const std::vector
   std::sort(out.unassigned.begin(), out.unassigned.end(), by_tag);
 }
 
-std::vector<Instant> moments_of(const std::vector<Weighing>& weighings, Instant now) {
+// Where the account looks: at each weighing, along the chart, and where a regulator
+// changed its bottle, so that a draw is never of two bottles.
+std::vector<Instant> moments_of(const std::vector<Weighing>& weighings, Instant now,
+                                const BehindAll& behind) {
   std::set<Instant> all;
   for (const Weighing& w : weighings) all.insert(w.at);
   const Instant from = weighings.front().at, to = std::max(now, weighings.back().at);
   for (int i = 0; i <= chart_points; ++i) all.insert(from + (to - from) * i / chart_points);
+  for (const auto& [regulator, past] : behind) {
+    for (const Instant change : past.changes_between(from, to)) all.insert(change);
+  }
   return {all.begin(), all.end()};
 }
 
@@ -312,7 +325,7 @@ GasAccount gas_account(const GasAccountInput& in, Reliance& relies_on) {
         std::any_of(by_bottle.begin(), by_bottle.end(), [](const auto& w) { return !w.empty(); });
     out.cant_tell = message(some ? MessageKey::gas_weigh_together : MessageKey::gas_never_weighed);
   } else {
-    const std::vector<Instant> moments = moments_of(weighings, in.now);
+    const std::vector<Instant> moments = moments_of(weighings, in.now, behind);
     keep_account(out, weighings, moments, draws_of(in, kegs, moments, behind));
     const auto cellar = lookup.cellar();
     const Mass limit = cellar && cellar->leak_limit_per_day

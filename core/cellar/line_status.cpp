@@ -58,7 +58,7 @@ void advise(const LineTimeline& line, LineStatus& s) {
 
 std::optional<Date> line_clean_due(const LineTimeline& line, const LocalCalendar& calendar) {
   if (!line.record.clean_every_days || *line.record.clean_every_days <= 0) return std::nullopt;
-  const Instant from = line.last_cleaned.value_or(line.registered_at);
+  const Instant from = line.last_washed.value_or(line.registered_at);
   return calendar.date_of(from) + std::chrono::days(*line.record.clean_every_days);
 }
 

@@ -240,6 +240,12 @@ TEST_F(Delivered, AnUncheckedCleaningLocksTheLine) {
   const CellarStatus c = s.cellar(day(4, 1));
   EXPECT_TRUE(c.find(line)->lock);
   EXPECT_EQ(c.find(line)->clean_due, date(11));
+  // Acid is a cleaning of another kind: what is due by the line's rule stays due.
+  cleaned.agent = LineAgent::acid;
+  s.log(day(6), cleaned);
+  const CellarStatus later = s.cellar(day(6, 1));
+  EXPECT_EQ(later.find(line)->last_cleaned, day(6));
+  EXPECT_EQ(later.find(line)->clean_due, date(11));
 }
 
 }  // namespace
