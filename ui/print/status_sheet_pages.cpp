@@ -47,6 +47,7 @@ QFont StatusSheetPages::font(double pt, int weight) const {
   // A trace of letter spacing turns ligatures off: text copied from the PDF is
   // then the text that was written.
   f.setLetterSpacing(QFont::AbsoluteSpacing, points(0.01));
+  f.setStyleStrategy(QFont::PreferNoShaping);  // raised hyphens have no letter to read back
   return f;
 }
 
