@@ -8,7 +8,10 @@
 #include <ctime>
 #include <memory>
 
+#include "core/cellar/due_work.h"
+#include "core/report/cleaning_words.h"
 #include "core/report/log_rows.h"
+#include "core/report/names.h"
 
 namespace ullage::report {
 
@@ -29,8 +32,9 @@ class ItemList {
         today_(speaker.calendar->date_of(status.now)) {}
 
   std::vector<CalendarItem> all() {
-    for (const LineStatus& line : status_.lines) add_line(line);
-    for (const BottleStatus& bottle : status_.bottles) add_bottle(bottle);
+    const auto work = due_work(journal_, status_, *speaker_.calendar);
+    for (const DueWork& w : work) add_work(w);
+    for (const BottleStatus& bottle : status_.bottles) add_bottle(bottle, work);
     for (const KegStatus& keg : status_.kegs) {
       if (keg.record.in_use) add_keg(keg);
     }
@@ -40,22 +44,55 @@ class ItemList {
   }
 
  private:
-  // What was due before today is still to do: it stands on today and says since when.
-  void due(const Uuid& uuid, std::string_view work, Date day, std::string what, std::string why) {
+  // What was due before today is still to do: it stands on today, or on the day it
+  // was put off to, and says since when.
+  void due(const Uuid& uuid, std::string_view work, Date day, std::string what, std::string why,
+           std::optional<Date> planned = {}) {
     if (day < today_) why = fmt::format("Was due {}. {}", iso_day(day), why);
-    items_.push_back(
-        {uid_of(uuid, work), std::max(day, today_), std::move(what), std::move(why), day});
+    items_.push_back({uid_of(uuid, work), std::max(planned.value_or(day), today_), std::move(what),
+                      std::move(why), day});
   }
-  void add_line(const LineStatus& line) {
-    if (!line.record.in_use || !line.clean_due) return;
-    due(line.record.line.uuid, "clean", *line.clean_due, "Clean " + line.record.name,
-        listed({line.record.clean_every_days
-                    ? fmt::format("Every {} days", *line.record.clean_every_days)
-                    : std::string(),
-                line.record.clean_reason, line.record.clean_source}));
+  // As the cleaning page tells it.
+  void add_work(const DueWork& w) {
+    const std::string name = name_of(w.about, status_);
+    switch (w.work) {
+      case WorkKind::caustic:
+        due(w.about.uuid, "clean", w.due, "Clean " + name, why(w), w.put_off_to);
+        return;
+      case WorkKind::bottle_retest:
+        due(w.about.uuid, "retest", w.due, "Retest due: " + name, why(w), w.put_off_to);
+        return;
+      default:
+        due(w.about.uuid, to_word(w.work), w.due, say(w.work, speaker_) + ": " + name, why(w),
+            w.put_off_to);
+    }
   }
-  void add_bottle(const BottleStatus& bottle) {
+  // Days as dates: the file is read on other days than it was made.
+  std::string why(const DueWork& w) const {
+    std::string words = say_rule(w.governing, speaker_);
+    if (!w.governing.reason.empty() && !w.governing.source.empty()) {
+      words += ", because: " + w.governing.reason;
+    }
+    if (w.last_done) {
+      words += ", last done " + iso_day(speaker_.calendar->date_of(*w.last_done));
+    }
+    if (w.put_off_to) {
+      words += ", put off to " + iso_day(*w.put_off_to);
+      if (!w.put_off_because.empty()) words += ": " + w.put_off_because;
+    }
+    if (!words.empty() && words.front() >= 'a' && words.front() <= 'z') {
+      words.front() = static_cast<char>(words.front() - 'a' + 'A');
+    }
+    return words;
+  }
+  // The stamped date stands without a rule too.
+  void add_bottle(const BottleStatus& bottle, const std::vector<DueWork>& work) {
     if (!bottle.record.in_use || !bottle.record.retest_due) return;
+    const SubjectRef about = subject(bottle.record.bottle);
+    const bool by_rule = std::any_of(work.begin(), work.end(), [&](const DueWork& w) {
+      return w.work == WorkKind::bottle_retest && w.about == about;
+    });
+    if (by_rule) return;
     due(bottle.record.bottle.uuid, "retest", *bottle.record.retest_due,
         "Retest due: " + bottle.record.name, "The date stamped on the bottle decides.");
   }

@@ -23,8 +23,9 @@ struct CalendarItem {
   std::optional<cellar::Date> due = {};  // of work: the day it is or was due
 };
 
-// Lines to clean, bottles to retest, kegs due back, use-by dates, kegs that will
-// be ready; in order of day. Work that is overdue stands on today.
+// Work due by the cellar's rules (core/cellar/due_work.h), bottles to retest, kegs
+// due back, use-by dates, kegs that will be ready; in order of day. Work that is
+// overdue stands on today, work put off on the day it was put off to.
 [[nodiscard]] std::vector<CalendarItem> calendar_items(const cellar::CellarStatus&,
                                                        const cellar::Journal&, const Speaker&);
 

@@ -14,8 +14,9 @@ std::vector<DueLine> due_lines(const cellar::CellarStatus& status, const cellar:
   const cellar::Date today = speaker.calendar->date_of(status.now);
   std::vector<DueLine> lines;
   for (CalendarItem& item : calendar_items(status, journal, speaker)) {
-    if (item.day > today + std::chrono::days(within_days)) continue;
     const cellar::Date due = item.due.value_or(item.day);
+    // Put off, it is due all the same.
+    if (std::min(due, item.day) > today + std::chrono::days(within_days)) continue;
     lines.push_back({std::move(item), due, due < today});
   }
   std::stable_sort(lines.begin(), lines.end(),

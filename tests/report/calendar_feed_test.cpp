@@ -6,6 +6,7 @@
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
 #include <array>
 #include <cstdio>
 #include <filesystem>
@@ -13,6 +14,8 @@
 #include <memory>
 #include <nlohmann/json.hpp>
 
+#include "core/cellar/due_work.h"
+#include "core/report/names.h"
 #include "tests/report/book.h"
 
 namespace ullage::testing {
@@ -109,6 +112,42 @@ TEST(CalendarFeed, TellsWhatIsDueAndWhatIsOverdueStandsOnToday) {
   for (const CalendarItem& item : report::calendar_items(later, journal, tomorrow)) {
     EXPECT_TRUE(uids.contains(item.uid)) << item.summary;
   }
+}
+
+// The calendar and what the cleaning page lists are one: each due work is there,
+// on its day, and one that was put off on the day it was put off to.
+TEST(CalendarFeed, TellsEveryDueWorkOfTheCellarsRules) {
+  Book book;
+  RuleRecord strip;
+  strip.rule = CountingIds(99).make<RuleId>();
+  strip.scope = RuleScope::line;
+  strip.work = WorkKind::strip_down;
+  strip.interval_days = 28;
+  strip.reason = "the house";
+  book.s.log(day(-30), strip);
+  WorkMoved moved{.work = WorkKind::strip_down};
+  moved.line = book.two;
+  moved.to_day = date(40);
+  moved.reason = "parts on order";
+  book.s.log(day(20), moved);
+  const Journal journal = book.journal();
+  const CellarStatus now = Replay(journal, book.s.calendar).status(Book::now());
+  const auto items = report::calendar_items(now, journal, book.speaker());
+  const auto work = due_work(journal, now, book.s.calendar);
+  ASSERT_GE(work.size(), 4U);
+  bool put_off = false;
+  for (const DueWork& w : work) {
+    const auto at = std::find_if(items.begin(), items.end(), [&](const CalendarItem& item) {
+      return item.due == w.due && item.uid.starts_with(to_text(w.about.uuid)) &&
+             item.summary.ends_with(report::name_of(w.about, now));
+    });
+    ASSERT_NE(at, items.end()) << report::name_of(w.about, now);
+    if (!w.put_off_to) continue;
+    put_off = true;
+    EXPECT_EQ(at->day, date(40));
+    EXPECT_THAT(at->description, ::testing::HasSubstr("parts on order"));
+  }
+  EXPECT_TRUE(put_off);
 }
 
 }  // namespace
