@@ -48,6 +48,8 @@ class Gathering {
       for (const Entry* entry : journal_.story(s)) {
         if (s != keg_ && !matters(*entry, s)) continue;
         take(entry);
+        const auto* tapped = get_if<Tapped>(&entry->payload);
+        if (tapped != nullptr && s.kind == SubjectKind::line) drew_here(tapped->keg);
         // What a reading was taken with says how far it may be off.
         for (const InstrumentId i : instruments_of(entry->payload)) meet(subject(i));
         if (s == keg_ || registers(entry->payload) == s ||
@@ -67,6 +69,20 @@ class Gathering {
   void take(const Entry* entry) {
     if (entry != nullptr && taken_.insert(entry).second) chosen_.push_back(entry);
   }
+  // How fast other kegs were drunk on the keg's line says when it runs empty: of
+  // theirs, what tells how full they were put on and when they were empty.
+  void drew_here(KegId other) {
+    const SubjectRef about = subject(other);
+    if (about == keg_ || !drew_.insert(about).second) return;
+    for (const Entry* entry : journal_.story(about)) {
+      const Payload& p = entry->payload;
+      if (registers(p) == about || holds_alternative<Filled>(p) || holds_alternative<Received>(p) ||
+          holds_alternative<Found>(p) || holds_alternative<Tapped>(p) ||
+          holds_alternative<Untapped>(p) || holds_alternative<Emptied>(p)) {
+        take(entry);
+      }
+    }
+  }
   // Of what is said about a shared thing, leave out what was done to other kegs.
   bool matters(const Entry& entry, SubjectRef s) const {
     if (s.kind == SubjectKind::batch) return true;  // one beer, wherever it was sampled
@@ -84,6 +100,7 @@ class Gathering {
   const Journal& journal_;
   SubjectRef keg_;
   std::set<SubjectRef> met_;
+  std::set<SubjectRef> drew_;  // other kegs
   std::vector<SubjectRef> waiting_;
   std::set<const Entry*> taken_;
   std::vector<const Entry*> chosen_;

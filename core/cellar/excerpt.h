@@ -11,7 +11,8 @@ namespace ullage::cellar {
 
 // Entries about the keg; records, and readings that belong to no other keg, of
 // everything those entries and the drafts name, and of what those name in turn;
-// and on the lines among them, what other kegs were put on. Then the drafts of
+// and on the lines among them, what other kegs were put on and how fast they were
+// drunk. Then the drafts of
 // the act, as entries with ids and sequences of their own.
 [[nodiscard]] Journal excerpt_with(const Journal&, KegId, const Act&);
 
