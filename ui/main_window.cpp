@@ -17,8 +17,8 @@
 #include "ui/commands/scan_catcher.h"
 #include "ui/commands/task_palette.h"
 #include "ui/dialogs/forms/task_forms.h"
-#include "ui/dialogs/round.h"
 #include "ui/dialogs/papers.h"
+#include "ui/dialogs/round.h"
 #include "ui/dialogs/scan_offer.h"
 #include "ui/dialogs/sheet_preview.h"
 #include "ui/notice_strip.h"
@@ -108,8 +108,7 @@ void MainWindow::build_menus() {
     const bool ours = *spec.task || spec.menu == Menu::view || is_paper(spec.command) ||
                       spec.command == Command::undo || spec.command == Command::redo ||
                       spec.command == Command::any_task || spec.command == Command::round ||
-                      spec.command == Command::status_sheet ||
-                      spec.command == Command::quit;
+                      spec.command == Command::status_sheet || spec.command == Command::quit;
     if (!ours && !app_commands_.contains(spec.command)) continue;
     QMenu*& menu = menus[spec.menu];
     if (!menu) menu = menuBar()->addMenu(title_of(spec.menu));

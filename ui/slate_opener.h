@@ -11,7 +11,6 @@
 
 namespace ullage::ui {
 
-
 // The computation of that key (core/report/slate), with the keg's figures in
 // its fields.
 class SlateOpener {

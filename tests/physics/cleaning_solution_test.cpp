@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/physics/cleaning_solution.h"
-#include "core/physics/diffusion.h"
 
 #include <gtest/gtest.h>
+
+#include "core/physics/diffusion.h"
 
 namespace ullage::testing {
 namespace {
