@@ -145,7 +145,7 @@ TEST_F(GasPages, TellsTheLossTheSuspectsAndThePlan) {
   const QString words = all_words(*page);
   for (const char* said : {"loses 30 ± 2 g a day", "more than 99.9 % sure",
                            "K01 has no passed hold", "While liquid remains the gauge tells nothing",
-                           "3.69 a month", "one branch at a time, 2 days each"}) {
+                           "3.69 ± 0.25 every 30 days", "one branch at a time, 2 days each"}) {
     EXPECT_TRUE(words.contains(QString::fromUtf8(said))) << said << "\nin\n" << words.toStdString();
   }
   EXPECT_TRUE(page->findChild<ui::GasChart*>()->has_curve());

@@ -104,7 +104,7 @@ QString cost_words(const GasAccount& account, const units::Printer& print) {
   const units::Estimate<units::Mass>& loss = account.loss->per_day;
   const double cost = static_cast<double>(*account.cost_minor_per_30_days) / 100;
   const double share = std::abs(loss.half_width() / loss.value().value());
-  return GasSupplyCard::tr("%1 ± %2 in 30 days at the bottle’s price")
+  return GasSupplyCard::tr("%1 ± %2 every 30 days at the bottle’s price")
       .arg(q(print.number(cost, 2)), q(print.number(cost * share, 2)));
 }
 
