@@ -130,7 +130,7 @@ FormSpec place_spec() {
            {"place_kind", "&Kind"},
            {"set_temperature_k", "&Set to"},
            {"net_air_volume_m3", "&Air volume", Use::typed,
-            "Without kegs and stock. 1 m³ is 1000 L, 1 ft³ is 7.5 gal."},
+            "Without kegs and stock: length × width × height."},
            {"air_changes_per_hour", "Air c&hanges an hour"},
            {"below_ground", "Below the ground"},
            {"sensor_height_m", "Alarm sensor at", Use::typed, "Above the floor."},
