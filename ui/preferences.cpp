@@ -36,7 +36,7 @@ constexpr SettingWords<TemperatureUnit, 2> temperature_words{"units/temperature"
                                                              {"celsius", "fahrenheit"}};
 constexpr SettingWords<VolumeUnit, 3> volume_words{"units/volume",
                                                    {"litre", "us_gallon", "imperial_gallon"}};
-constexpr SettingWords<GlassUnit, 4> glass_words{
+constexpr SettingWords<GlassUnit, 4> glass_unit_words{
     "units/glass", {"us_pint", "imperial_pint", "half_litre", "third_litre"}};
 constexpr SettingWords<MassUnit, 2> mass_words{"units/mass", {"kilogram", "pound"}};
 constexpr SettingWords<LengthUnit, 2> length_words{"units/length", {"metre", "foot"}};
@@ -80,7 +80,7 @@ Preferences::Preferences(QSettings& settings, QObject* parent)
   pressure_words.load(settings_, units_.pressure);
   temperature_words.load(settings_, units_.temperature);
   volume_words.load(settings_, units_.volume);
-  glass_words.load(settings_, units_.glass);
+  glass_unit_words.load(settings_, units_.glass);
   mass_words.load(settings_, units_.mass);
   length_words.load(settings_, units_.length);
   bore_words.load(settings_, units_.bore);
@@ -100,7 +100,7 @@ void Preferences::set_units(DisplayUnits units) {
   pressure_words.save(settings_, units.pressure);
   temperature_words.save(settings_, units.temperature);
   volume_words.save(settings_, units.volume);
-  glass_words.save(settings_, units.glass);
+  glass_unit_words.save(settings_, units.glass);
   mass_words.save(settings_, units.mass);
   length_words.save(settings_, units.length);
   bore_words.save(settings_, units.bore);
