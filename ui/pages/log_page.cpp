@@ -160,9 +160,9 @@ QWidget* LogPage::build_table() {
   columns->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   columns->setSectionResizeMode(LogTable::what, QHeaderView::Stretch);
   view_->setColumnWidth(LogTable::when, 140);
-  view_->setColumnWidth(LogTable::about, 190);
+  view_->setColumnWidth(LogTable::about, 176);
   view_->setColumnWidth(LogTable::by, 52);
-  view_->setColumnWidth(LogTable::standing, 170);
+  view_->setColumnWidth(LogTable::standing, 136);
   connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
           &LogPage::show_selection);
   empty_ = new EmptyState(Icon::log, tr("Nothing matches"),
