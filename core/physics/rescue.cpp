@@ -78,6 +78,28 @@ Result<VentCourse> vent_course(const ClosedKeg& keg, Co2Volumes co2, Co2Volumes 
   return out;
 }
 
+// One vent and the wait after it. Where the headspace stands at `to` or below,
+// nothing comes out.
+Result<KegAtRest> vented_once(const ClosedKeg& keg, const KegAtRest& now, AbsolutePressure to) {
+  if (now.headspace <= to) return now;
+  const auto let_down = co2_in_keg(keg, {to, now.co2});
+  if (!let_down) return std::unexpected(let_down.error());
+  return at_rest(keg, *let_down);
+}
+
+// Down to which pressure a vent of beer with this CO2 must go to end with `total`.
+Result<AbsolutePressure> vent_that_leaves(const ClosedKeg& keg, Co2Volumes co2, Amount total,
+                                          AbsolutePressure low, AbsolutePressure high) {
+  constexpr int halvings = 40;
+  for (int i = 0; i < halvings; ++i) {
+    const AbsolutePressure middle = low + 0.5 * (high - low);
+    const auto left = co2_in_keg(keg, {middle, co2});
+    if (!left) return std::unexpected(left.error());
+    (*left > total ? high : low) = middle;
+  }
+  return low;
+}
+
 }  // namespace
 
 Result<VentPlan> vents_to_target(const OverCarbonated& o, GaugePressure vent_to) {
@@ -104,6 +126,37 @@ Result<VentPlan> vents_to_target(const OverCarbonated& o, GaugePressure vent_to)
   out.fewest = spread.low ? std::min(whole(*spread.low), out.vents) : 0;
   if (spread.high) out.most = std::max(whole(*spread.high), out.vents);
   return out;
+}
+
+Result<VentedEnd> end_of_vents(const OverCarbonated& o, const VentPlan& plan,
+                               GaugePressure vent_to) {
+  if (const auto bad = check_over(o)) return std::unexpected(*bad);
+  if (plan.steps.empty())
+    return std::unexpected(RangeError{Subject::cycles, 0, 1, static_cast<double>(most_vents)});
+  const ClosedKeg keg = keg_of(o);
+  const auto goal = resting_at(keg, o.target);
+  if (!goal) return std::unexpected(goal.error());
+  const auto total = co2_in_keg(keg, *goal);
+  if (!total) return std::unexpected(total.error());
+  const std::size_t whole = plan.steps.size() - 1;
+  const Co2Volumes before = whole == 0 ? o.co2.value() : plan.steps[whole - 1].after;
+  const AbsolutePressure down_to = vent_to.at_ambient(o.ambient);
+  const auto last = vent_that_leaves(keg, before, *total, down_to,
+                                     plan.steps.back().before.at_ambient(o.ambient));
+  if (!last) return std::unexpected(last.error());
+  auto co2 = try_propagate(
+      [&](Volume beer, Co2Volumes c, Temperature t) -> Result<Co2Volumes> {
+        const ClosedKeg k{o.brimful, beer, t};
+        auto now = resting_at(k, c);
+        for (std::size_t i = 0; now && i < whole; ++i) now = vented_once(k, *now, down_to);
+        if (now) now = vented_once(k, *now, *last);
+        if (!now) return std::unexpected(now.error());
+        return now->co2;
+      },
+      o.beer, o.co2, o.temperature);
+  if (!co2) return std::unexpected(co2.error());
+  return VentedEnd{GaugePressure::from_absolute(*last, o.ambient), *std::move(co2),
+                   GaugePressure::from_absolute(goal->headspace, o.ambient)};
 }
 
 Result<HeldPlan> hold_at_target(const OverCarbonated& o) {

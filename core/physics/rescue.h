@@ -62,6 +62,18 @@ inline constexpr int most_vents = 120;
 [[nodiscard]] Result<VentPlan> vents_to_target(const OverCarbonated&,
                                                units::GaugePressure vent_to = {});
 
+// What the plan comes to. Vents are whole, so the last one would go past the
+// target: it is let down only to `last_to`, which ends on it.
+struct VentedEnd {
+  units::GaugePressure last_to;
+  units::Estimate<units::Co2Volumes> co2;  // at rest after all of them, errors of level,
+                                           // CO2 and temperature carried
+  units::GaugePressure at_rest;
+};
+// `plan` is the answer of vents_to_target to the same question.
+[[nodiscard]] Result<VentedEnd> end_of_vents(const OverCarbonated&, const VentPlan& plan,
+                                             units::GaugePressure vent_to = {});
+
 struct HeldPlan {
   units::GaugePressure setting;         // the target's own pressure at rest
   LogEstimate<units::Duration> within;  // until 0.1 volumes from the target

@@ -5,6 +5,7 @@
 
 #include <cmath>
 
+#include "core/physics/gas_use.h"
 #include "core/report/names.h"
 
 namespace ullage::report {
@@ -176,7 +177,10 @@ std::string say_amounts(const PlanStep& step, const Speaker& s) {
   if (step.seals > 0) {
     parts.push_back(fmt::format("{} set{} of seals", step.seals, step.seals == 1 ? "" : "s"));
   }
-  if (step.gas) parts.push_back("about " + powder(*step.gas, s) + " of CO₂");
+  if (step.gas) {
+    const auto gas = physics::gas_to_purge(*step.gas, {"purge: gas used"});
+    parts.push_back(s.printer.print(gas) + " of CO₂");
+  }
   parts.push_back(say_minutes(step.hands_on, s) + " of work");
   return fmt::format("{}", fmt::join(parts, "; "));
 }

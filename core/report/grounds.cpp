@@ -31,6 +31,8 @@ constexpr std::array remedies{
     Remedy{"barometer", "Read a barometer at both readings."},
     Remedy{"wet residue", "Dry the keg out, or test it again."},
     Remedy{"warmest", "Log how warm the beer was after fermentation."},
+    Remedy{"gas used", "Weigh the bottle before and after."},
+    Remedy{"sugar yield", "Read the pressure at rest once it has fermented: it tells what came."},
     Remedy{"beer density", "Read the gravity."},
     Remedy{"loss", "Weigh the keg instead of counting glasses."},
     Remedy{"glass", "Weigh the keg instead of counting glasses."},

@@ -135,6 +135,26 @@ RC_GTEST_PROP(RescueProperty, EachVentTakesLessAndReachesTheTarget, ()) {
   if (plan->most) RC_ASSERT(*plan->most >= plan->vents);
 }
 
+// The last vent stops where the beer ends on the target; the whole course's error
+// is carried: what the beer is too much of to begin with, it keeps a part of.
+RC_GTEST_PROP(RescueProperty, TheLastVentEndsOnTheTarget, ()) {
+  const double target = over_in(2.0, 3.0);
+  const OverCarbonated o =
+      over(over_in(4, 18.5), target + over_in(0.2, 1.0), target, over_in(2, 12));
+  const auto plan = vents_to_target(o);
+  RC_ASSERT(plan.has_value());
+  const auto end = end_of_vents(o, *plan);
+  RC_ASSERT(end.has_value());
+  RC_ASSERT(std::abs(end->co2.value().count() - target) < 1e-4);
+  RC_ASSERT(end->last_to >= gauge_psi(0));
+  RC_ASSERT(end->last_to <= plan->steps.back().before);
+  RC_ASSERT(end->co2.half_width() > 0);
+}
+
+TEST(Rescue, WithoutAPlanThereIsNoEnd) {
+  EXPECT_EQ(end_of_vents(over(18.9, 3.7, 2.5), VentPlan{}).error().subject, Subject::cycles);
+}
+
 RC_GTEST_PROP(ClosedKegProperty, WhatIsPutInIsFoundAgain, ()) {
   const ClosedKeg keg{litres(19.9), litres(over_in(1, 19.5)), celsius(over_in(-2, 25))};
   const auto state = resting_at(keg, volumes_of_co2(over_in(0.8, 2.2)));

@@ -9,6 +9,8 @@
 #include "ui/charts/carbonation_chart.h"
 #include "ui/context.h"
 #include "ui/pages/keg_panel_advice.h"
+#include "ui/pages/keg_panel_card.h"
+#include "ui/pages/keg_panel_cards.h"
 #include "ui/pages/keg_panel_entries.h"
 #include "ui/pages/keg_panel_facts.h"
 #include "ui/pages/keg_panel_head.h"
@@ -97,7 +99,11 @@ QWidget* KegPanel::build() {
   carbonation->addWidget(carbonation_title_);
   carbonation->addWidget(carbonation_words_);
   carbonation->addWidget(chart_);
+  drift_ = new KegPanelCard(context_, QStringLiteral("drift"), {}, carbonation_);
+  drift_->setAccessibleName(tr("CO₂ if nothing is changed"));
+  carbonation->addWidget(drift_);
   advice_ = new KegPanelAdvice(context_, content_);
+  cards_ = new KegPanelCards(context_, content_);
   hold_ = new KegPanelHold(context_, content_);
   work_out_ = new KegPanelWorkOut(context_, content_);
   work_out_part_ = part(tr("Work it out"), work_out_, content_);
@@ -105,10 +111,11 @@ QWidget* KegPanel::build() {
   preparation_ = new KegPreparation(content_);
   preparation_part_ = part(tr("Made fit to fill"), preparation_, content_);
   entries_ = new KegPanelEntries(context_, content_);
-  for (QWidget* each : {static_cast<QWidget*>(head_), static_cast<QWidget*>(readiness_),
-                        carbonation_, static_cast<QWidget*>(advice_), static_cast<QWidget*>(hold_),
-                        work_out_part_, part(tr("What is known"), facts_, content_),
-                        preparation_part_, part(tr("Latest entries"), entries_, content_)}) {
+  for (QWidget* each :
+       {static_cast<QWidget*>(head_), static_cast<QWidget*>(readiness_), carbonation_,
+        static_cast<QWidget*>(advice_), static_cast<QWidget*>(cards_), static_cast<QWidget*>(hold_),
+        work_out_part_, part(tr("What is known"), facts_, content_), preparation_part_,
+        part(tr("Latest entries"), entries_, content_)}) {
     column->addWidget(each);
   }
   return inside;
@@ -130,6 +137,7 @@ void KegPanel::show_keg(const cellar::CellarStatus& cellar, std::optional<cellar
   readiness_->show_keg(subject);
   show_carbonation(subject);
   advice_->show_keg(subject);
+  cards_->show_keg(subject);
   hold_->show_keg(subject);
   work_out_->show_keg(subject);
   work_out_part_->setVisible(status->phase != cellar::Phase::unknown);
@@ -149,6 +157,11 @@ void KegPanel::show_carbonation(const PanelSubject& subject) {
                                   reasons_of(subject, &report::co2_grounds));
   chart_->show_curve(context_.cellar.carbonation_curve(subject.keg.record.keg), subject.speaker);
   chart_->setVisible(chart_->has_curve());
+  const cellar::Instant now = subject.speaker.now;
+  const auto ahead = context_.cellar.carbonation_curve(subject.keg.record.keg, now,
+                                                       cellar::after(now, report::drift_horizon()));
+  drift_->show_card(report::drift_card({subject.cellar, subject.keg, subject.speaker}, ahead),
+                    subject.speaker.printer);
 }
 
 void KegPanel::paintEvent(QPaintEvent* event) {

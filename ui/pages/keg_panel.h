@@ -18,6 +18,8 @@ class Figure;
 class InkLabel;
 class KegFacts;
 class KegPanelAdvice;
+class KegPanelCard;
+class KegPanelCards;
 class KegPanelEntries;
 class KegPanelHead;
 class KegPanelHold;
@@ -56,7 +58,9 @@ class KegPanel final : public QScrollArea {
   InkLabel* carbonation_title_;
   CarbonationChart* chart_;
   Figure* carbonation_words_;
+  KegPanelCard* drift_;
   KegPanelAdvice* advice_;
+  KegPanelCards* cards_;
   KegPanelHold* hold_;
   QWidget* work_out_part_;
   KegPanelWorkOut* work_out_;

@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 
+#include "core/physics/gas_use.h"
 #include "core/physics/purge.h"
 #include "core/report/slate/fields.h"
 
@@ -69,7 +70,8 @@ void tell(const physics::PurgeOutcome& out, Answer& a) {
       between("In the beer, if it takes all up", out.if_all_in_beer,
               physics::milligrams_of_oxygen_per_litre(out.if_all_in_beer.count() * best_of_likely),
               out.if_all_in_beer_worst));
-  a.values.push_back(exactly("Gas used", out.co2_used));
+  a.values.push_back(
+      estimated("Gas used", physics::gas_to_purge(out.co2_used, {"purge: gas used"})));
   a.sentences.emplace_back("The beer’s own oxygen comes on top of it.");
 }
 

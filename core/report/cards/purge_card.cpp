@@ -1,0 +1,297 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// An empty, clean keg: the cheapest way to the oxygen wanted; after the purge,
+// what it left and what it took.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/cellar/suggest.h"
+#include "core/physics/gas_use.h"
+#include "core/physics/purge_plan.h"
+#include "core/report/cards/card_parts.h"
+
+namespace ullage::report {
+namespace {
+
+using physics::PurgeOutcome;
+using physics::PurgePlan;
+using physics::PurgeWay;
+using units::Printer;
+
+constexpr int purge_cycles_drawn = 10;
+constexpr std::size_t purge_ways_told = 4;
+constexpr double purge_usual_celsius = 15;  // as the journal's other purge figures take it
+constexpr double purge_usual_push = 5;      // psi
+
+struct PurgePlace {
+  units::Temperature at = units::celsius(purge_usual_celsius);
+  GroundsInput input;
+};
+
+PurgePlace purge_place(const KegSubject& s) {
+  PurgePlace out;
+  const auto say_at = [&] { return "Keg and gas at " + s.speaker.printer.print(out.at); };
+  const cellar::PlaceStatus* place = s.keg.place ? s.cellar.find(s.keg.place->place) : nullptr;
+  if (place != nullptr && place->temperature) {
+    out.at = *place->temperature;
+    out.input = {say_at(), place->read_at ? InputOrigin::read : InputOrigin::typed,
+                 place->read_at ? say_age(*place->read_at, s.speaker) : std::string()};
+  } else {
+    out.input = {say_at(), InputOrigin::assumed, {}};
+  }
+  return out;
+}
+
+std::string purge_times(int n) {
+  return n == 1 ? "once" : n == 2 ? "twice" : fmt::format("{} times", n);
+}
+
+std::string purge_way_words(const PurgePlan& p, const Printer& print, units::GaugePressure push) {
+  switch (p.way) {
+    case PurgeWay::cycles:
+      return fmt::format("fill to {} and vent, {}", print.print(p.cycles.high),
+                         purge_times(p.cycles.cycles));
+    case PurgeWay::sweep:
+      return fmt::format(
+          "sweep {} keg volumes of gas through",
+          print.number(p.vessel_volumes, p.vessel_volumes == std::floor(p.vessel_volumes) ? 0 : 1));
+    default:
+      return fmt::format("fill it to the brim with sanitiser and push that out with {}",
+                         print.print(push));
+  }
+}
+
+std::string purge_short_name(const PurgePlan& p, const Printer& print) {
+  switch (p.way) {
+    case PurgeWay::cycles:
+      return fmt::format("Or {} × {}", p.cycles.cycles, print.print(p.cycles.high));
+    case PurgeWay::sweep:
+      return "Or a sweep";
+    default:
+      return "Or push liquid out";
+  }
+}
+
+units::Estimate<units::Mass> purge_gas(const PurgeOutcome& out) {
+  return physics::gas_to_purge(out.co2_used, {"purge: gas used"});
+}
+
+std::string purge_left(const PurgeOutcome& out, const Printer& print) {
+  return slate::print(slate::between("", out.oxygen, out.best, out.worst), print);
+}
+
+std::string purge_in_beer(const PurgeOutcome& out, const Printer& print) {
+  // It scales with the oxygen left.
+  const double share = out.oxygen.count() > 0 ? out.best.count() / out.oxygen.count() : 1;
+  return slate::print(
+      slate::between("", out.if_all_in_beer,
+                     physics::milligrams_of_oxygen_per_litre(out.if_all_in_beer.count() * share),
+                     out.if_all_in_beer_worst),
+      print);
+}
+
+std::optional<cellar::SuggestedTask> purge_task(const PurgePlan& p, cellar::KegId keg,
+                                                units::GaugePressure push) {
+  cellar::Purged purge;
+  switch (p.way) {
+    case PurgeWay::cycles:
+      purge.cycles = p.cycles.cycles;
+      purge.pressure = p.cycles.high;
+      break;
+    case PurgeWay::sweep:
+      purge.method = cellar::PurgeMethod::swept;
+      purge.vessel_volumes = p.vessel_volumes;
+      break;
+    case PurgeWay::liquid_push:
+      purge.method = cellar::PurgeMethod::pushed_liquid;
+      purge.pressure = push;
+      break;
+    case PurgeWay::push_then_cycles:
+      return std::nullopt;
+  }
+  return cellar::keg_task<cellar::Purged>(keg, purge);
+}
+
+struct PurgeWriter {
+  const KegSubject& s;
+  physics::Vessel vessel;
+  PurgePlace place;
+  units::MoleFraction target;
+  KegCard card = {};
+
+  [[nodiscard]] const Printer& print() const { return s.speaker.printer; }
+
+  [[nodiscard]] Grounds grounds(std::string name, std::string answer) const {
+    Grounds g = grounds_by(laws::purging, std::move(name), std::move(answer));
+    g.inputs.push_back(cards::size_input(s));
+    g.inputs.push_back(place.input);
+    g.inputs.push_back(cards::air_input(s));
+    g.inputs.push_back({"Oxygen in the gas " + slate::print(physics::supply_oxygen, print()),
+                        InputOrigin::assumed,
+                        {}});
+    const physics::Mixing m = physics::cycle_mixing();
+    g.inputs.push_back({fmt::format("Mixing in a fill {} ({} to {})", print().print(m.likely),
+                                    print().print(m.worst), print().print(m.best)),
+                        InputOrigin::assumed,
+                        {}});
+    return g;
+  }
+
+  Grounds& figure(std::string name, std::string value) {
+    card.figures.push_back({name, value, grounds(name, value), {}});
+    return card.figures.back().grounds;
+  }
+
+  void tell_outcome(const PurgeOutcome& out) {
+    Grounds& left = figure("Oxygen left", purge_left(out, print()));
+    left.notes.emplace_back("How well the gas mixes is all of its range.");
+    left.narrow.emplace_back("A meter at the relief valve; without one, make a cycle more.");
+    Grounds& beer = figure("In the beer, if it takes all up", purge_in_beer(out, print()));
+    beer.inputs.push_back(
+        {"Beer to go in: " + print().print(vessel.beer), InputOrigin::assumed, {}});
+    beer.notes.emplace_back(
+        "Most of it leaves through the relief valve while the keg fills. The beer’s own oxygen "
+        "comes on top.");
+    const auto gas = purge_gas(out);
+    Grounds& used = figure("CO₂ it takes", print().print(gas));
+    used.notes.emplace_back("By the arithmetic, within 15 % (assumed).");
+    used.narrow = narrowing(gas);
+  }
+
+  [[nodiscard]] physics::PurgeMeans means() const {
+    physics::PurgeMeans m;
+    const auto& rated = s.keg.record.rated_pressure;
+    if (rated) std::erase_if(m.pressures, [&](const auto& p) { return p > *rated; });
+    return m;
+  }
+
+  void draw(const physics::PressureCycles& cycles) {
+    physics::PressureCycles all = cycles;
+    all.cycles = std::max(cycles.cycles, purge_cycles_drawn);
+    const auto series = physics::purge_series(vessel, all);
+    if (!series) return;
+    card.chart = {.title = "Oxygen by cycle, filled to " + print().print(cycles.high),
+                  .x_title = "Cycles",
+                  .y_title = "Oxygen",
+                  .log_y = true,
+                  .dots = true};
+    double n = 0;
+    for (const PurgeOutcome& at : *series)
+      card.chart.points.push_back({slate::Count{n++}, at.best, at.oxygen, at.worst});
+  }
+
+  void plan() {
+    const physics::PurgeMeans can = means();
+    const auto all = physics::purge_plans(target, vessel, can);
+    const std::string wanted = slate::print(target, print());
+    if (!all) {
+      card = cards::cant_tell(fmt::format("no purge gets to {}; the gas itself has {}", wanted,
+                                          slate::print(physics::supply_oxygen, print())));
+      return;
+    }
+    std::vector<PurgePlan> ways = *all;
+    // One entry of the journal tells one way: a push followed by cycles has none.
+    std::erase_if(ways, [](const auto& p) { return p.way == PurgeWay::push_then_cycles; });
+    if (ways.empty()) {
+      card = cards::cant_tell(fmt::format("no way within 60 cycles gets to {}", wanted));
+      return;
+    }
+    const PurgePlan& best = ways.front();
+    card.verdict = fmt::format("For {} or less, least gas: {}", wanted,
+                               purge_way_words(best, print(), can.push));
+    tell_outcome(best.outcome);
+    if (auto task = purge_task(best, s.keg.record.keg, can.push))
+      card.acts.push_back({"Log this purge…", *std::move(task)});
+    tell_other_ways(ways, can.push);
+    for (const PurgePlan& p : ways) {
+      if (p.way == PurgeWay::cycles) {
+        draw(p.cycles);
+        break;
+      }
+    }
+    caution();
+  }
+
+  void tell_other_ways(const std::vector<PurgePlan>& ways, units::GaugePressure push) {
+    for (std::size_t i = 1; i < std::min(ways.size(), purge_ways_told); ++i) {
+      const std::string name = purge_short_name(ways[i], print());
+      const auto gas = purge_gas(ways[i].outcome);
+      figure(name, fmt::format("{} of CO₂, {} left", print().print(gas),
+                               slate::print(ways[i].outcome.oxygen, print())))
+          .narrow = narrowing(gas);
+      if (auto task = purge_task(ways[i], s.keg.record.keg, push))
+        card.figures.back().act = CardAct{"Log…", *std::move(task)};
+    }
+  }
+
+  void caution() {
+    card.cautions.emplace_back("Vent outdoors or into a well-aired room; CO₂ collects low.");
+    if (!s.keg.record.rated_pressure) {
+      card.cautions.emplace_back("Look at the pressure stamped on the keg before you fill it.");
+    }
+  }
+
+  // What the logged purge came to; whether that is enough.
+  bool tell_logged(const cellar::Purged& p, cellar::Instant at) {
+    physics::Result<PurgeOutcome> out = std::unexpected(physics::RangeError{});
+    if (p.method == cellar::PurgeMethod::cycles && p.cycles && p.pressure) {
+      const physics::PressureCycles cycles{static_cast<int>(*p.cycles), *p.pressure, {}};
+      out = physics::purge_by_cycles(vessel, cycles);
+      if (out) draw(cycles);
+    } else if (p.method == cellar::PurgeMethod::swept && p.vessel_volumes) {
+      out = physics::purge_by_sweep(vessel, *p.vessel_volumes);
+    } else if (p.method == cellar::PurgeMethod::pushed_liquid) {
+      out = physics::purge_by_liquid(vessel,
+                                     {p.pressure.value_or(units::gauge_psi(purge_usual_push))});
+    }
+    if (!out) return false;
+    const bool enough = out->oxygen <= target;
+    card.verdict = fmt::format("Purged {}: {} of oxygen left, {} the {} wanted",
+                               say_age(at, s.speaker), slate::print(out->oxygen, print()),
+                               enough ? "within" : "above", slate::print(target, print()));
+    tell_outcome(*out);
+    return enough;
+  }
+};
+
+const cellar::Entry* purge_that_counts(const KegSubject& s, const cellar::Journal& journal) {
+  for (const cellar::PreparationStep& step : s.keg.preparation) {
+    if (step.kind == cellar::Purged::kind && step.still_counts && step.entry)
+      return journal.find(*step.entry);
+  }
+  return nullptr;
+}
+
+}  // namespace
+
+std::optional<KegCard> purge_card(const KegSubject& s, const cellar::Journal& journal,
+                                  units::MoleFraction target) {
+  using cellar::Phase;
+  const Phase phase = s.keg.phase;
+  if (s.keg.contents ||
+      (phase != Phase::clean && phase != Phase::sanitised && phase != Phase::purged))
+    return std::nullopt;
+  if (!(units::in_litres(s.keg.record.brimful) > 0))
+    return cards::cant_tell("how much the keg holds is not on record");
+  const auto air = cards::air_of(s);
+  if (!air) return cards::cant_tell("the altitude is beyond what the equation covers");
+  const PurgePlace place = purge_place(s);
+  const units::Volume beer = std::min(s.keg.record.nominal, s.keg.record.brimful);
+  PurgeWriter write{s, {s.keg.record.brimful, beer, *air, place.at}, place, target};
+  if (const cellar::Entry* done = purge_that_counts(s, journal)) {
+    const auto* purged = get_if<cellar::Purged>(&done->payload);
+    if (purged != nullptr && write.tell_logged(*purged, done->header.happened_at))
+      return std::move(write.card);
+    const std::string before = std::exchange(write.card.verdict, {});
+    write.card = {};
+    write.plan();
+    if (!before.empty()) write.card.notes.insert(write.card.notes.begin(), before + ".");
+    return std::move(write.card);
+  }
+  write.plan();
+  return std::move(write.card);
+}
+
+}  // namespace ullage::report
