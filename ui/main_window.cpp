@@ -225,7 +225,10 @@ void MainWindow::refresh() {
 QWidget* MainWindow::page_widget(PageId page) {
   switch (page) {
     case PageId::kegs:
-      if (!kegs_) stack_->addWidget(kegs_ = new KegsPage(context_));
+      if (!kegs_) {
+        stack_->addWidget(kegs_ = new KegsPage(context_));
+        connect(kegs_, &KegsPage::work_out_wanted, this, &MainWindow::work_out);
+      }
       return kegs_;
     case PageId::lines:
       if (!lines_) stack_->addWidget(lines_ = new LinesPage(context_));

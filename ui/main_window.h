@@ -12,7 +12,6 @@
 
 #include "ui/commands/commands.h"
 #include "ui/context.h"
-#include "ui/slate_opener.h"
 
 class QMenu;
 class QStackedWidget;
@@ -44,7 +43,7 @@ struct RecentFiles {
   std::function<void(const QString& file, QWidget* window)> open;
 };
 
-class MainWindow : public QMainWindow, public Navigator, public SlateOpener {
+class MainWindow : public QMainWindow, public Navigator {
   Q_OBJECT
  public:
   MainWindow(cellar::Facade& cellar, Preferences& preferences, Prompts& prompts,
@@ -65,8 +64,10 @@ class MainWindow : public QMainWindow, public Navigator, public SlateOpener {
   void show_entries_of(cellar::SubjectRef subject) override;
   void open_status_sheet() override;
   void announce(const QString& sentence, bool with_undo) override;
-  // SlateOpener
-  void work_out(const std::string& computation, std::optional<cellar::KegId> keg) override;
+
+  // The computation of that key (core/report/slate) on the Slate page, with the
+  // keg's figures in its fields where one is named.
+  void work_out(const std::string& computation, std::optional<cellar::KegId> keg);
 
  protected:
   void resizeEvent(QResizeEvent* event) override;

@@ -65,6 +65,12 @@ void expect_finite(const Answer& a, const std::string& about) {
     EXPECT_TRUE(is_finite(p.x) && is_finite(p.low) && is_finite(p.likely) && is_finite(p.high))
         << about;
   }
+  for (const ChartLine& line : a.chart.lines) {
+    EXPECT_FALSE(line.label.empty()) << about;
+    for (const auto& [x, y] : line.points) {
+      EXPECT_TRUE(is_finite(x) && is_finite(y)) << about << line.label;
+    }
+  }
 }
 
 void expect_speakable(const std::vector<std::string>& words, const std::string& about) {

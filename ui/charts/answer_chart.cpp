@@ -15,7 +15,9 @@
 namespace ullage::ui {
 namespace {
 
+using report::slate::ChartLine;
 using report::slate::ChartPoint;
+using report::slate::Count;
 using report::slate::Value;
 
 constexpr double drawn_in_hours_below = 3;  // days
@@ -25,13 +27,26 @@ const QColor& line_ink(const Theme& theme) { return theme.accent_ink; }
 
 }  // namespace
 
-AnswerChart::AnswerChart(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
+AnswerChart::AnswerChart(QWidget* parent)
+    : QWidget(parent), plot_(new QCustomPlot(this)), legend_(nullptr) {
   setObjectName(QStringLiteral("answer_chart"));
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(plot_);
   plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
   plot_->setFocusPolicy(Qt::NoFocus);
+  // Beneath the axes, where it covers nothing.
+  plot_->setAutoAddPlottableToLegend(false);
+  legend_ = new QCPLegend;
+  plot_->plotLayout()->addElement(1, 0, legend_);
+  plot_->plotLayout()->setRowStretchFactor(1, 0.001);
+  plot_->plotLayout()->setRowSpacing(0);
+  legend_->setLayer(QStringLiteral("legend"));
+  legend_->setFillOrder(QCPLayoutGrid::foColumnsFirst);
+  legend_->setBorderPen(Qt::NoPen);
+  legend_->setBrush(Qt::NoBrush);
+  legend_->setMargins(QMargins(0, space::xs, 0, 0));
+  legend_->setIconSize(18, 12);
 }
 
 void AnswerChart::show_chart(report::slate::Chart chart, const units::Printer& printer) {
@@ -70,6 +85,7 @@ double AnswerChart::y_of(const Value& value) const {
 }
 
 void AnswerChart::draw() {
+  legend_->clearItems();
   plot_->clearPlottables();
   plot_->clearItems();
   if (!has_chart()) return;
@@ -77,11 +93,13 @@ void AnswerChart::draw() {
   plot_->setBackground(QBrush(theme_of(this).window));
   draw_axes();
   draw_wanted_band();
+  draw_lines_beside();
   if (chart_.dots) {
     draw_dots();
   } else {
     draw_line();
   }
+  draw_legend();
   draw_marks();
   plot_->replot();
 }
@@ -98,6 +116,9 @@ void AnswerChart::draw_axes() {
   };
   for (const ChartPoint& p : chart_.points) {
     for (const Value& v : {p.low, p.likely, p.high}) take_in(v);
+  }
+  for (const ChartLine& line : chart_.lines) {
+    for (const auto& [x_at, y_at] : line.points) take_in(y_at);
   }
   if (chart_.band_low) take_in(*chart_.band_low);
   if (chart_.band_high) take_in(*chart_.band_high);
@@ -118,11 +139,12 @@ void AnswerChart::draw_axes() {
   }
   const double first = x_of(chart_.points.front().x);
   const double last = x_of(chart_.points.back().x);
-  const double edge = chart_.dots ? 0.4 : 0;
+  const bool counted = boost::variant2::holds_alternative<Count>(chart_.points.back().x);
+  const double edge = !chart_.dots ? 0 : counted ? 0.4 : 0.03 * (last - first);
   x->setRange(first - edge, last + edge);
   x->ticker()->setTickCount(6);
   x->setNumberFormat("f");
-  x->setNumberPrecision(chart_.dots ? 0 : axis_decimals(x->range().size(), 6));
+  x->setNumberPrecision(chart_.dots && counted ? 0 : axis_decimals(x->range().size(), 6));
   const auto with_unit = [](const std::string& title, const std::string& unit) {
     return unit.empty() ? q(title) : q(title) + QStringLiteral(", ") + q(unit);
   };
@@ -180,18 +202,52 @@ void AnswerChart::draw_line() {
 
 void AnswerChart::draw_dots() {
   const Theme& theme = theme_of(this);
+  // Beside lines the dots are what was read: in the ink of text, so as to stand out.
+  const bool beside_lines = !chart_.lines.empty();
+  const QColor ink = beside_lines ? theme.text : line_ink(theme);
   QCPGraph* dots = plot_->addGraph();
+  dots->setName(q(chart_.points_label));
   dots->setLineStyle(QCPGraph::lsNone);
-  dots->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssDisc, line_ink(theme), 8));
-  auto* errors = new QCPErrorBars(plot_->xAxis, plot_->yAxis);
-  errors->setDataPlottable(dots);
-  errors->setPen(QPen(line_ink(theme), 1.4));
-  errors->setWhiskerWidth(6);
-  errors->setSymbolGap(6);
+  dots->setPen(QPen(ink, 1.8));
+  dots->setScatterStyle(beside_lines ? QCPScatterStyle(QCPScatterStyle::ssCircle, QPen(ink, 1.8),
+                                                       QBrush(theme.window), 8)
+                                     : QCPScatterStyle(QCPScatterStyle::ssDisc, ink, 8));
+  QCPErrorBars* errors = nullptr;
+  const bool told = std::any_of(chart_.points.begin(), chart_.points.end(),
+                                [](const ChartPoint& p) { return p.low != p.high; });
+  if (told) {
+    errors = new QCPErrorBars(plot_->xAxis, plot_->yAxis);
+    errors->setDataPlottable(dots);
+    errors->setPen(QPen(ink, 1.4));
+    errors->setWhiskerWidth(6);
+    errors->setSymbolGap(6);
+  }
   for (const ChartPoint& p : chart_.points) {
     const double y = y_of(p.likely);
     dots->addData(x_of(p.x), y);
-    errors->addData(y - y_of(p.low), y_of(p.high) - y);
+    if (errors != nullptr) errors->addData(y - y_of(p.low), y_of(p.high) - y);
+  }
+}
+
+void AnswerChart::draw_lines_beside() {
+  const Theme& theme = theme_of(this);
+  for (const ChartLine& line : chart_.lines) {
+    QCPGraph* graph = plot_->addGraph();
+    graph->setName(q(line.label));
+    QPen pen(line.guide ? theme.success : line_ink(theme), 2);
+    if (line.guide) pen.setDashPattern({4, 3});
+    graph->setPen(pen);
+    for (const auto& [x, y] : line.points) graph->addData(x_of(x), y_of(y));
+  }
+}
+
+void AnswerChart::draw_legend() {
+  legend_->setVisible(!chart_.lines.empty());
+  if (chart_.lines.empty()) return;
+  legend_->setFont(font_of(TextRole::small));
+  legend_->setTextColor(theme_of(this).text);
+  for (int i = 0; i < plot_->graphCount(); ++i) {
+    if (!plot_->graph(i)->name().isEmpty()) plot_->graph(i)->addToLegend(legend_);
   }
 }
 
@@ -229,8 +285,16 @@ QString AnswerChart::in_words() const {
         .arg(q(print(p.likely, printer_)),
              counted ? at + QLatin1Char(' ') + q(chart_.x_title).toLower() : at);
   };
-  return tr("%1: from %2 to %3.")
-      .arg(q(chart_.title), tell(chart_.points.front()), tell(chart_.points.back()));
+  QString words =
+      tr("%1: from %2 to %3.")
+          .arg(q(chart_.title), tell(chart_.points.front()), tell(chart_.points.back()));
+  for (const ChartLine& line : chart_.lines) {
+    if (line.points.empty()) continue;
+    words +=
+        QLatin1Char(' ') + tr("Line “%1”: %2 at its end.")
+                               .arg(q(line.label), q(print(line.points.back().second, printer_)));
+  }
+  return words;
 }
 
 }  // namespace ullage::ui

@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The chart of an answer on the slate: the likely line in its band (or dots with
-// whiskers, for cycles), the range it should come into, and marks. Axes are in
-// the person's units; the same in words is the accessible description.
+// whiskers, for cycles and readings), lines beside it with a legend beneath, the
+// range it should come into, and marks. Axes are in the person's units; the same
+// in words is the accessible description.
 #pragma once
 
 #include <QWidget>
 
 #include "core/report/slate/computation.h"
 
+class QCPLegend;
 class QCustomPlot;
 
 namespace ullage::ui {
@@ -33,6 +35,8 @@ class AnswerChart final : public QWidget {
   void draw_axes();
   void draw_line();
   void draw_dots();
+  void draw_lines_beside();
+  void draw_legend();
   void draw_wanted_band();
   void draw_marks();
   [[nodiscard]] double x_of(const report::slate::Value&) const;
@@ -40,6 +44,7 @@ class AnswerChart final : public QWidget {
   [[nodiscard]] bool in_hours() const;
 
   QCustomPlot* plot_;
+  QCPLegend* legend_;
   report::slate::Chart chart_;
   units::Printer printer_;
 };

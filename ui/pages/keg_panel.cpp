@@ -105,7 +105,8 @@ QWidget* KegPanel::build() {
   advice_ = new KegPanelAdvice(context_, content_);
   cards_ = new KegPanelCards(context_, content_);
   hold_ = new KegPanelHold(context_, content_);
-  work_out_ = new KegPanelWorkOut(context_, content_);
+  work_out_ = new KegPanelWorkOut(content_);
+  connect(work_out_, &KegPanelWorkOut::wanted, this, &KegPanel::work_out_wanted);
   work_out_part_ = part(tr("Work it out"), work_out_, content_);
   facts_ = new KegFacts(content_);
   preparation_ = new KegPreparation(content_);

@@ -7,6 +7,7 @@
 
 #include <QScrollArea>
 #include <optional>
+#include <string>
 
 #include "core/cellar/facade.h"
 #include "ui/pages/panel_subject.h"
@@ -39,6 +40,8 @@ class KegPanel final : public QScrollArea {
 
  signals:
   void close_wanted();
+  // That computation (core/report/slate) with the keg's figures.
+  void work_out_wanted(const std::string& computation, cellar::KegId keg);
 
  protected:
   void paintEvent(QPaintEvent*) override;

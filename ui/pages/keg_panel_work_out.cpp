@@ -5,14 +5,13 @@
 
 #include "core/report/slate/prefill.h"
 #include "ui/context.h"
-#include "ui/slate_opener.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/flow_layout.h"
 
 namespace ullage::ui {
 
-KegPanelWorkOut::KegPanelWorkOut(Context& context, QWidget* parent)
-    : QWidget(parent), context_(context), buttons_(new FlowLayout(this, space::s)) {
+KegPanelWorkOut::KegPanelWorkOut(QWidget* parent)
+    : QWidget(parent), buttons_(new FlowLayout(this, space::s)) {
   setObjectName(QStringLiteral("work_out"));
   buttons_->setContentsMargins(0, 0, 0, 0);
 }
@@ -33,7 +32,7 @@ void KegPanelWorkOut::show_keg(const PanelSubject& subject) {
     auto* button = new QPushButton(q(offer.label), this);
     button->setObjectName(QStringLiteral("work_out_") + q(std::string(offer.computation)));
     connect(button, &QPushButton::clicked, this, [this, key = std::string(offer.computation)] {
-      work_out(context_.navigator, key, keg_);
+      if (keg_) emit wanted(key, *keg_);
     });
     buttons_->addWidget(button);
   }

@@ -95,6 +95,7 @@ void KegsPage::build() {
   splitter_->setHandleWidth(1);
   splitter_->addWidget(build_table_side());
   panel_ = new KegPanel(context_, this);
+  connect(panel_, &KegPanel::work_out_wanted, this, &KegsPage::work_out_wanted);
   panel_->setMinimumWidth(300);
   splitter_->addWidget(panel_);
   splitter_->setStretchFactor(0, 1);

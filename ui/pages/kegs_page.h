@@ -9,6 +9,7 @@
 #include <QWidget>
 #include <memory>
 #include <optional>
+#include <string>
 
 #include "core/cellar/facade.h"
 #include "ui/models/keg_table_model.h"
@@ -34,6 +35,10 @@ class KegsPage final : public QWidget {
 
   // Chooses the keg, taking filters away that would hide it, and shows its panel.
   void show_keg(cellar::KegId);
+
+ signals:
+  // That computation (core/report/slate) with the keg's figures.
+  void work_out_wanted(const std::string& computation, cellar::KegId keg);
 
  protected:
   void showEvent(QShowEvent*) override;

@@ -143,10 +143,17 @@ std::span<const Computation> computations() {
     std::vector<Computation> made;
     add_co2_computations(made);
     add_carbonation_computations(made);
+    add_rescue_computations(made);
+    add_priming_computations(made);
+    add_hold_computations(made);
     add_purge_computations(made);
     add_beer_computations(made);
     add_line_computations(made);
+    add_regulator_computations(made);
+    add_break_out_computations(made);
     add_gas_computations(made);
+    add_bottle_computations(made);
+    add_run_out_computations(made);
     add_measure_computations(made);
     return made;
   }();

@@ -16,6 +16,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "core/report/grounds.h"
@@ -122,12 +123,20 @@ struct ChartMark {
   Value x;
   std::string label;
 };
+// A line beside the points: what would be without a leak, what is wanted.
+struct ChartLine {
+  std::string label;
+  bool guide = false;  // what it is held against, drawn in dashes
+  std::vector<std::pair<Value, Value>> points;
+};
 struct Chart {
   std::string title;
   std::string x_title, y_title;  // without units
   bool log_y = false;
-  bool dots = false;  // single points (cycles), not a line
+  bool dots = false;              // single points (cycles, readings), not a line
+  std::string points_label = {};  // what the points are, where lines stand beside them
   std::vector<ChartPoint> points;
+  std::vector<ChartLine> lines = {};
   std::optional<Value> band_low, band_high;  // where it should be
   std::vector<ChartMark> marks;
   [[nodiscard]] bool empty() const { return points.size() < 2; }

@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include "core/physics/atmosphere.h"
-#include "core/physics/carbonation.h"
 #include "core/physics/equilibrium.h"
 #include "core/physics/keg_cooling.h"
 
@@ -181,6 +180,67 @@ Field thermometer_error_field() {
           .hint = "For a fridge display take four times as much."};
 }
 
+Field mass_field(std::string_view key, std::string_view label, units::Mass start, units::Mass least,
+                 units::Mass greatest) {
+  return {.key = key,
+          .label = label,
+          .kind = FieldKind::mass,
+          .start = start,
+          .least = least,
+          .greatest = greatest};
+}
+
+Field duration_field(std::string_view key, std::string_view label, units::Duration start,
+                     units::Duration least, units::Duration greatest) {
+  return {.key = key,
+          .label = label,
+          .kind = FieldKind::duration,
+          .start = start,
+          .least = least,
+          .greatest = greatest};
+}
+
+Field choice_field(std::string_view key, std::string_view label,
+                   std::vector<std::string_view> choices) {
+  return {.key = key,
+          .label = label,
+          .kind = FieldKind::choice,
+          .start = Choice{0},
+          .least = Choice{0},
+          .greatest = Choice{static_cast<int>(choices.size()) - 1},
+          .choices = std::move(choices)};
+}
+
+Field uptake_field() {
+  Field f =
+      further(may_be_blank(number_field("days", "Days to close most of the gap", 4, 0.2, 60)));
+  f.hint =
+      "How fast this keg takes gas up, if you know: two thirds of the way. Otherwise 4 "
+      "days for a full soda keg, 2 to 8.";
+  return f;
+}
+
+physics::Result<physics::CarbonationRates> uptake_rates(const Inputs& in) {
+  auto rates = physics::carbonation_priors(in.get<units::Volume>("brimful"),
+                                           in.get<units::Volume>("beer"), "this keg");
+  if (rates && in.has("days")) {
+    const units::ErrorSource source = rates->resting.source();
+    rates->resting = {units::days(in.number("days")), 1.25, source};
+  }
+  return rates;
+}
+
+Field further(Field f) {
+  f.detail = true;
+  return f;
+}
+
+Field may_be_blank(Field f) {
+  f.start.reset();
+  f.optional = true;
+  return f;
+}
+
 Field number_field(std::string_view key, std::string_view label, double start, double least,
                    double greatest) {
   return {.key = key,
@@ -230,6 +290,13 @@ Problem problem_of(const physics::RangeError& e, SubjectFields fields, const Inp
 
 Problem impossible(std::string_view field, std::string sentence) {
   return {std::string(field), Fault::impossible, {}, {}, std::move(sentence)};
+}
+
+Problem beyond(std::string_view field, const Inputs& in, Value limit, std::string sentence) {
+  Problem p = impossible(field, std::move(sentence));
+  if (const Inputs::Held* held = in.held(field)) p.value = held->value;
+  p.limit = limit;
+  return p;
 }
 
 }  // namespace ullage::report::slate

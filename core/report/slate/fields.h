@@ -6,6 +6,7 @@
 
 #include <span>
 
+#include "core/physics/carbonation.h"
 #include "core/physics/error.h"
 #include "core/report/slate/computation.h"
 #include "core/units/gauge_pressure.h"
@@ -25,6 +26,13 @@ namespace ullage::report::slate {
 [[nodiscard]] Field co2_share_field();
 [[nodiscard]] Field dial_error_field();
 [[nodiscard]] Field thermometer_error_field();
+[[nodiscard]] Field mass_field(std::string_view key, std::string_view label, units::Mass start,
+                               units::Mass least, units::Mass greatest);
+[[nodiscard]] Field duration_field(std::string_view key, std::string_view label,
+                                   units::Duration start, units::Duration least,
+                                   units::Duration greatest);
+[[nodiscard]] Field choice_field(std::string_view key, std::string_view label,
+                                 std::vector<std::string_view> choices);
 [[nodiscard]] Field number_field(std::string_view key, std::string_view label, double start,
                                  double least, double greatest);
 
@@ -36,6 +44,14 @@ namespace ullage::report::slate {
 // equation's, so it has an answer.
 [[nodiscard]] units::Estimate<units::AbsolutePressure> air_at(const Inputs&);
 [[nodiscard]] units::MoleFraction gas_share(const Inputs&);
+// How fast a keg at rest takes gas up or gives it off: the field that may say so,
+// and the prior of a keg of this size where it is blank ("brimful", "beer", "days").
+[[nodiscard]] Field uptake_field();
+[[nodiscard]] physics::Result<physics::CarbonationRates> uptake_rates(const Inputs&);
+
+// The field, folded away among the further ones, or one that may be left blank.
+[[nodiscard]] Field further(Field);
+[[nodiscard]] Field may_be_blank(Field);
 
 // Which field a refused subject belongs to. The first that fits is taken; a
 // refusal that fits none is told about the whole.
@@ -47,6 +63,9 @@ using SubjectFields = std::span<const SubjectField>;
 [[nodiscard]] Problem problem_of(const physics::RangeError&, SubjectFields, const Inputs&,
                                  const units::Printer&);
 [[nodiscard]] Problem impossible(std::string_view field, std::string sentence);
+// The same, with what stands in the field and the limit it breaks.
+[[nodiscard]] Problem beyond(std::string_view field, const Inputs&, Value limit,
+                             std::string sentence);
 
 // Sets of computations, each in its own source.
 void add_co2_computations(std::vector<Computation>&);
@@ -55,6 +74,13 @@ void add_purge_computations(std::vector<Computation>&);
 void add_beer_computations(std::vector<Computation>&);
 void add_gas_computations(std::vector<Computation>&);
 void add_line_computations(std::vector<Computation>&);
+void add_regulator_computations(std::vector<Computation>&);
 void add_measure_computations(std::vector<Computation>&);
+void add_hold_computations(std::vector<Computation>&);
+void add_rescue_computations(std::vector<Computation>&);
+void add_priming_computations(std::vector<Computation>&);
+void add_break_out_computations(std::vector<Computation>&);
+void add_bottle_computations(std::vector<Computation>&);
+void add_run_out_computations(std::vector<Computation>&);
 
 }  // namespace ullage::report::slate

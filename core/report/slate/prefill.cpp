@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/cellar/hold_test.h"
 #include "core/cellar/suggest.h"
 
 namespace ullage::report::slate {
@@ -28,6 +29,11 @@ class Prefiller {
     const double m = magnitude_of(*value);
     if (!(m >= magnitude_of(f->least) && m <= magnitude_of(f->greatest))) return *this;
     in_.set(field, value, origin, at ? say_age(*at, s_.speaker) : std::string());
+    return *this;
+  }
+
+  Prefiller& blank(std::string_view field) {
+    in_.set(field, std::nullopt);
     return *this;
   }
 
@@ -118,6 +124,53 @@ Offer weighing_offer(const KegSubject& s) {
   return p.offer("How much by weight");
 }
 
+Offer rescue_offer(const KegSubject& s) {
+  Prefiller p("rescue", s);
+  p.keg();
+  const cellar::Co2State& co2 = s.keg.co2;
+  if (co2.now) {
+    p.put("co2", Value(co2.now->value()), InputOrigin::worked_out);
+    p.put("co2_error", Value(units::volumes_of_co2(co2.now->half_width())),
+          InputOrigin::worked_out);
+  }
+  if (co2.target_low && co2.target_high) {
+    p.put("target",
+          Value(units::volumes_of_co2((co2.target_low->count() + co2.target_high->count()) / 2)),
+          InputOrigin::typed);
+  }
+  return p.offer("How to get CO₂ out of it");
+}
+
+Offer drift_offer(const KegSubject& s) {
+  return Prefiller("drift", s).keg().range().gas().co2_now().offer("How far it drifts on tap");
+}
+
+// The readings of an empty keg's test, the last four of them. None where there was
+// no test.
+std::optional<Offer> hold_offer(const KegSubject& s) {
+  constexpr std::size_t most = 4;
+  const cellar::HoldStudy* study = s.keg.hold_study.get();
+  if (study == nullptr || study->beer || study->test.readings.empty()) return std::nullopt;
+  const auto& readings = study->test.readings;
+  const std::size_t skipped = readings.size() > most ? readings.size() - most : 0;
+  Prefiller p("hold_test", s);
+  p.keg().blank("beer");
+  for (const std::string_view key : {"after2", "pressure2", "temperature2"}) p.blank(key);
+  for (std::size_t i = skipped; i < readings.size(); ++i) {
+    const std::string n = std::to_string(i - skipped + 1);
+    const physics::HoldReading& r = readings[i];
+    const auto at = study->time_of(r.at);
+    p.put("pressure" + n, Value(r.pressure.value()), InputOrigin::read, at);
+    p.put("temperature" + n, Value(r.temperature.value()), InputOrigin::read, at);
+    if (i > skipped) {
+      p.put("after" + n, Value(units::Duration(r.at - readings[skipped].at)), InputOrigin::read,
+            at);
+    }
+  }
+  p.put("limit", Value(study->limit_per_day), InputOrigin::typed);
+  return p.offer("Whether it holds");
+}
+
 bool is_warm(const KegSubject& s) {
   if (!s.keg.beer_temperature || !s.keg.place) return false;
   const cellar::PlaceStatus* place = s.cellar.find(s.keg.place->place);
@@ -151,13 +204,16 @@ std::vector<Offer> offers_for(const KegSubject& s) {
     const bool below = s.keg.co2.verdict == cellar::Co2Verdict::below;
     if (below) offers.push_back(burst_offer(s));
     if (below) offers.push_back(waiting_offer(s));
+    if (s.keg.co2.verdict == cellar::Co2Verdict::above) offers.push_back(rescue_offer(s));
     offers.push_back(serving_offer(s));
+    if (!below && s.keg.gas.on && s.keg.co2.now) offers.push_back(drift_offer(s));
     offers.push_back(weighing_offer(s));
     if (is_warm(s)) {
       offers.push_back(Prefiller("cooling", s).keg().offer("How long to cool it"));
     }
     return offers;
   }
+  if (auto hold = hold_offer(s)) offers.push_back(std::move(*hold));
   offers.push_back(Prefiller("purge_cycles", s).keg().offer("How clean a purge leaves it"));
   offers.push_back(Prefiller("purge_push", s).keg().offer("Pushing liquid out"));
   return offers;

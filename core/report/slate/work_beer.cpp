@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/physics/density.h"
 #include "core/physics/gravity.h"
 #include "core/physics/keg_cooling.h"
 #include "core/report/slate/fields.h"
@@ -98,7 +99,11 @@ Outcome gravity_scales(const Inputs& in, const Printer& printer) {
   a.values.push_back(in_words("Extract", printer.number(plato->count(), 2) + " °P", true));
   a.values.push_back(in_words("Specific gravity", printer.number(sg.count(), 4)));
   a.values.push_back(in_words("Gravity points", printer.number((sg.count() - 1) * 1000, 1)));
-  a.sentences.push_back("Both at " + printer.print(units::celsius(20)) +
+  if (const auto density = physics::beer_density(sg)) {
+    a.values.push_back(in_words(
+        "A litre weighs", printer.number(units::in_kilograms_per_cubic_metre(*density), 0) + " g"));
+  }
+  a.sentences.push_back("All at " + printer.print(units::celsius(20)) +
                         ". Type it either way, as 1.048 or as 12 P.");
   return a;
 }

@@ -6,6 +6,7 @@
 #include <array>
 
 #include "core/physics/carbonation.h"
+#include "core/physics/carbonation_answers.h"
 #include "core/physics/equilibrium.h"
 #include "core/report/slate/fields.h"
 
@@ -42,13 +43,6 @@ std::vector<Field> keg_fields() {
   start.hint = "Beer that fermented at room temperature keeps about 0.85 volumes (1.7 g/L).";
   Field share = co2_share_field();
   Field dial = dial_error_field();
-  Field rate = number_field("days", "Days to close most of the gap", 0, 0.2, 60);
-  rate.start.reset();
-  rate.optional = true;
-  rate.detail = true;
-  rate.hint =
-      "How fast this keg takes gas up, if you know: two thirds of the way. Otherwise 4 "
-      "days for a full soda keg, 2 to 8.";
   return {co2_field("low", "Wanted, from", units::volumes_of_co2(2.4)),
           co2_field("high", "Wanted, to", units::volumes_of_co2(2.6)),
           beer_temperature_field("temperature", "Beer now at", units::celsius(20)),
@@ -59,7 +53,7 @@ std::vector<Field> keg_fields() {
           altitude_field(),
           std::move(share),
           std::move(dial),
-          std::move(rate)};
+          uptake_field()};
 }
 
 physics::CarbonationHistory history_of(const Inputs& in) {
@@ -76,16 +70,6 @@ physics::CarbonationHistory history_of(const Inputs& in) {
       {units::seconds(0), physics::PlaceChanged{Estimate(in.get<units::Temperature>("place"))}});
   h.steps.push_back({units::seconds(0), physics::GasOn{on_dial(in, "pressure"), share}});
   return h;
-}
-
-physics::Result<physics::CarbonationRates> rates_of(const Inputs& in) {
-  auto rates = physics::carbonation_priors(in.get<units::Volume>("brimful"),
-                                           in.get<units::Volume>("beer"), "this keg");
-  if (rates && in.has("days")) {
-    const units::ErrorSource source = rates->resting.source();
-    rates->resting = {units::days(in.number("days")), 1.25, source};
-  }
-  return rates;
 }
 
 std::optional<Problem> check_range(const Inputs& in, const Printer& printer) {
@@ -135,7 +119,7 @@ units::Co2Volumes middle_of(const Inputs& in) {
 
 Outcome set_and_wait(const Inputs& in, const Printer& printer) {
   if (auto bad = check_range(in, printer)) return std::unexpected(std::move(*bad));
-  const auto rates = rates_of(in);
+  const auto rates = uptake_rates(in);
   if (!rates) return std::unexpected(problem_of(rates.error(), keg_subjects, in, printer));
   const auto model = CarbonationModel::make(history_of(in), *rates, units::days(90));
   if (!model) return std::unexpected(problem_of(model.error(), keg_subjects, in, printer));
@@ -189,7 +173,7 @@ void tell_drop(const physics::DropPlan& plan, const Inputs& in, const Printer& p
 
 Outcome burst(const Inputs& in, const Printer& printer) {
   if (auto bad = check_range(in, printer)) return std::unexpected(std::move(*bad));
-  const auto rates = rates_of(in);
+  const auto rates = uptake_rates(in);
   if (!rates) return std::unexpected(problem_of(rates.error(), keg_subjects, in, printer));
   const auto model = CarbonationModel::make(history_of(in), *rates, units::days(60));
   if (!model) return std::unexpected(problem_of(model.error(), keg_subjects, in, printer));
@@ -216,6 +200,29 @@ Outcome burst(const Inputs& in, const Printer& printer) {
   return a;
 }
 
+Outcome drift(const Inputs& in, const Printer& printer) {
+  if (auto bad = check_range(in, printer)) return std::unexpected(std::move(*bad));
+  const auto over = in.get<units::Duration>("over");
+  const auto rates = uptake_rates(in);
+  if (!rates) return std::unexpected(problem_of(rates.error(), keg_subjects, in, printer));
+  const auto model = CarbonationModel::make(history_of(in), *rates, over);
+  if (!model) return std::unexpected(problem_of(model.error(), keg_subjects, in, printer));
+  const auto d = physics::drift_at(*model, on_dial(in, "pressure"), units::seconds(0), over);
+  if (!d) return std::unexpected(problem_of(d.error(), keg_subjects, in, printer));
+  Answer a;
+  a.values.push_back(estimated("CO₂ after " + printer.print(over), d->then, true));
+  a.values.push_back(estimated("More or less by", d->change));
+  a.values.push_back(estimated("In the end", d->in_the_end));
+  const physics::Window leaves =
+      model->time_leaving(in.get<units::Co2Volumes>("high"), units::seconds(0));
+  if (leaves.likely) a.values.push_back(window_value("Past its range after", leaves, false));
+  a.sentences.emplace_back(
+      "Left alone at one pressure and temperature. Drawing beer makes room for gas and hardly "
+      "changes where it ends.");
+  draw(*model, in, over, a);
+  return a;
+}
+
 }  // namespace
 
 void add_carbonation_computations(std::vector<Computation>& all) {
@@ -234,12 +241,27 @@ void add_carbonation_computations(std::vector<Computation>& all) {
   for (Field& f : keg_fields()) bursting.push_back(std::move(f));
   std::vector<Field> waiting{pressure_field("pressure", "Pressure", units::gauge_psi(12))};
   for (Field& f : keg_fields()) waiting.push_back(std::move(f));
+  Field over = duration_field("over", "For", units::days(14), units::minutes(5), units::days(300));
+  std::vector<Field> drifting{pressure_field("pressure", "Served at", units::gauge_psi(12)),
+                              std::move(over)};
+  for (Field& f : keg_fields()) {
+    if (f.key == "start") {
+      f.label = "CO₂ in it now";
+      f.start = units::volumes_of_co2(2.5);
+      f.hint = {};
+    }
+    if (f.key == "temperature") f.start = units::celsius(3);
+    drifting.push_back(std::move(f));
+  }
   all.push_back({"burst", "How long at high pressure?", "CO₂",
                  "burst force quick carbonate fast 30 psi drop vent overshoot carbonation",
                  std::move(bursting), &laws::carbonation, burst});
   all.push_back({"set_and_wait", "How long at a pressure?", "CO₂",
                  "set and wait forget carbonate days ready time carbonation serving slow",
                  std::move(waiting), &laws::carbonation, set_and_wait});
+  all.push_back({"drift", "How far does CO₂ drift on tap?", "CO₂",
+                 "drift serving pressure weeks goes flat over carbonates days later tap",
+                 std::move(drifting), &laws::carbonation, drift});
 }
 
 }  // namespace ullage::report::slate

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// Draught lines without a line of the register: how fast one pours, how long it
-// must be, and two beers on one regulator.
+// Draught lines without a line of the register: how fast one pours, and the length,
+// pressure or bore that a wanted pour takes.
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -9,7 +9,6 @@
 #include "core/physics/draught_line.h"
 #include "core/physics/handbook_restriction.h"
 #include "core/physics/line_balance.h"
-#include "core/physics/shared_regulator.h"
 #include "core/report/slate/fields.h"
 
 namespace ullage::report::slate {
@@ -38,12 +37,21 @@ constexpr auto pouring_subjects = [] {
   }
   return subjects;
 }();
-constexpr auto sharing_subjects =
-    std::to_array<SubjectField>({{Subject::temperature, "temperature"},
-                                 {Subject::co2, "high"},
-                                 {Subject::co2_above_water, "high"},
-                                 {Subject::gauge_pressure, "high"},
-                                 {Subject::absolute_pressure, "high"}});
+// Where the pressure, or the bore, is the answer.
+constexpr auto pressing_subjects = [] {
+  auto subjects = line_flow_subjects;
+  for (SubjectField& s : subjects) {
+    if (s.subject == Subject::gauge_pressure) s.field = "seconds";
+  }
+  return subjects;
+}();
+constexpr auto boring_subjects = [] {
+  auto subjects = line_flow_subjects;
+  for (SubjectField& s : subjects) {
+    if (s.field == "bore") s.field = "length";
+  }
+  return subjects;
+}();
 
 const std::array materials{HoseMaterial::vinyl, HoseMaterial::barrier, HoseMaterial::polyethylene,
                            HoseMaterial::stainless, HoseMaterial::other};
@@ -223,46 +231,65 @@ Outcome line_length(const Inputs& in, const Printer& printer) {
   return a;
 }
 
-physics::SharingKeg sharing(const Inputs& in, std::string_view low, std::string_view high,
-                            std::string_view temperature) {
-  physics::SharingKeg keg;
-  keg.name = std::string(low);
-  keg.brimful = units::litres(19.9);
-  keg.beer = units::litres(18);
-  keg.now = Estimate(in.get<units::Co2Volumes>(low));
-  keg.temperature = Estimate(in.get<units::Temperature>(temperature));
-  keg.ambient = air_at(in);
-  keg.low = in.get<units::Co2Volumes>(low);
-  keg.high = in.get<units::Co2Volumes>(high);
-  return keg;
-}
-
-Outcome one_regulator(const Inputs& in, const Printer& printer) {
-  for (const auto& [low, high] : {std::pair{"low", "high"}, std::pair{"low2", "high2"}}) {
-    if (in.get<units::Co2Volumes>(low) <= in.get<units::Co2Volumes>(high)) continue;
-    Problem p = impossible(high, "The range ends below where it begins.");
-    p.value = Value(in.get<units::Co2Volumes>(high));
-    p.limit = Value(in.get<units::Co2Volumes>(low));
-    return std::unexpected(std::move(p));
+Outcome line_pressure(const Inputs& in, const Printer& printer) {
+  const auto line = typed_line(in);
+  if (!line) return std::unexpected(problem_of(line.error(), pressing_subjects, in, printer));
+  std::array<units::GaugePressure, 3> needed{};
+  const std::array factors{line->factor.high(), line->factor.value(), line->factor.low()};
+  for (std::size_t i = 0; i < factors.size(); ++i) {
+    const auto through =
+        flow_through(in, *line, in.get<units::Length>("length"), factors[i].count());
+    if (!through) {
+      return std::unexpected(problem_of(through.error(), pressing_subjects, in, printer));
+    }
+    const auto p = through->pressure_for(wanted_flow(in));
+    if (!p) return std::unexpected(problem_of(p.error(), pressing_subjects, in, printer));
+    needed[i] = *p;
   }
-  const auto best = physics::best_shared_pressure(
-      {sharing(in, "low", "high", "temperature"), sharing(in, "low2", "high2", "temperature2")});
-  if (!best) return std::unexpected(problem_of(best.error(), sharing_subjects, in, printer));
   Answer a;
-  a.values.push_back(exactly("Set the regulator to", best->pressure, true));
-  a.values.push_back(exactly("The first then settles at", best->settles.at(0)));
-  a.values.push_back(exactly("The second then settles at", best->settles.at(1)));
-  a.sentences.emplace_back(best->suits_all
-                               ? "Both stay in their ranges."
-                               : "No one pressure suits both: this is the least wrong. A second "
-                                 "regulator, or another temperature for one of them, would.");
+  a.values.push_back(between("On the keg", needed[1], needed[0], needed[2], true));
+  a.values.push_back(in_words("For a pour of", print_flow(wanted_flow(in), printer)));
+  a.sentences.emplace_back(
+      "The beer’s own CO₂ sets the pressure first: see “What pressure holds this CO₂?”. Where the "
+      "two differ, change the hose, or the gas.");
+  if (needed[1] > units::gauge_psi(30)) {
+    a.cautions.emplace_back("Look at the pressure stamped on the keg before you set this much.");
+  }
+  const auto through = flow_through(in, *line, in.get<units::Length>("length"), factors[1].count());
+  if (through) draw_profile(*through, needed[1], a);
   return a;
 }
 
-Field named(Field f, std::string_view key, std::string_view label) {
-  f.key = key;
-  f.label = label;
-  return f;
+// The bore it takes, as made; hoses of the material run narrower or wider than sold.
+Outcome line_bore(const Inputs& in, const Printer& printer) {
+  const auto beer = physics::flowing_beer(in.get<units::Temperature>("temperature"));
+  if (!beer) return std::unexpected(problem_of(beer.error(), boring_subjects, in, printer));
+  physics::Hose hose;
+  hose.length = in.get<units::Length>("length");
+  hose.bore = units::inches(0.25);
+  hose.rise = in.get<units::Length>("rise");
+  const auto line = physics::LineFlow::make(
+      {hose, physics::Fitting{in.get<units::PressureDifference>("fittings")}}, *beer);
+  if (!line) return std::unexpected(problem_of(line.error(), boring_subjects, in, printer));
+  const auto bore = line->bore_for(0, in.get<units::GaugePressure>("pressure"), wanted_flow(in));
+  if (!bore) {
+    if (bore.error().subject != Subject::bore) {
+      return std::unexpected(problem_of(bore.error(), boring_subjects, in, printer));
+    }
+    return std::unexpected(impossible(
+        "pressure", bore.error().value < bore.error().low
+                        ? "So much pressure over so short a line takes a bore below any hose’s."
+                        : "Too little pressure for this length: no hose is wide enough."));
+  }
+  const HoseMaterial material = materials.at(static_cast<std::size_t>(in.choice("material")));
+  const auto factor = physics::bore_prior(material, *bore, *beer, {"bore of the hose"});
+  Answer a;
+  a.values.push_back(in_words("Bore that it takes", printer.print_bore(*bore), true));
+  a.values.push_back(in_words("Sold as", printer.print_bore(*bore / factor.high().count()) +
+                                             " to " +
+                                             printer.print_bore(*bore / factor.low().count())));
+  a.sentences.emplace_back("Hose comes in few bores: take the next one, then work out its length.");
+  return a;
 }
 
 }  // namespace
@@ -276,16 +303,20 @@ void add_line_computations(std::vector<Computation>& all) {
               .greatest = units::litres(3)};
   Field seconds = number_field("seconds", "Poured in, seconds", 9, 1, 300);
   seconds.hint = "About 9 for half a litre is a usual pour.";
+  const auto run = [] {
+    return length_field("length", "Length", units::metres(3), units::metres(0.1),
+                        units::metres(200), FieldKind::length);
+  };
   std::vector<Field> pouring{
       pressure_field("pressure", "Pressure on the keg", units::gauge_psi(12)), material_field(),
-      bore_field(),
-      length_field("length", "Length", units::metres(3), units::metres(0.1), units::metres(200),
-                   FieldKind::length),
-      glass};
+      bore_field(), run(), glass};
   std::vector<Field> balancing{
       pressure_field("pressure", "Pressure on the keg", units::gauge_psi(12)), material_field(),
       bore_field(), glass, seconds};
-  for (auto* fields : {&pouring, &balancing}) {
+  std::vector<Field> pressing{run(), material_field(), bore_field(), glass, seconds};
+  std::vector<Field> boring{pressure_field("pressure", "Pressure on the keg", units::gauge_psi(12)),
+                            material_field(), run(), glass, seconds};
+  for (auto* fields : {&pouring, &balancing, &pressing, &boring}) {
     for (Field& f : common_line_fields()) fields->push_back(std::move(f));
   }
   all.push_back({"pour", "How fast does a line pour?", "Lines",
@@ -294,21 +325,12 @@ void add_line_computations(std::vector<Computation>& all) {
   all.push_back({"line_length", "How long must a line be?", "Lines",
                  "balance balanced draught draft hose length restriction foam pour",
                  std::move(balancing), &laws::line_flow, line_length});
-  const auto volumes = units::volumes_of_co2;
-  all.push_back({"one_regulator",
-                 "One regulator for two beers?",
-                 "Lines",
-                 "shared regulator manifold same pressure two kegs compromise",
-                 {co2_field("low", "First beer, from", volumes(2.2)),
-                  co2_field("high", "First beer, to", volumes(2.6)),
-                  beer_temperature_field("temperature", "First beer at", units::celsius(4)),
-                  co2_field("low2", "Second beer, from", volumes(2.5)),
-                  co2_field("high2", "Second beer, to", volumes(2.9)),
-                  named(beer_temperature_field("temperature", "", units::celsius(4)),
-                        "temperature2", "Second beer at"),
-                  altitude_field()},
-                 &laws::equilibrium,
-                 one_regulator});
+  all.push_back({"line_pressure", "What pressure does a line need?", "Lines",
+                 "draught draft pour flow psi push hose pressure", std::move(pressing),
+                 &laws::line_flow, line_pressure});
+  all.push_back({"line_bore", "Which bore must a hose have?", "Lines",
+                 "draught draft hose bore diameter inside width restriction", std::move(boring),
+                 &laws::line_flow, line_bore});
 }
 
 }  // namespace ullage::report::slate

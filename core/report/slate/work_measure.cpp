@@ -27,17 +27,6 @@ constexpr auto glass_subjects = std::to_array<SubjectField>(
     {{Subject::glasses, "glasses"}, {Subject::volume, "glass"}, {Subject::beer_volume, "glasses"}});
 constexpr auto line_subjects = std::to_array<SubjectField>({{Subject::length, "bore"}});
 
-Field mass_field(std::string_view key, std::string_view label, units::Mass start, units::Mass least,
-                 units::Mass greatest, bool detail = false) {
-  return {.key = key,
-          .label = label,
-          .kind = FieldKind::mass,
-          .start = start,
-          .least = least,
-          .greatest = greatest,
-          .detail = detail};
-}
-
 Outcome left_by_weight(const Inputs& in, const Printer& printer) {
   physics::Weighing w;
   w.gross = Estimate(in.get<units::Mass>("gross"))
@@ -158,10 +147,10 @@ std::vector<Field> weight_fields() {
   return {mass_field("gross", "On the scale", kilograms(16), kilograms(0.5), kilograms(300)),
           mass_field("tare", "The empty keg", kilograms(4.3), kilograms(0.5), kilograms(90)),
           brimful_field(),
-          mass_field("scale", "The scale may be off by", kilograms(0.3), kilograms(0),
-                     kilograms(10), true),
-          mass_field("tare_error", "The empty weight may be off by", kilograms(0.5), kilograms(0),
-                     kilograms(10), true),
+          further(mass_field("scale", "The scale may be off by", kilograms(0.3), kilograms(0),
+                             kilograms(10))),
+          further(mass_field("tare_error", "The empty weight may be off by", kilograms(0.5),
+                             kilograms(0), kilograms(10))),
           std::move(gravity),
           std::move(temperature),
           std::move(headspace),

@@ -8,6 +8,8 @@
 
 #include "core/physics/gas_use.h"
 #include "core/physics/purge.h"
+#include "core/physics/purge_plan.h"
+#include "core/report/laws_slate.h"
 #include "core/report/slate/fields.h"
 
 namespace ullage::report::slate {
@@ -156,6 +158,59 @@ Outcome purge_push(const Inputs& in, const Printer& printer) {
   return a;
 }
 
+// "11 fills to 30 psi", "liquid pushed out, then 2 fills to 20 psi"
+std::string purge_way_words(const physics::PurgePlan& plan, const Printer& printer) {
+  const int n = plan.cycles.cycles;
+  const std::string fills = std::to_string(n) + (n == 1 ? " fill to " : " fills to ") +
+                            printer.print(plan.cycles.high) + ", let down";
+  switch (plan.way) {
+    case physics::PurgeWay::cycles:
+      return fills;
+    case physics::PurgeWay::sweep:
+      return "A sweep of " + print(Value(Count{plan.vessel_volumes}), printer) + " keg volumes";
+    case physics::PurgeWay::liquid_push:
+      return "Full of sanitiser, pushed out";
+    case physics::PurgeWay::push_then_cycles:
+      break;
+  }
+  return "Full of sanitiser, pushed out, then " + fills;
+}
+
+physics::PurgeMeans purge_means_in(const Inputs& in) {
+  const auto highest = in.get<units::GaugePressure>("pressure");
+  physics::PurgeMeans means;
+  means.pressures = {highest};
+  for (const double psi : {10.0, 20.0}) {
+    if (units::gauge_psi(psi) < highest) means.pressures.push_back(units::gauge_psi(psi));
+  }
+  means.liquid = in.choice("liquid") == 0;
+  means.push = std::min(means.push, highest);
+  means.gas = supply_of(in);
+  return means;
+}
+
+Outcome purge_cheapest(const Inputs& in, const Printer& printer) {
+  const auto target = physics::ppm(in.number("target"));
+  const auto plans = physics::purge_plans(target, vessel_of(in), purge_means_in(in));
+  if (!plans) return std::unexpected(problem_of(plans.error(), purge_subjects, in, printer));
+  if (plans->empty()) {
+    return std::unexpected(
+        impossible("target", "Nothing gets there within sixty fills or volumes of gas."));
+  }
+  Answer a;
+  a.values.push_back(in_words("Least gas takes", purge_way_words(plans->front(), printer), true));
+  for (const physics::PurgePlan& plan : *plans) {
+    a.values.push_back(in_words(purge_way_words(plan, printer),
+                                printer.print(plan.outcome.co2_used) + ", leaves " +
+                                    print_range(plan.outcome.best, plan.outcome.worst, printer)));
+  }
+  a.sentences.emplace_back(
+      "By the likely mixing; the range is that of the best and the worst. Less gas may be more "
+      "work: count how often the valve is turned.");
+  a.cautions.emplace_back("Vent outdoors or into a well-aired room; CO₂ collects low.");
+  return a;
+}
+
 }  // namespace
 
 void add_purge_computations(std::vector<Computation>& all) {
@@ -176,7 +231,10 @@ void add_purge_computations(std::vector<Computation>& all) {
                               .least = units::fraction(0),
                               .greatest = units::fraction(0.3),
                               .hint = "Of the keg; 1 % of a soda keg is half a glass."}};
-  for (auto* fields : {&by_cycles, &by_sweep, &by_push}) {
+  std::vector<Field> by_any{number_field("target", "Oxygen wanted, ppm", 200, 1, 209000),
+                            pressure_field("pressure", "Filled to at most", units::gauge_psi(30)),
+                            choice_field("liquid", "Can be filled with sanitiser", {"yes", "no"})};
+  for (auto* fields : {&by_cycles, &by_sweep, &by_push, &by_any}) {
     for (Field& f : vessel_fields()) fields->push_back(std::move(f));
   }
   all.push_back({"purge_cycles", "How clean does filling and venting purge?", "Oxygen",
@@ -188,6 +246,9 @@ void add_purge_computations(std::vector<Computation>& all) {
   all.push_back({"purge_push", "How clean does pushing liquid out purge?", "Oxygen",
                  "purge liquid sanitiser sanitizer water push oxygen ppm", std::move(by_push),
                  &laws::purging, purge_push});
+  all.push_back({"purge_cheapest", "Which purge takes the least gas?", "Oxygen",
+                 "purge cheapest plan target oxygen ppm gas grams best way", std::move(by_any),
+                 &laws::cheapest_purge, purge_cheapest});
 }
 
 }  // namespace ullage::report::slate

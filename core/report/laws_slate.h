@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Equations behind answers of the slate alone; otherwise as laws.h, and in
+// all_laws() like those.
+#pragma once
+
+#include "core/report/laws.h"
+
+namespace ullage::report::laws {
+
+inline constexpr Law rescue{
+    "A vent takes what the headspace holds and no more; shut, headspace and beer come to rest "
+    "again with what CO₂ is left.",
+    "physics-rescue.md", "Rescue of over-carbonated beer",
+    "Closed mass balance with a real gas; that beer gives off gas as slowly as it takes it up is "
+    "assumed",
+    Certainty::common_practice};
+inline constexpr Law priming{
+    "Sugar makes the CO₂ that beer and headspace hold at the target, less what fermentation left.",
+    "physics-sugar.md", "Priming sugar",
+    "Mass balance; stoichiometric yields less what feeds the yeast", Certainty::verified};
+inline constexpr Law cheapest_purge{
+    "Every way that reaches the target, by the equations of purging, the one that takes least gas "
+    "first.",
+    "physics-purge.md", "Purging",
+    "Branan; Crowl and Louvar (perfect mixing); the mixing itself is assumed",
+    Certainty::common_practice};
+inline constexpr Law break_out{
+    "Beer at rest keeps its CO₂ as long as the pressure on it is at least what holds that much at "
+    "the temperature of the place.",
+    "physics-lines.md", "Break-out", "The equilibrium of CO₂ and beer, pressure less the height",
+    Certainty::verified};
+inline constexpr Law bottles{
+    "While there is liquid a bottle stands at saturation, whatever is left in it; only gas alone "
+    "falls with what is drawn.",
+    "physics-gas.md", "Bottles", "Span and Wagner 1996, coefficients from memory",
+    Certainty::from_memory};
+inline constexpr Law gas_account{
+    "What two weighings say was used, less what the work on the kegs should have used.",
+    "physics-gas.md", "Gas account", "Mass balance", Certainty::verified};
+inline constexpr Law run_out{
+    "What is left against what was drawn, with heavier days on Friday and Saturday, each day "
+    "scattering.",
+    "physics-level.md", "When it runs out", "How far days scatter is practice",
+    Certainty::common_practice};
+
+}  // namespace ullage::report::laws

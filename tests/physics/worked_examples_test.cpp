@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// The worked examples of docs/physics-rescue.md, -sugar.md, -purge.md and -hold.md,
+// read from the pages themselves and worked out anew, to the digits printed there.
+#include <gtest/gtest.h>
+
+#include <cmath>
+
+#include "core/physics/leak_law.h"
+#include "core/physics/priming.h"
+#include "core/physics/purge_plan.h"
+#include "core/physics/rescue.h"
+#include "tests/physics/hold_cases.h"
+#include "tests/physics/printed_numbers.h"
+
+namespace ullage::physics {
+namespace {
+
+using namespace units;
+using cases::printed;
+
+double number(const std::string& text) { return std::stod(text); }
+
+OverCarbonated example_keg(const std::vector<std::string>& n, double beer, double celsius_now) {
+  return {litres(number(n[1])),
+          Estimate<Volume>(litres(beer)),
+          Estimate<Co2Volumes>(volumes_of_co2(number(n[3]))),
+          Estimate<Temperature>(celsius(celsius_now)),
+          sea_level(),
+          volumes_of_co2(number(n[4])),
+          LogEstimate<Duration>(days(4), 2, {"uptake"})};
+}
+
+// "18.9 L in a 19.9 L keg at 4 °C, from 3.7 to 2.5 volumes: 19 or 20 vents"
+TEST(RescuePage, WorkedExample) {
+  const auto n = printed("physics-rescue.md",
+                         R"((\d+\.\d) L in a (\d+\.\d) L keg at (\d+) °C, from (\d\.\d) to )"
+                         R"((\d\.\d) volumes: (\d+) or (\d+) vents)");
+  ASSERT_EQ(n.size(), 7U);
+  const auto full = vents_to_target(example_keg(n, number(n[0]), number(n[2]))).value();
+  EXPECT_GE(full.vents, number(n[5]));
+  EXPECT_LE(full.vents, number(n[6]));
+  // "some hours after each"
+  EXPECT_GT(in_hours(full.wait.median()), 2);
+  EXPECT_LT(in_hours(full.wait.median()), 24);
+
+  const auto half =
+      printed("physics-rescue.md", R"(Half full \((\d+\.\d+) L\): (\d+), with days between)");
+  ASSERT_EQ(half.size(), 2U);
+  const auto few = vents_to_target(example_keg(n, number(half[0]), number(n[2]))).value();
+  EXPECT_EQ(few.vents, std::stoi(half[1]));
+  EXPECT_GT(in_days(few.wait.median()), 1);
+
+  const auto warm =
+      printed("physics-rescue.md", R"(At (\d+) °C the full keg takes less than two thirds)");
+  ASSERT_EQ(warm.size(), 1U);
+  const auto fewer = vents_to_target(example_keg(n, number(n[0]), number(warm[0]))).value();
+  EXPECT_LT(fewer.vents, 2.0 / 3.0 * full.vents);
+
+  const auto held = printed("physics-rescue.md", R"(takes 4 days × ln (\d+), about (\d+) days)");
+  ASSERT_EQ(held.size(), 2U);
+  const auto plan = hold_at_target(example_keg(n, number(n[0]), number(n[2]))).value();
+  EXPECT_NEAR(in_days(plan.within.median()), 4 * std::log(number(held[0])), 1e-9);
+  EXPECT_PRINTED(in_days(plan.within.median()), held[1], 0);
+}
+
+// "A litre over 18.9 L of beer at 4 °C: about a thirtieth."
+TEST(RescuePage, TheWait) {
+  const auto n = printed("physics-rescue.md",
+                         R"(A litre over (\d+\.\d) L of beer at (\d+) °C: about a thirtieth)");
+  ASSERT_EQ(n.size(), 2U);
+  const auto share =
+      closed_time_share({litres(number(n[0]) + 1), litres(number(n[0])), celsius(number(n[1]))});
+  EXPECT_NEAR(1 / share->count(), 30, 5);
+}
+
+PrimingQuestion sugar_question(double beer, double brimful, double fermented, double volumes,
+                               double held_at) {
+  PrimingQuestion q;
+  q.brimful = litres(brimful);
+  q.beer = litres(beer);
+  q.warmest = Estimate<Temperature>(celsius(fermented));
+  q.ambient = sea_level();
+  q.target = volumes_of_co2(volumes);
+  q.holds_at = celsius(held_at);
+  q.conditions_at = celsius(held_at);
+  q.headspace_purged = false;
+  return q;
+}
+
+TEST(SugarPage, WorkedExample) {
+  const auto n = printed("physics-sugar.md",
+                         R"((\d+) L in a (\d+) L keg not purged, fermented at (\d+) °C, to hold )"
+                         R"((\d\.\d) volumes at (\d+) °C: (\d+) g of sucrose for the beer)"
+                         R"([^,]*, and (\d+) % more for the headspace; it stands at about )"
+                         R"((\d+) psi)");
+  ASSERT_EQ(n.size(), 8U);
+  const auto plan =
+      priming(sugar_question(number(n[0]), number(n[1]), number(n[2]), number(n[3]), number(n[4])))
+          .value();
+  const Mass bare = plan.sugar.value() - plan.for_headspace;
+  EXPECT_PRINTED(in_grams(bare), n[5], 0);
+  EXPECT_PRINTED(100 * in_grams(plan.for_headspace) / in_grams(bare), n[6], 0);
+  EXPECT_PRINTED(in_psi(plan.while_conditioning.value()), n[7], 0);
+
+  const auto more = printed("physics-sugar.md",
+                            R"(From (\d\.\d+) to (\d\.\d+) another (\d\.\d) volumes would come)");
+  ASSERT_EQ(more.size(), 3U);
+  const auto come =
+      co2_still_to_come(specific_gravity(number(more[0])), specific_gravity(number(more[1])));
+  EXPECT_PRINTED(come->count(), more[2], 0);
+}
+
+// "about 9 %, four litres over 15 L about 45 %": to five there.
+TEST(SugarPage, Headspace) {
+  const auto n = printed("physics-sugar.md",
+                         R"(For (\d\.\d) volumes at (\d+) °C a litre over (\d+) L adds about )"
+                         R"((\d+) %, four litres over (\d+) L about (\d+) %)");
+  ASSERT_EQ(n.size(), 6U);
+  const auto added = [&](double over, double beer) {
+    const auto plan =
+        priming(sugar_question(beer, beer + over, 20, number(n[0]), number(n[1]))).value();
+    return 100 * in_grams(plan.for_headspace) / in_grams(plan.sugar.value() - plan.for_headspace);
+  };
+  EXPECT_PRINTED(added(1, number(n[2])), n[3], 0);
+  EXPECT_NEAR(added(4, number(n[4])), number(n[5]), 2.5);
+}
+
+void expect_page_ppm(const PurgeOutcome& out, const std::vector<std::string>& n) {
+  ASSERT_EQ(n.size(), 4U);
+  EXPECT_PRINTED(in_ppm(out.oxygen), n[0], 3);
+  EXPECT_PRINTED(in_ppm(out.best), n[1], 3);
+  EXPECT_PRINTED(in_ppm(out.worst), n[2], 3);
+  EXPECT_PRINTED(in_grams(out.co2_used), n[3], 0);
+}
+
+TEST(PurgePage, WorkedExample) {
+  const std::string page = "physics-purge.md";
+  const auto keg = printed(page, R"((\d+) L at (\d+) °C: five fills to (\d+) psi leave)");
+  ASSERT_EQ(keg.size(), 3U);
+  const Vessel v{litres(number(keg[0])), litres(number(keg[0])), sea_level(),
+                 celsius(number(keg[1]))};
+  const auto cycles = purge_by_cycles(v, {5, gauge_psi(number(keg[2])), {}}).value();
+  expect_page_ppm(cycles, printed(page, R"(leave (\d+) ppm \((\d+) to (\d+)\) and use (\d+) g)"));
+  expect_page_ppm(
+      purge_by_sweep(v, 5).value(),
+      printed(page, R"(Five volumes swept: ([\d ]+) ppm \(([\d ]+) to ([\d ]+)\), (\d+) g)"));
+  const auto push = printed(page, R"(Pushed out with (\d+) psi: \d+ ppm)");
+  ASSERT_EQ(push.size(), 1U);
+  expect_page_ppm(
+      purge_by_liquid(v, {gauge_psi(number(push[0]))}).value(),
+      printed(page, R"(Pushed out with \d+ psi: (\d+) ppm \((\d+) to (\d+)\), (\d+) g)"));
+  const auto beer = printed(page, R"(all of the first goes into the beer it is (\d+\.\d+) mg/L)");
+  ASSERT_EQ(beer.size(), 1U);
+  EXPECT_PRINTED(cycles.if_all_in_beer.count(), beer[0], 0);
+
+  const auto target = printed(page, R"(To (\d+) ppm the cheapest is a push and then cycles)");
+  ASSERT_EQ(target.size(), 1U);
+  const auto plans = purge_plans(ppm(number(target[0])), v).value();
+  ASSERT_FALSE(plans.empty());
+  EXPECT_EQ(plans.front().way, PurgeWay::push_then_cycles);
+}
+
+// "30 psi at sea level is a factor of 3.04, at 3000 m of 3.95"
+TEST(PurgePage, PressuresAreAbsolute) {
+  const auto n =
+      printed("physics-purge.md",
+              R"((\d+) psi at sea level is a factor of (\d\.\d+), at (\d+) m of (\d\.\d+))");
+  ASSERT_EQ(n.size(), 4U);
+  const auto factor = [&](AbsolutePressure air) {
+    return in_pascals(gauge_psi(number(n[0])).at_ambient(air)) / in_pascals(air);
+  };
+  EXPECT_PRINTED(factor(sea_level()), n[1], 0);
+  EXPECT_PRINTED(factor(ambient_pressure(metres(number(n[2]))).value()), n[3], 0);
+}
+
+TEST(HoldPage, WorkedExample) {
+  const auto n = printed("physics-hold.md",
+                         R"((\d+\.\d) L at sea level, (\d+) psi at (\d+) °C. A day later at )"
+                         R"((\d+) °C a tight keg reads (\d+\.\d+) psi)");
+  ASSERT_EQ(n.size(), 5U);
+  HoldTest test = cases::held_keg({cases::hold_reading(0, number(n[1]), number(n[2])),
+                                   cases::hold_reading(24, number(n[4]), number(n[3]))});
+  test.gas_space = litres(number(n[0]));
+  const auto cold = judge_hold(test).value();
+  EXPECT_PRINTED(in_psi(cold.expected), n[4], 0);
+  EXPECT_NE(cold.verdict, HoldVerdict::leaks);
+
+  const auto fall =
+      printed("physics-hold.md", R"(A fall from (\d+) to (\d+) psi at (\d+) °C in a day is about )"
+                                 R"((\d+\.\d) g)");
+  ASSERT_EQ(fall.size(), 4U);
+  // The gas alone: no water inside to take any up.
+  test.readings = {cases::hold_reading(0, number(fall[0]), number(fall[2])),
+                   cases::hold_reading(24, number(fall[1]), number(fall[2]))};
+  test.wet_residue = litres(0);
+  EXPECT_PRINTED(in_grams(judge_hold(test)->leak_per_day.value()), fall[3], 0);
+}
+
+// "from 30 psi down to 12 psi a viscous leak falls to 28 % and an orifice leak to 60 %"
+TEST(HoldPage, LeakLaws) {
+  const auto n = printed("physics-hold.md",
+                         R"(from (\d+) psi down to (\d+) psi a viscous leak falls to (\d+) % and )"
+                         R"(an orifice leak to (\d+) %)");
+  ASSERT_EQ(n.size(), 4U);
+  const auto share = [&](LeakLaw law) {
+    const auto state = [](double psi) {
+      return LeakState{gauge_psi(psi).at_ambient(sea_level()), celsius(15)};
+    };
+    return in_grams_per_day(
+        leak_at(law, grams_per_day(100), state(number(n[0])), state(number(n[1])), sea_level())
+            .value());
+  };
+  EXPECT_PRINTED(share(LeakLaw::viscous), n[2], 0);
+  EXPECT_PRINTED(share(LeakLaw::orifice), n[3], 0);
+}
+
+}  // namespace
+}  // namespace ullage::physics
