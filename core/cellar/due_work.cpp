@@ -131,15 +131,17 @@ DueState state_on(Date due, Date day) {
   return due <= day + due_soon ? DueState::soon : DueState::later;
 }
 
-std::vector<DueWork> due_work(const Journal& journal, const CellarStatus& cellar,
-                              const LocalCalendar& calendar) {
+namespace {
+
+std::vector<DueWork> due_by_rules(std::vector<AppliedRule> rules, const Journal& journal,
+                                  const CellarStatus& cellar, const LocalCalendar& calendar) {
   struct Ruled {
     AppliedRule rule;
     Date due;
   };
   std::map<std::pair<SubjectRef, WorkKind>, std::vector<Ruled>> by_work;
   std::map<std::pair<SubjectRef, WorkKind>, WorkRecord> records;
-  for (AppliedRule& rule : applied_rules(cellar, places_with_alarm(journal, cellar))) {
+  for (AppliedRule& rule : rules) {
     const std::pair key(rule.about, rule.work);
     const auto at = records.try_emplace(key);
     if (at.second) at.first->second = WorkReader(rule.about, rule.work).read(journal);
@@ -170,6 +172,33 @@ std::vector<DueWork> due_work(const Journal& journal, const CellarStatus& cellar
     return std::tie(a.due, a.work, a.about) < std::tie(b.due, b.work, b.about);
   });
   return rows;
+}
+
+}  // namespace
+
+std::vector<DueWork> due_work(const Journal& journal, const CellarStatus& cellar,
+                              const LocalCalendar& calendar) {
+  return due_by_rules(applied_rules(cellar, places_with_alarm(journal, cellar)), journal, cellar,
+                      calendar);
+}
+
+std::vector<DueWork> due_line_cleaning(const Journal& journal, const CellarStatus& cellar,
+                                       const LocalCalendar& calendar) {
+  std::vector<AppliedRule> rules = applied_rules(cellar, {});
+  std::erase_if(rules, [](const AppliedRule& rule) {
+    return rule.work != WorkKind::caustic || rule.about.kind != SubjectKind::line;
+  });
+  return due_by_rules(std::move(rules), journal, cellar, calendar);
+}
+
+std::optional<AppliedRule> line_cleaning_rule(LineId line, const CellarStatus& cellar) {
+  std::optional<AppliedRule> strictest;
+  for (AppliedRule& rule : applied_rules(cellar, {})) {
+    if (rule.work != WorkKind::caustic || rule.about != subject(line)) continue;
+    if (!rule.interval_days || *rule.interval_days <= 0) continue;
+    if (!strictest || *rule.interval_days < *strictest->interval_days) strictest = std::move(rule);
+  }
+  return strictest;
 }
 
 std::vector<DueWork> overdue_if_moved(const std::vector<DueWork>& all, const DueWork& row,

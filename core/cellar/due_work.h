@@ -49,6 +49,19 @@ struct DueWork {
 [[nodiscard]] std::vector<DueWork> due_work(const Journal&, const CellarStatus&,
                                             const LocalCalendar&);
 
+// The lines' cleaning alone, which every status of the cellar tells: the same rows
+// that due_work has of it. Asks nothing of `cellar` but its lines, rules and now.
+[[nodiscard]] std::vector<DueWork> due_line_cleaning(const Journal&, const CellarStatus&,
+                                                     const LocalCalendar&);
+// Puts that into the lines' status: when they were cleaned and are due, and the
+// advice of those overdue. To be called before kegs are joined to lines.
+void tell_line_cleaning(CellarStatus&, const Journal&, const LocalCalendar&);  // line_status.cpp
+// The rule that governs when a line is to be cleaned; the one with the shortest
+// interval, since all count from the same cleaning.
+[[nodiscard]] std::optional<AppliedRule> line_cleaning_rule(LineId, const CellarStatus&);
+// The next step of a keg on tap where its line is due. Nothing for a locked line.
+void tell_next_by_line(KegStatus&, const LineStatus&, Date today);  // keg_words.cpp
+
 // How a row stands on another day.
 [[nodiscard]] DueState state_on(Date due, Date day);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The two short lines of a keg's row: its state, and its next step.
+#include "core/cellar/due_work.h"
 #include "core/cellar/keg_moment.h"
 #include "core/cellar/readiness.h"
 
@@ -51,15 +52,6 @@ Words empty_words(const Moment& m) {
   return {state, message(MessageKey::next_clean)};
 }
 
-std::optional<Message> line_next(const Moment& m) {
-  if (!m.keg.line) return std::nullopt;
-  const LineTimeline& line = *m.keg.line;
-  const auto due = line_clean_due(line, m.calendar);
-  if (!due || *due > m.today()) return std::nullopt;
-  if (*due == m.today()) return message(MessageKey::next_line_due, line.record.name);
-  return message(MessageKey::next_line_overdue, line.record.name, *due);
-}
-
 Words on_tap_words(const Moment& m) {
   const KegTimeline& keg = m.keg;
   const LineRecord& line = keg.line->record;
@@ -67,8 +59,6 @@ Words on_tap_words(const Moment& m) {
   if (m.status.lock) {
     w.state = message(MessageKey::state_do_not_serve, line.name);
     w.next = message(MessageKey::next_release_line, line.name);
-  } else if (auto due = line_next(m)) {
-    w.next = std::move(due);
   } else if (const auto& out = m.status.level.runs_out) {
     w.next = out->likely <= m.now ? message(MessageKey::next_empty_soon)
                                   : message(MessageKey::next_empty_about, *out);
@@ -157,6 +147,15 @@ void tell_words(Moment& m) {
   Words w = overlaid(m);
   m.status.state = std::move(w.state);
   m.status.next_step = std::move(w.next);
+}
+
+void tell_next_by_line(KegStatus& keg, const LineStatus& line, Date today) {
+  if (keg.state.key != MessageKey::state_on_tap || !line.clean_due || *line.clean_due > today)
+    return;
+  const std::string& name = line.record.name;
+  keg.next_step = *line.clean_due == today
+                      ? message(MessageKey::next_line_due, name)
+                      : message(MessageKey::next_line_overdue, name, *line.clean_due);
 }
 
 }  // namespace ullage::cellar

@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <algorithm>
+
+#include "core/cellar/due_work.h"
 #include "core/cellar/line_timeline.h"
 #include "core/cellar/suggest.h"
 
@@ -17,6 +20,23 @@ Advice about(const LineTimeline& line, Severity severity, Message headline,
   a.about = subject(line.record.line);
   a.headline = std::move(headline);
   a.detail = std::move(detail);
+  return a;
+}
+
+std::string why_of(const AppliedRule& rule) {
+  if (rule.source.empty() || rule.reason.empty()) return rule.source + rule.reason;
+  return rule.source + ", because: " + rule.reason;
+}
+
+Advice overdue_advice(const LineStatus& line, const DueWork& row) {
+  Advice a;
+  a.severity = Severity::advice;
+  a.about = subject(line.record.line);
+  a.headline = line.last_cleaned ? message(MessageKey::adv_line_overdue, line.record.name, row.due)
+                                 : message(MessageKey::adv_never_cleaned, line.record.name);
+  a.detail = message(MessageKey::adv_line_rule, row.governing.interval_days.value_or(0),
+                     why_of(row.governing));
+  a.action = line_task<LineCleaned>(line.record.line);
   return a;
 }
 
@@ -41,43 +61,36 @@ void advise(const LineTimeline& line, LineStatus& s) {
     a.because_of.push_back(*line.acid_after_chlorine);
     s.advice.push_back(std::move(a));
   }
-  if (s.overdue) {
-    const std::string& source =
-        line.record.clean_source.empty() ? line.record.clean_reason : line.record.clean_source;
-    Advice a = about(line, Severity::advice,
-                     line.last_cleaned
-                         ? message(MessageKey::adv_line_overdue, line.record.name, *s.clean_due)
-                         : message(MessageKey::adv_never_cleaned, line.record.name),
-                     message(MessageKey::adv_line_rule, *line.record.clean_every_days, source));
-    a.action = line_task<LineCleaned>(id);
-    s.advice.push_back(std::move(a));
-  }
 }
 
 }  // namespace
 
-std::optional<Date> line_clean_due(const LineTimeline& line, const LocalCalendar& calendar) {
-  if (!line.record.clean_every_days || *line.record.clean_every_days <= 0) return std::nullopt;
-  const Instant from = line.last_washed.value_or(line.registered_at);
-  return calendar.date_of(from) + std::chrono::days(*line.record.clean_every_days);
-}
-
-LineStatus line_status_at(const LineTimeline& line, Instant now, const LocalCalendar& calendar) {
+LineStatus line_status_at(const LineTimeline& line) {
   LineStatus s;
   s.record = line.record;
   s.lock = line.lock;
   s.last_cleaned = line.last_cleaned;
-  s.clean_due = line_clean_due(line, calendar);
-  s.overdue = s.clean_due && *s.clean_due < calendar.date_of(now);
-  if (line.lock) {
-    s.state = message(MessageKey::line_locked, agent_of(*line.lock));
-  } else if (s.overdue) {
-    s.state = message(MessageKey::line_overdue, *s.clean_due);
-  } else {
-    s.state = message(MessageKey::line_free);
-  }
+  s.state = line.lock ? message(MessageKey::line_locked, agent_of(*line.lock))
+                      : message(MessageKey::line_free);
   advise(line, s);
   return s;
+}
+
+void tell_line_cleaning(CellarStatus& cellar, const Journal& journal,
+                        const LocalCalendar& calendar) {
+  for (const DueWork& row : due_line_cleaning(journal, cellar, calendar)) {
+    const auto line =
+        std::find_if(cellar.lines.begin(), cellar.lines.end(),
+                     [&](const LineStatus& l) { return subject(l.record.line) == row.about; });
+    if (line == cellar.lines.end()) continue;
+    line->clean_due = row.due;
+    line->overdue = row.state == DueState::overdue;
+    // Work ticked off as done outside is a cleaning too.
+    if (row.last_done) line->last_cleaned = std::max(line->last_cleaned, row.last_done);
+    if (!line->overdue) continue;
+    if (!line->lock) line->state = message(MessageKey::line_overdue, row.due);
+    line->advice.push_back(overdue_advice(*line, row));
+  }
 }
 
 }  // namespace ullage::cellar

@@ -47,7 +47,6 @@ class LineStory {
     chemical(c.agent);
     if (c.agent == LineAgent::water) return;
     out_.last_cleaned = header_->happened_at;
-    if (c.agent != LineAgent::acid) out_.last_washed = header_->happened_at;
     if (passed) {
       last_ = LineChemical::none;
     } else if (!out_.lock) {

@@ -25,7 +25,6 @@ struct LineTimeline {
   Instant registered_at{};
   std::optional<LineLock> lock;
   std::optional<Instant> last_cleaned;  // with a cleaner, not water alone
-  std::optional<Instant> last_washed;   // with a cleaner other than acid: what its rule asks for
   std::optional<KegId> last_tapped;
   Instant tapped_at{};
   // Chlorine and acid followed one another with no flush between.
@@ -39,11 +38,7 @@ struct LineTimeline {
 
 [[nodiscard]] LineTimeline line_timeline(LineId, const Journal&);
 
-// The day it is to be cleaned: by its rule after the last cleaning (acid takes off
-// stone, it is no such cleaning; due_work counts alike), else after it was
-// registered; nullopt for a line without a rule.
-[[nodiscard]] std::optional<Date> line_clean_due(const LineTimeline&, const LocalCalendar&);
-
-[[nodiscard]] LineStatus line_status_at(const LineTimeline&, Instant now, const LocalCalendar&);
+// Without its cleaning's due day: rules may call for it too (due_work.h).
+[[nodiscard]] LineStatus line_status_at(const LineTimeline&);
 
 }  // namespace ullage::cellar

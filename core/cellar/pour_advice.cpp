@@ -90,13 +90,11 @@ class Adviser {
   void course() {
     if (!o_.settles || !s_.target_low || !s_.target_high || !o_.should_be) return;
     if (o_.settles->low() > *s_.target_high) {
-      const std::optional<Window> when = keg_ ? keg_->co2.overshoots : std::nullopt;
       Message headline = message(MessageKey::adv_pour_over_gasses, s_.pressure.value(), *o_.settles,
                                  *s_.target_high);
-      if (when && now_ && when->likely > *now_) {
-        const auto days = std::ceil(units::in_days(between(*now_, when->likely)));
-        headline = message(MessageKey::adv_pour_over_gasses_by, s_.pressure.value(), *o_.settles,
-                           *s_.target_high, units::days(days));
+      if (const auto over = keg_ ? over_gassed(s_, *keg_) : std::nullopt) {
+        headline = message(MessageKey::adv_pour_over_gasses_by, s_.pressure.value(), over->then,
+                           *s_.target_high, over->in);
       }
       keg(item(Severity::advice, std::move(headline),
                message(MessageKey::adv_pour_lower_detail, *o_.should_be), set_gas(*o_.should_be)));

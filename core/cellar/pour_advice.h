@@ -29,8 +29,18 @@ struct PourAdvice {
                                      const KegStatus* keg = nullptr,
                                      std::optional<Instant> now = {});
 
+// How far a keg gets at its line's pressure: its CO2 after a week, or after four
+// where a week does not bring it above its range. Empty where it stays in range or
+// its CO2 is not known.
+struct OverGassed {
+  units::Estimate<units::Co2Volumes> then;
+  units::Duration in;
+};
+[[nodiscard]] std::optional<OverGassed> over_gassed(const PourSetting&, const KegStatus&);
+
 // Kegs on tap that share a regulator no pressure of which suits all of them: an
-// advice for each of their lines, with what each keg becomes.
+// advice for each of their lines, with what each keg becomes; and how soon one of
+// them is over-gassed by it.
 void advise_shared_regulators(CellarStatus&);
 
 }  // namespace ullage::cellar

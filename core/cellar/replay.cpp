@@ -8,6 +8,7 @@
 
 #include "core/cellar/carbonation_curve.h"
 #include "core/cellar/cellar_status.h"
+#include "core/cellar/due_work.h"
 #include "core/cellar/gas_account.h"
 #include "core/cellar/keg_moment.h"
 #include "core/cellar/pour_advice.h"
@@ -147,7 +148,21 @@ Replay::~Replay() = default;
 Replay::Replay(Replay&&) noexcept = default;
 Replay& Replay::operator=(Replay&&) noexcept = default;
 
-KegStatus Replay::keg_status(KegId id, Instant now) const { return memory_->keg(id, now); }
+KegStatus Replay::keg_status(KegId id, Instant now) const {
+  KegStatus out = memory_->keg(id, now);
+  if (!out.line || out.phase != Phase::on_tap) return out;
+  CellarStatus its_line;
+  its_line.now = now;
+  its_line.lines.push_back(line_status_at(memory_->line(out.line->line)));
+  Lookup lookup(memory_->journal);
+  for (const SubjectRef& s : memory_->journal.subjects()) {
+    if (s.kind != SubjectKind::rule) continue;
+    if (auto rule = lookup.find(RuleId{s.uuid})) its_line.rules.push_back(std::move(*rule));
+  }
+  tell_line_cleaning(its_line, memory_->journal, memory_->calendar);
+  tell_next_by_line(out, its_line.lines.front(), memory_->calendar.date_of(now));
+  return out;
+}
 
 // The records of the register and the status of what stands alone: lines, kegs.
 void Replay::Memory::list_registered(CellarStatus& out, std::vector<PlaceId>& in_places,
@@ -164,7 +179,7 @@ void Replay::Memory::list_registered(CellarStatus& out, std::vector<PlaceId>& in
         break;
       case SubjectKind::line:
         if (const LineTimeline& of = line(LineId{s.uuid}); of.registered) {
-          out.lines.push_back(line_status_at(of, out.now, calendar));
+          out.lines.push_back(line_status_at(of));
         }
         break;
       case SubjectKind::place:
@@ -264,7 +279,12 @@ CellarStatus Replay::status(Instant now) const {
   std::vector<BottleId> bottles;
   memory.list_registered(out, places, bottles);
   put_in_order(out);
+  tell_line_cleaning(out, memory.journal, memory.calendar);
   join_lines_and_kegs(out);
+  for (KegStatus& keg : out.kegs) {
+    const LineStatus* line = keg.line ? out.find(keg.line->line) : nullptr;
+    if (line) tell_next_by_line(keg, *line, memory.calendar.date_of(now));
+  }
   memory.tell_pours(out);
   rank_use_next(out);
   std::vector<Advice> others;

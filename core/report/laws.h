@@ -68,6 +68,37 @@ inline constexpr Law line_flow{
     "fittings; friction grows nearly with the square of the pour.",
     "physics-lines.md", "The pour", "Darcy and Weisbach, Colebrook; a hose’s true bore is assumed",
     Certainty::verified};
+inline constexpr Law break_out{
+    "At rest beer keeps its gas where the pressure on it, less the lift, is no less than its "
+    "equilibrium at that place’s temperature. Pouring, the pressure falls by friction to the "
+    "air’s.",
+    "physics-lines.md", "Break-out",
+    "The equilibrium and the friction of this program; no published limit for a pour was found",
+    Certainty::common_practice};
+inline constexpr Law handbook_lines{
+    "The trade’s table of pressure lost by each length of hose, beside what pipe friction makes of "
+    "the stated bore.",
+    "physics-lines.md", "The handbook's figures beside it",
+    "A trade handbook’s table, two cells of it seen in print", Certainty::from_memory};
+inline constexpr Law gas_account{
+    "What the scale says was used, less what the work on the kegs should have used, over the time "
+    "between: what is left over is lost.",
+    "physics-gas.md", "Gas account",
+    "Mass balance by generalised least squares; the error of expected use is assumed",
+    Certainty::common_practice};
+inline constexpr Law bottle_gauge{
+    "Over liquid CO₂ the gauge shows how warm the bottle is. What is left tells on it only when "
+    "the "
+    "liquid is gone. The liquid fills the bottle where its density reaches the fill ratio.",
+    "physics-gas.md", "Bottles", "Span and Wagner’s saturation line; mixed gas from memory",
+    Certainty::from_memory};
+inline constexpr Law work_rules{
+    "The day it was last done and the days that the strictest rule in force allows.",
+    "handbook-cleaning.md", "Rules", "The rule itself, with its own source",
+    Certainty::by_definition};
+inline constexpr Law as_logged{"As it was logged, with what its instrument may be off.",
+                               "physics-uncertainty.md", "Instruments",
+                               "The register of instruments", Certainty::by_definition};
 inline constexpr Law gas_use{
     "The room that beer leaves fills with gas at the keg’s pressure; what the beer takes up comes "
     "out of the bottle too.",

@@ -25,19 +25,11 @@ inline constexpr Law cheapest_purge{
     "physics-purge.md", "Purging",
     "Branan; Crowl and Louvar (perfect mixing); the mixing itself is assumed",
     Certainty::common_practice};
-inline constexpr Law break_out{
-    "Beer at rest keeps its CO₂ as long as the pressure on it is at least what holds that much at "
-    "the temperature of the place.",
-    "physics-lines.md", "Break-out", "The equilibrium of CO₂ and beer, pressure less the height",
-    Certainty::verified};
 inline constexpr Law bottles{
     "While there is liquid a bottle stands at saturation, whatever is left in it; only gas alone "
     "falls with what is drawn.",
     "physics-gas.md", "Bottles", "Span and Wagner 1996, coefficients from memory",
     Certainty::from_memory};
-inline constexpr Law gas_account{
-    "What two weighings say was used, less what the work on the kegs should have used.",
-    "physics-gas.md", "Gas account", "Mass balance", Certainty::verified};
 inline constexpr Law run_out{
     "What is left against what was drawn, with heavier days on Friday and Saturday, each day "
     "scattering.",

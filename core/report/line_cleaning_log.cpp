@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <fmt/format.h>
 
+#include "core/cellar/due_work.h"
 #include "core/report/beer_traces.h"
 #include "core/report/entry_words.h"
 #include "core/report/log_rows.h"
@@ -196,14 +197,25 @@ class CleaningRows {
          r.checked_by.empty() ? std::string() : "by " + r.checked_by,
          r.countersigned_by.empty() ? std::string() : "countersigned " + r.countersigned_by});
   }
-  std::optional<Date> due(const Entry& e, const LineCleaned& c, const LineRecord* record) const {
-    if (!record || !record->clean_every_days || c.agent == LineAgent::water) return std::nullopt;
-    return from_.day(e) + std::chrono::days(*record->clean_every_days);
+  // The line's own interval as it was then, else the cellar's rule of now.
+  std::optional<AppliedRule> rule_of(const LineRecord* record) const {
+    if (!record) return std::nullopt;
+    if (!record->clean_every_days) return line_cleaning_rule(record->line, from_.names);
+    AppliedRule own;
+    own.interval_days = record->clean_every_days;
+    own.reason = record->clean_reason;
+    own.source = record->clean_source;
+    return own;
   }
-  static std::string rule_words(const LineRecord* record) {
-    if (!record || !record->clean_every_days) return {};
-    return listed({fmt::format("every {} days", *record->clean_every_days), record->clean_reason,
-                   record->clean_source});
+  std::optional<Date> due(const Entry& e, const LineCleaned& c, const LineRecord* record) const {
+    const auto rule = rule_of(record);
+    if (!rule || c.agent == LineAgent::water) return std::nullopt;
+    return from_.day(e) + std::chrono::days(*rule->interval_days);
+  }
+  std::string rule_words(const LineRecord* record) const {
+    const auto rule = rule_of(record);
+    if (!rule) return {};
+    return listed({fmt::format("every {} days", *rule->interval_days), rule->reason, rule->source});
   }
   std::string due_words(const Entry& e, const LineCleaned& c, const LineRecord* record) const {
     if (c.agent == LineAgent::water) return "water alone: not a cleaning";
@@ -290,9 +302,9 @@ SheetBox lines_summed_up(const LogSource& from, const Period& period) {
     const std::int64_t gap =
         longest_gap(days, period, from.speaker.calendar->date_of(from.speaker.now));
     if (gap > 0) words += fmt::format(", longest without one {} day{}", gap, gap == 1 ? "" : "s");
-    if (line.record.clean_every_days) {
-      words += fmt::format(", rule {} days", *line.record.clean_every_days);
-      if (gap > *line.record.clean_every_days) words += ": LATE";
+    if (const auto rule = line_cleaning_rule(line.record.line, from.names)) {
+      words += fmt::format(", rule {} days", *rule->interval_days);
+      if (gap > *rule->interval_days) words += ": LATE";
     } else {
       words += ", no rule";
     }
@@ -305,9 +317,14 @@ SheetBox lines_summed_up(const LogSource& from, const Period& period) {
 SheetBox locked_lines(const LogSource& from) {
   SheetBox box{"Locked as this was printed: do not serve", {}};
   for (const LineStatus& line : from.names.lines) {
-    if (!line.lock) continue;
-    box.lines.push_back(fmt::format("{}: {} since {}, {}", line.record.name, line.lock->agent,
-                                    from.clock(line.lock->since), line.lock->by));
+    if (line.lock) {
+      box.lines.push_back(fmt::format("{}: {} since {}, {}", line.record.name, line.lock->agent,
+                                      from.clock(line.lock->since), line.lock->by));
+    }
+    if (line.keg_lock) {
+      box.lines.push_back(fmt::format("{}: {}, {}", line.record.name, line.keg_lock->tag,
+                                      say(line.keg_lock->why, from.speaker)));
+    }
   }
   if (box.lines.empty()) box.lines.emplace_back("none");
   return box;

@@ -114,13 +114,18 @@ void add_taps(TableSheet& sheet, const CellarStatus& status, const Speaker& spea
         beer = listed({keg->contents->beer.name, keg->record.tag});
       }
     }
-    if (line.lock) beer = "DO NOT SERVE: " + line.lock->agent;
+    if (line.lock) {
+      beer = "DO NOT SERVE: " + line.lock->agent;
+    } else if (line.keg_lock) {
+      beer =
+          fmt::format("DO NOT SERVE: {}, {}", line.keg_lock->tag, say(line.keg_lock->why, speaker));
+    }
     const std::string name =
         line.record.tap.empty() ? line.record.name : (us ? "Faucet " : "Tap ") + line.record.tap;
     TableRow row = station(name, beer,
                            line.last_cleaned ? "cleaned " + say_age(*line.last_cleaned, speaker)
                                              : std::string("not cleaned yet"));
-    row.marked = line.lock.has_value() || line.overdue;
+    row.marked = line.do_not_serve() || line.overdue;
     sheet.rows.push_back(std::move(row));
   }
 }

@@ -65,6 +65,24 @@ struct ArgumentSayer {
   }
 };
 
+std::optional<double> volumes_in(const cellar::MessageArg& arg) {
+  if (const auto* estimate = get_if<units::Estimate<units::Co2Volumes>>(&arg))
+    return estimate->value().count();
+  if (const auto* value = get_if<units::Co2Volumes>(&arg)) return value->count();
+  return std::nullopt;
+}
+
+// "{1:over 2}": by how much CO2 one argument exceeds another.
+std::optional<std::string> say_excess(std::size_t index, std::string_view how,
+                                      const cellar::Message& m, const Speaker& s) {
+  if (!how.starts_with("over ")) return std::nullopt;
+  const auto than = static_cast<std::size_t>(how.back() - '0');
+  if (than >= m.args.size()) return std::nullopt;
+  const auto a = volumes_in(m.args[index]), b = volumes_in(m.args[than]);
+  if (!a || !b) return std::nullopt;
+  return s.printer.print(units::volumes_of_co2(*a - *b));
+}
+
 std::string say_argument(std::string_view placeholder, const cellar::Message& m, const Speaker& s) {
   const auto colon = placeholder.find(':');
   const std::string_view how =
@@ -73,6 +91,7 @@ std::string say_argument(std::string_view placeholder, const cellar::Message& m,
   std::size_t index = 0;
   std::from_chars(digits.data(), digits.data() + digits.size(), index);
   if (index >= m.args.size()) return "–";
+  if (const auto excess = say_excess(index, how, m, s)) return *excess;
   return visit(ArgumentSayer{s, how}, m.args[index]);
 }
 

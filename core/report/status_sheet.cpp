@@ -8,6 +8,8 @@
 #include <string_view>
 #include <tuple>
 
+#include "core/cellar/due_work.h"
+#include "core/report/cleaning_words.h"
 #include "core/report/tags.h"
 
 namespace ullage::report {
@@ -39,7 +41,14 @@ std::string where(const KegStatus& keg, const Speaker& speaker) {
   return fmt::format("{} {}\n{}", tap, keg.line->tap, place);
 }
 
-std::string state_words(const KegStatus& keg, const Speaker& speaker) {
+// Why the keg's line may not be served from, where the keg itself is the reason.
+const cellar::KegLock* held_back(const KegStatus& keg, const CellarStatus& status) {
+  const cellar::LineStatus* line = keg.line ? status.find(keg.line->line) : nullptr;
+  const bool by_it = line && line->keg_lock && line->keg_lock->keg == keg.record.keg;
+  return by_it ? &*line->keg_lock : nullptr;
+}
+
+std::string state_words(const KegStatus& keg, const CellarStatus& status, const Speaker& speaker) {
   std::string words = say(keg.state, speaker);
   if (keg.lock) {
     words =
@@ -48,6 +57,8 @@ std::string state_words(const KegStatus& keg, const Speaker& speaker) {
   }
   if (keg.quarantined) {
     words = fmt::format("OUT OF USE: {}\n{}", say(*keg.quarantined, speaker), words);
+  } else if (const cellar::KegLock* lock = held_back(keg, status)) {
+    words = fmt::format("DO NOT SERVE: {}\n{}", say(lock->why, speaker), words);
   }
   return words;
 }
@@ -62,11 +73,11 @@ std::string pressure_words(const KegStatus& keg, const Speaker& speaker) {
   return join(set, should, "\n");
 }
 
-SheetRow row_of(const KegStatus& keg, const Speaker& speaker) {
+SheetRow row_of(const KegStatus& keg, const CellarStatus& status, const Speaker& speaker) {
   SheetRow row;
   row.keg = keg.record.tag;
   row.place = where(keg, speaker);
-  row.state = state_words(keg, speaker);
+  row.state = state_words(keg, status, speaker);
   if (keg.contents) {
     row.beer = keg.contents->beer.name;
     row.batch = keg.contents->batch_record.name;
@@ -82,7 +93,8 @@ SheetRow row_of(const KegStatus& keg, const Speaker& speaker) {
   }
   row.pressure = pressure_words(keg, speaker);
   if (keg.next_step) row.next = say(*keg.next_step, speaker);
-  row.needs_attention = keg.lock || keg.quarantined || keg.hold_failed || has_warning(keg);
+  row.needs_attention = keg.lock || keg.quarantined || keg.hold_failed || has_warning(keg) ||
+                        held_back(keg, status) != nullptr;
   return row;
 }
 
@@ -107,7 +119,7 @@ std::vector<SheetRow> rows_of(const CellarStatus& status, const Speaker& speaker
   });
   std::vector<SheetRow> rows;
   rows.reserve(kegs.size());
-  for (const KegStatus* keg : kegs) rows.push_back(row_of(*keg, speaker));
+  for (const KegStatus* keg : kegs) rows.push_back(row_of(*keg, status, speaker));
   return rows;
 }
 
@@ -117,10 +129,11 @@ SheetBox lines_box(const CellarStatus& status, const Speaker& speaker) {
     if (!line.record.in_use) continue;
     std::string words = say(line.state, speaker);
     if (line.clean_due) {
-      words = join(words,
-                   fmt::format("{} {}", line.overdue ? "cleaning was due" : "clean by",
-                               say_date(*line.clean_due, speaker)),
-                   "; ");
+      std::string due = fmt::format("{} {}", line.overdue ? "cleaning was due" : "clean by",
+                                    say_date(*line.clean_due, speaker));
+      if (const auto rule = cellar::line_cleaning_rule(line.record.line, status))
+        due += fmt::format(" ({})", say_rule(*rule, speaker));
+      words = join(words, due, "; ");
     }
     box.lines.push_back(fmt::format("{}: {}", line.record.name, words));
   }
@@ -158,10 +171,15 @@ SheetBox out_of_service_box(const CellarStatus& status, const Speaker& speaker) 
     }
   }
   for (const cellar::LineStatus& line : status.lines) {
-    if (!line.lock) continue;
-    box.lines.push_back(fmt::format("{}: DO NOT SERVE, {} since {}, {}", line.record.name,
-                                    line.lock->agent, say_time(line.lock->since, speaker),
-                                    line.lock->by));
+    if (line.lock) {
+      box.lines.push_back(fmt::format("{}: DO NOT SERVE, {} since {}, {}", line.record.name,
+                                      line.lock->agent, say_time(line.lock->since, speaker),
+                                      line.lock->by));
+    }
+    if (line.keg_lock) {
+      box.lines.push_back(fmt::format("{}: DO NOT SERVE, {}: {}", line.record.name,
+                                      line.keg_lock->tag, say(line.keg_lock->why, speaker)));
+    }
   }
   if (box.lines.empty()) box.lines.emplace_back("nothing");
   return box;

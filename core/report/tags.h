@@ -48,6 +48,7 @@ struct WarningTag {
   std::string caution;
 };
 
+// For a line with cleaner in it, and for one whose keg is held back.
 [[nodiscard]] WarningTag do_not_serve_tag(const cellar::LineStatus&, const Speaker&);
 [[nodiscard]] WarningTag vent_first_tag(const cellar::KegStatus&, const Speaker&);
 [[nodiscard]] WarningTag out_of_service_tag(const cellar::KegStatus&, const Speaker&);
@@ -55,7 +56,7 @@ struct WarningTag {
                                       const Speaker&);
 [[nodiscard]] WarningTag gas_tag(const cellar::BottleStatus&, const Speaker&);
 
-// Every warning that the cellar gives reason for now: locked lines, kegs held
+// Every warning that the cellar gives reason for now: lines not to be served from, kegs held
 // back or failing their hold test, kegs of a recalled batch, each bottle in use.
 [[nodiscard]] std::vector<WarningTag> warning_tags(const cellar::Journal&,
                                                    const cellar::CellarStatus&, const Speaker&);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <set>
 
+#include "core/cellar/suggest.h"
 #include "core/report/log_rows.h"
 #include "core/report/recall_list.h"
 #include "core/report/tags.h"
@@ -25,19 +26,40 @@ WarningTag keg_warning(Warning warning, const KegStatus& keg) {
 
 }  // namespace
 
+namespace {
+
+std::string agent_in(const LineLock& lock) {
+  return lock.agent.empty() ? plain_word(lock.agent_kind) : lock.agent;
+}
+
+}  // namespace
+
 WarningTag do_not_serve_tag(const LineStatus& line, const Speaker& speaker) {
   WarningTag tag;
   tag.warning = Warning::do_not_serve;
   tag.title = "DO NOT SERVE";
-  tag.subtitle = "Line being cleaned";
   const std::string word = speaker.words == RegionalWords::us ? "faucet " : "tap ";
   tag.subject =
       listed({line.record.name, line.record.tap.empty() ? std::string() : word + line.record.tap});
+  if (line.keg_lock && !line.lock) {
+    tag.subtitle = "The keg on it is held back";
+    tag.facts = {{"Keg", line.keg_lock->tag},
+                 {"Why", say(line.keg_lock->why, speaker)},
+                 {"Printed", say_clock(speaker.now, speaker)},
+                 {"Keg taken off or cleared by, when", ""}};
+    tag.caution =
+        "Take this tag off only when another keg is on the line or this one has been cleared.";
+    return tag;
+  }
+  tag.subtitle = "Line being cleaned";
   tag.facts = {{"Started", line.lock ? say_clock(line.lock->since, speaker) : std::string()},
-               {"Agent", line.lock ? line.lock->agent : std::string()},
+               {"Agent", line.lock ? agent_in(*line.lock) : std::string()},
                {"Ask", line.lock ? line.lock->by : std::string()},
                {"Released by, check", ""},
                {"Countersigned", ""}};
+  if (line.keg_lock)
+    tag.facts.insert(tag.facts.begin() + 3,
+                     {"Keg", line.keg_lock->tag + ": " + say(line.keg_lock->why, speaker)});
   tag.caution =
       "Cleaner burns mouth and throat. Take this tag off only after a flush check has passed, "
       "never "
@@ -116,7 +138,7 @@ std::vector<WarningTag> warning_tags(const Journal& journal, const CellarStatus&
                                      const Speaker& speaker) {
   std::vector<WarningTag> tags;
   for (const LineStatus& line : status.lines) {
-    if (line.lock) tags.push_back(do_not_serve_tag(line, speaker));
+    if (line.do_not_serve()) tags.push_back(do_not_serve_tag(line, speaker));
   }
   std::set<KegId> recalled;
   for (const RecalledBatch& recall : recalled_batches(journal)) {

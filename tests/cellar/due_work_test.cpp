@@ -69,6 +69,60 @@ TEST(DueWork, ALinesOwnIntervalIsARuleLikeTheOthers) {
   EXPECT_THAT(rows[0].also, SizeIs(1));
 }
 
+// Cleaning, Lines and the keg on the line tell the same day.
+TEST(DueWork, TheStatusOfALineTellsWhatTheRulesCallFor) {
+  RoutineCellar c;
+  const LineId line = c.line("Line 1", "1", 28);
+  c.rule(RuleScope::line, WorkKind::caustic, 7, "national practice, 7 days");
+  c.cleaned(line, day(0, 10));
+  const CellarStatus soon = c.cellar(day(3));
+  EXPECT_EQ(soon.find(line)->clean_due, date(7));
+  EXPECT_EQ(soon.find(line)->clean_due, c.due(day(3)).at(0).due);
+  EXPECT_FALSE(soon.find(line)->overdue);
+  const CellarStatus late = c.cellar(day(9));
+  EXPECT_TRUE(late.find(line)->overdue);
+  EXPECT_EQ(late.find(line)->state.key, MessageKey::line_overdue);
+  ASSERT_TRUE(says(late.find(line)->advice, MessageKey::adv_line_overdue));
+  const Advice& told = late.find(line)->advice.front();
+  EXPECT_EQ(*get_if<std::int64_t>(&told.detail->args.at(0)), 7);
+  EXPECT_NE(get_if<std::string>(&told.detail->args.at(1))->find("national practice"),
+            std::string::npos);
+  const auto rule = line_cleaning_rule(line, late);
+  ASSERT_TRUE(rule);
+  EXPECT_EQ(rule->interval_days, 7);
+}
+
+TEST(DueWork, ALineWithoutAnyRuleIsNeverDue) {
+  RoutineCellar c;
+  const LineId line = c.hose("1");
+  c.cleaned(line, day(0, 10));
+  EXPECT_FALSE(c.cellar(day(300)).find(line)->clean_due);
+  EXPECT_FALSE(line_cleaning_rule(line, c.cellar(day(300))));
+}
+
+// Done by a contractor and ticked off: the line is not overdue any more, and the
+// keg on it, alone or with all, says so too.
+TEST(DueWork, WorkTickedOffMovesTheLinesDayToo) {
+  RoutineCellar c;
+  const LineId line = c.line("Line 1", "1", 7);
+  const KegId keg = c.keg("K1", c.bar);
+  c.log(day(0), c.receive(keg, c.batch("Pale"), 4.0, date(90)));
+  c.log(day(2), Tapped{keg, line});
+  c.cleaned(line, day(0, 10));
+  EXPECT_EQ(c.cellar(day(9)).find(keg)->next_step->key, MessageKey::next_line_overdue);
+  EXPECT_EQ(c.status(keg, day(9)).next_step->key, MessageKey::next_line_overdue);
+  WorkDone w;
+  w.work = WorkKind::caustic;
+  w.line = line;
+  w.complete = true;
+  c.log(day(9, 1), w);
+  const CellarStatus after = c.cellar(day(9, 2));
+  EXPECT_EQ(after.find(line)->clean_due, date(16));
+  EXPECT_EQ(after.find(line)->last_cleaned, day(9, 1));
+  const auto& next = after.find(keg)->next_step;
+  EXPECT_TRUE(!next || next->key != MessageKey::next_line_overdue);
+}
+
 TEST(DueWork, ARuleThatIsNoLongerInForceCallsForNothing) {
   RoutineCellar c;
   c.hose("1");

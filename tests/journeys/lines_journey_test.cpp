@@ -9,10 +9,13 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSlider>
 #include <QTableWidget>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimer>
 #include <algorithm>
+#include <cmath>
 #include <memory>
 
 #include "app/demo_cellar.h"
@@ -25,6 +28,7 @@
 #include "ui/pages/line_panel.h"
 #include "ui/pages/lines_page.h"
 #include "ui/widgets/banner.h"
+#include "ui/widgets/quantity_edit.h"
 #include "ui/widgets/quantity_slider.h"
 
 namespace ullage {
@@ -70,11 +74,51 @@ class FoamyLine : public ::testing::Test {
     return found;
   }
 
+  // To the nearest step of the control, by the arrow keys.
+  void slide_to(const char* name, double value) const {
+    auto* control = page()->findChild<ui::QuantitySlider*>(QLatin1String(name));
+    ASSERT_NE(control, nullptr) << name;
+    control->slider()->setFocus();
+    QTest::keyClick(control->slider(), Qt::Key_Left);
+    for (int guard = 0; guard < 200; ++guard) {
+      const double at = *control->value();
+      QTest::keyClick(control->slider(), at < value ? Qt::Key_Right : Qt::Key_Left);
+      if ((at < value) != (*control->value() < value)) break;
+    }
+    if (std::abs(*control->value() - value) > 1e-6)
+      QTest::keyClick(control->slider(), *control->value() < value ? Qt::Key_Right : Qt::Key_Left);
+    EXPECT_NEAR(*control->value(), value, 1e-6);
+  }
+  void fill_the_timed_pour() const {
+    ui::EntryForm* form = nullptr;
+    ASSERT_TRUE(QTest::qWaitFor([&] {
+      form = window_->findChild<ui::EntryForm*>(QStringLiteral("form_timed_pour"));
+      return form != nullptr && form->isVisible();
+    }));
+    const auto type = [form](const char* field, const char* text) {
+      auto* edit = form->findChild<ui::QuantityEdit*>(QLatin1String(field));
+      ASSERT_NE(edit, nullptr) << field;
+      QTest::mouseClick(edit->line_edit(), Qt::LeftButton);
+      edit->select_all();
+      QTest::keyClicks(edit->line_edit(), QLatin1String(text));
+      QTest::keyClick(edit->line_edit(), Qt::Key_Tab);
+    };
+    type("volume_m3", "0.5 L");
+    type("duration_s", "11 s");
+    QTest::mouseClick(form->findChild<QPushButton*>(QStringLiteral("log_it")), Qt::LeftButton);
+    EXPECT_TRUE(form->refusal().isEmpty()) << form->refusal().toStdString();
+    if (form->isVisible()) {
+      prompts_leave();
+      form->reject();
+    }
+  }
+  void prompts_leave() const { prompts_.confirmations = {true}; }
+
   QTemporaryDir folder_;
   app::SystemClock clock_;
   app::RandomIds ids_;
   testing::OwnPreferences own_;
-  testing::QueuedPrompts prompts_;
+  mutable testing::QueuedPrompts prompts_;
   std::unique_ptr<app::CellarSession> cellar_;
   std::unique_ptr<ui::MainWindow> window_;
   std::optional<cellar::LineId> id_;
@@ -99,13 +143,10 @@ TEST_F(FoamyLine, FromAdviceToWhatIfToChangeToTimedPour) {
   const QString said = advised().join(QLatin1Char('|'));
   EXPECT_TRUE(said.contains("too fast")) << said.toStdString();
 
-  // Try a narrower, longer hose, with the keys; nothing is written yet.
+  // Try a narrower, longer hose, with the arrow keys; nothing is written yet.
   const std::size_t entries = cellar_->journal().entries().size();
-  auto* bore = page()->findChild<ui::QuantitySlider*>(QStringLiteral("try_bore"));
-  auto* length = page()->findChild<ui::QuantitySlider*>(QStringLiteral("try_length"));
-  ASSERT_TRUE(bore && length);
-  bore->set_value(4.8e-3);
-  length->set_value(2.0);
+  slide_to("try_bore", 4.8e-3);
+  slide_to("try_length", 2.0);
   EXPECT_EQ(cellar_->journal().entries().size(), entries);
   EXPECT_FALSE(advised().join(QLatin1Char('|')).contains("too fast"));
 
@@ -118,13 +159,12 @@ TEST_F(FoamyLine, FromAdviceToWhatIfToChangeToTimedPour) {
   EXPECT_NEAR(units::in_millimetres(*line().record.bore), 4.8, 1e-6);
   EXPECT_FALSE(advised().join(QLatin1Char('|')).contains("too fast"));
 
-  // Time a pour with the form; the page believes it from then on.
+  // Time a pour with the form; the page believes it from then on. The form is
+  // modal: what is typed into it is said beforehand.
   ASSERT_EQ(line().pour->setting.timed_pours, 0);
-  cellar::TimedPour pour;
-  pour.line = *id_;
-  pour.volume = units::litres(0.5);
-  pour.duration = units::seconds(11);
-  log(cellar::Payload(pour));
+  QTimer::singleShot(0, [this] { fill_the_timed_pour(); });
+  QTest::mouseClick(page()->findChild<QPushButton*>(QStringLiteral("timed_pour")), Qt::LeftButton);
+  EXPECT_EQ(window_->findChild<ui::EntryForm*>(), nullptr);
   const cellar::LineStatus after = line();
   EXPECT_EQ(after.pour->setting.timed_pours, 1);
   const double glass = units::in_litres(after.pour->setting.glass);

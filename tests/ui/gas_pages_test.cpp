@@ -24,6 +24,8 @@
 #include "ui/theme/theme.h"
 #include "ui/theme/theme_switch.h"
 #include "ui/widgets/enum_picker.h"
+#include "ui/widgets/fact_list.h"
+#include "ui/widgets/figure.h"
 #include "ui/widgets/gas_drawing.h"
 
 namespace ullage::testing {
@@ -130,6 +132,9 @@ class GasPages : public ::testing::Test {
     for (const QLabel* label : page.findChildren<QLabel*>()) {
       if (label->isVisible()) words << label->text();
     }
+    for (const ui::Figure* figure : page.findChildren<ui::Figure*>()) {
+      if (figure->isVisible()) words << figure->text();
+    }
     return words.join(QLatin1Char('\n'));
   }
 
@@ -171,6 +176,50 @@ TEST_F(GasPages, ButtonsOpenTheFormsAboutTheBottle) {
   auto* suspects = page->findChild<QWidget*>(QStringLiteral("suspects"));
   QTest::mouseClick(suspects->findChild<QPushButton*>(), Qt::LeftButton);
   EXPECT_EQ(navigator_.tasks.back().kind, "leak_tested");
+}
+
+// Inputs with their age, the equation, its source, what would narrow it.
+TEST_F(GasPages, EveryWorkedOutNumberHasItsReasons) {
+  const auto page = open<ui::GasPage>();
+  auto* facts = page->findChild<ui::FactList*>();
+  ASSERT_NE(facts, nullptr);
+  for (const char* name : {"In it now", "Lasts until", "Used by the kegs", "Unexplained", "Costs",
+                           "Its gauge", "Full of liquid at"}) {
+    const ui::Figure* figure = facts->figure(QLatin1String(name));
+    ASSERT_NE(figure, nullptr) << name;
+    const report::Grounds g = figure->grounds();
+    EXPECT_FALSE(g.answer.empty()) << name;
+    EXPECT_FALSE(g.equation.empty()) << name;
+    EXPECT_FALSE(g.source.empty()) << name;
+    EXPECT_FALSE(g.section.empty()) << name;
+  }
+  const auto inputs = [&](const char* name) {
+    std::string all;
+    for (const auto& input : facts->figure(QLatin1String(name))->grounds().inputs)
+      all += report::line_of(input) + "\n";
+    return all;
+  };
+  EXPECT_NE(inputs("Unexplained").find("Gas in it 6.0"), std::string::npos)
+      << inputs("Unexplained");
+  EXPECT_NE(inputs("Unexplained").find("read, 21 d ago"), std::string::npos)
+      << inputs("Unexplained");
+  EXPECT_NE(inputs("Used by the kegs").find("K01 on gas at 12 psi"), std::string::npos);
+  EXPECT_NE(inputs("Costs").find("26.00"), std::string::npos) << inputs("Costs");
+  EXPECT_FALSE(facts->figure("Unexplained")->grounds().narrow.empty());
+}
+
+// At the width of a small screen, a long name wraps and is whole.
+TEST_F(GasPages, LongNamesOfTheDrawingAreNotCut) {
+  ui::DrawnSupply supply;
+  supply.bottles = {"CO2 bottle 1, left"};
+  supply.branches = {{"Serving regulator, four outlets", {{"K01", "12 psi"}}}};
+  ui::GasDrawing drawing;
+  drawing.show_supply(supply);
+  const QFontMetrics small(ui::font_of(ui::TextRole::small));
+  const int whole = small.horizontalAdvance("Serving regulator, four outlets");
+  EXPECT_GE(drawing.sizeHint().width(), whole);
+  EXPECT_GT(drawing.heightForWidth(380), drawing.heightForWidth(700)) << "it wraps";
+  EXPECT_GE(drawing.heightForWidth(380), 2 * small.height());
 }
 
 TEST_F(GasPages, WithoutAnAlarmNothingIsSuspected) {

@@ -6,11 +6,13 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
 #include <QSlider>
 #include <QTableWidget>
 #include <QTest>
+#include <QTimer>
 #include <memory>
 
 #include "tests/cellar/pour_scene.h"
@@ -19,10 +21,14 @@
 #include "tests/support/fake_surroundings.h"
 #include "tests/support/own_preferences.h"
 #include "ui/charts/profile_chart.h"
+#include "ui/dialogs/tag_preview.h"
 #include "ui/pages/line_panel.h"
 #include "ui/theme/theme_switch.h"
 #include "ui/widgets/banner.h"
+#include "ui/widgets/fact_list.h"
+#include "ui/widgets/figure.h"
 #include "ui/widgets/quantity_slider.h"
+#include "ui/widgets/reasons_popup.h"
 
 namespace ullage::testing {
 namespace {
@@ -162,6 +168,109 @@ TEST_F(LinesWindow, EveryControlIsNamedReachedByTabReadableAndWhole) {
     EXPECT_EQ(contrast_faults(*page_), std::vector<std::string>{});
     EXPECT_EQ(clipped_texts(*page_), std::vector<std::string>{});
   }
+}
+
+[[nodiscard]] QString reasons_shown() {
+  for (QWidget* top : QApplication::topLevelWidgets()) {
+    auto* popup = qobject_cast<ui::ReasonsPopup*>(top);
+    if (!popup || !popup->isVisible()) continue;
+    QStringList words;
+    for (const QLabel* label : popup->findChildren<QLabel*>()) words << label->text();
+    popup->close();
+    return words.join('\n');
+  }
+  return {};
+}
+
+// Each number opens what it stands on, by mouse and by Enter in the table.
+TEST_F(LinesWindow, EveryNumberOpensItsReasons) {
+  open();
+  int opened = 0;
+  for (auto* figure : part<ui::FactList>("line_facts")->findChildren<ui::Figure*>()) {
+    if (!figure->isVisible()) continue;
+    page_->panel()->ensureWidgetVisible(figure);
+    QTest::mouseClick(figure, Qt::LeftButton);
+    const QString words = reasons_shown();
+    EXPECT_TRUE(words.contains("Worked out from")) << figure->text().toStdString();
+    EXPECT_TRUE(words.contains("Source")) << figure->text().toStdString();
+    ++opened;
+  }
+  EXPECT_GE(opened, 7);
+  QTest::mouseClick(part<ui::Figure>("profile_title"), Qt::LeftButton);
+  EXPECT_TRUE(reasons_shown().contains("Beer at"));
+  auto* table = part<QTableWidget>("lines_table");
+  table->setFocus();
+  table->setCurrentCell(0, 2);
+  QTest::keyClick(table, Qt::Key_Return);
+  EXPECT_TRUE(reasons_shown().contains("Regulator at 11.5"));
+  table->setFocus();
+  table->setCurrentCell(0, 3);
+  QTest::keyClick(table, Qt::Key_Return);
+  EXPECT_TRUE(reasons_shown().contains("Time a pour"));
+}
+
+TEST_F(LinesWindow, ReasonsOfATriedChangeSayThatItIsTried) {
+  open();
+  slide("try_pressure", 3);
+  auto* table = part<QTableWidget>("lines_table");
+  table->setFocus();
+  table->setCurrentCell(0, 2);
+  QTest::keyClick(table, Qt::Key_Return);
+  EXPECT_TRUE(reasons_shown().contains("as tried"));
+}
+
+// The day by the cellar's rule, with who says so.
+TEST_F(LinesWindow, CleaningIsDueByTheRuleThatGoverns) {
+  RuleRecord rule;
+  rule.rule = scene_.counted.make<RuleId>();
+  rule.scope = RuleScope::line;
+  rule.work = WorkKind::caustic;
+  rule.interval_days = 14;
+  rule.reason = "yeast grows back";
+  rule.source = "trade handbook";
+  scene_.log(day(0), rule);
+  LineCleaned cleaned;
+  cleaned.line = scene_.line;
+  cleaned.flush_check = FlushCheck::litmus;
+  cleaned.flush_passed = true;
+  scene_.log(day(20), cleaned);
+  tell();
+  for (const Entry& e : scene_.journal.entries()) cellar_.journal_to_fill().append(e);
+  open();
+  EXPECT_TRUE(cell(0, 4).contains("\ndue ")) << cell(0, 4).toStdString();
+  auto* table = part<QTableWidget>("lines_table");
+  table->setFocus();
+  table->setCurrentCell(0, 4);
+  QTest::keyClick(table, Qt::Key_Return);
+  const QString words = reasons_shown();
+  EXPECT_TRUE(words.contains("every 14 days")) << words.toStdString();
+  EXPECT_TRUE(words.contains("yeast grows back"));
+  EXPECT_TRUE(words.contains("trade handbook"));
+}
+
+TEST_F(LinesWindow, ALockedLineOffersATagForItsTap) {
+  Quarantined hold;
+  hold.keg = scene_.keg;
+  hold.reason = "smells of vinegar";
+  scene_.log(day(22, 1), hold);
+  tell(day(22, 2));
+  open();
+  QTimer::singleShot(0, [] {
+    ui::TagPreview* preview = nullptr;
+    ASSERT_TRUE(QTest::qWaitFor([&] {
+      preview = qobject_cast<ui::TagPreview*>(QApplication::activeModalWidget());
+      return preview != nullptr;
+    }));
+    EXPECT_EQ(preview->findChild<QComboBox*>("which")->currentText(), "Do not serve: Line 1");
+    QTest::keyClick(preview, Qt::Key_Escape);
+  });
+  QTest::mouseClick(part<QPushButton>("print_line_tag"), Qt::LeftButton);
+  EXPECT_EQ(QApplication::activeModalWidget(), nullptr);
+}
+
+TEST_F(LinesWindow, ALineThatServesOffersNoTag) {
+  open();
+  EXPECT_FALSE(page_->findChild<QPushButton*>("print_line_tag"));
 }
 
 TEST_F(LinesWindow, NoLinesYet) {

@@ -9,7 +9,7 @@
 namespace ullage::ui {
 
 TagPreview::TagPreview(const Context& context, TagKind kind, QWidget* parent,
-                       std::optional<cellar::KegId> keg)
+                       std::optional<cellar::KegId> keg, std::optional<cellar::LineId> line)
     : PaperPreview(context, kind == TagKind::kegs ? tr("Keg tags") : tr("Warning tags"), parent),
       kind_(kind) {
   which_ = new QComboBox;
@@ -17,7 +17,7 @@ TagPreview::TagPreview(const Context& context, TagKind kind, QWidget* parent,
   if (kind == TagKind::kegs) {
     add_kegs(keg);
   } else {
-    add_warnings();
+    add_warnings(line);
   }
   add_choice(tr("&Which"), which_);
   size_ = new QComboBox;
@@ -53,7 +53,7 @@ void TagPreview::add_warning(const QString& words,
 }
 
 // Each choice holds the status that its line, keg or bottle is a part of.
-void TagPreview::add_warnings() {
+void TagPreview::add_warnings(std::optional<cellar::LineId> chosen) {
   const auto status = context().cellar.status();
   add_warning(tr("All there is reason for"), [this] {
     return report::warning_tags(context().cellar.journal(), *context().cellar.status(),
@@ -64,6 +64,7 @@ void TagPreview::add_warnings() {
     add_warning(tr("Do not serve: %1").arg(q(line.record.name)), [this, status, &line] {
       return std::vector{report::do_not_serve_tag(line, context().speaker())};
     });
+    if (chosen == line.record.line) which_->setCurrentIndex(which_->count() - 1);
   }
   for (const cellar::KegStatus& keg : status->kegs) {
     if (!keg.record.in_use) continue;

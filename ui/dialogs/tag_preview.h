@@ -19,16 +19,17 @@ enum class TagKind { kegs, warnings };
 class TagPreview final : public PaperPreview {
   Q_OBJECT
  public:
-  // All kegs at hand, or one; for warnings, all that the cellar gives reason for.
+  // All kegs at hand, or one; for warnings, all that the cellar gives reason for,
+  // or that of one line.
   TagPreview(const Context& context, TagKind kind, QWidget* parent = nullptr,
-             std::optional<cellar::KegId> keg = {});
+             std::optional<cellar::KegId> keg = {}, std::optional<cellar::LineId> line = {});
 
  protected:
   [[nodiscard]] std::unique_ptr<Pages> make_pages() override;
 
  private:
   void add_kegs(std::optional<cellar::KegId> chosen);
-  void add_warnings();
+  void add_warnings(std::optional<cellar::LineId> chosen);
   void add_warning(const QString& words, std::function<std::vector<report::WarningTag>()> make);
 
   TagKind kind_;

@@ -70,39 +70,62 @@ QString glass_words(const cellar::PourOutlook& o, const report::Speaker& speaker
       q(speaker.printer.print_range(o.glass_time->low, o.glass_time->high)));
 }
 
-QList<LineFact> pour_facts(const cellar::PourSetting& s, const cellar::PourOutlook& o,
-                           const report::Speaker& speaker) {
+QString pressure_fact_name() { return line_tr("Pressure set"); }
+QString glass_fact_name(const report::LineSubject& s) {
+  return line_tr("A glass of %1").arg(q(s.speaker.printer.print(s.setting.glass)));
+}
+QString cleaning_fact_name() { return line_tr("Cleaning"); }
+
+namespace {
+
+QString right_length_words(const cellar::PourOutlook& o, const units::Printer& print) {
+  const QString value = q(print.print(*o.right_length));
+  if (!o.at_hand || !o.at_hand_time) return value;
+  return line_tr("%1; %2 fills it in %3")
+      .arg(value, q(print.print(*o.at_hand)), q(print.print(*o.at_hand_time)));
+}
+
+QString handbook_words(const physics::RestrictionCompared& h, const units::Printer& print) {
+  return line_tr("%1; friction explains %2")
+      .arg(gradient_words(h.handbook, print), gradient_words(h.friction, print));
+}
+
+}  // namespace
+
+QList<LineFact> pour_facts(std::shared_ptr<const report::LineSubject> subject) {
+  const cellar::PourSetting& s = subject->setting;
+  const cellar::PourOutlook& o = subject->outlook;
+  const report::Speaker& speaker = subject->speaker;
   const units::Printer& print = speaker.printer;
   QList<LineFact> facts;
-  facts << LineFact{line_tr("A glass of %1").arg(q(print.print(s.glass))), glass_words(o, speaker)};
-  if (o.should_be) facts << LineFact{line_tr("Pressure should be"), q(print.print(*o.should_be))};
-  if (o.settles) facts << LineFact{line_tr("The beer settles at"), q(print.print(*o.settles))};
-  if (o.right_length && o.right_length->value() < 30) {
-    QString value = q(print.print(*o.right_length));
-    if (o.at_hand && o.at_hand_time) {
-      value = line_tr("%1; %2 fills it in %3")
-                  .arg(value, q(print.print(*o.at_hand)), q(print.print(*o.at_hand_time)));
-    }
-    facts << LineFact{line_tr("Hose for a balanced pour"), value};
-  }
-  facts << LineFact{line_tr("The line holds"), q(print.print(o.contents))};
-  facts << LineFact{line_tr("Lifting the beer takes"), q(print.print(o.lift))};
-  if (o.handbook) {
-    facts << LineFact{line_tr("Handbook for this hose"),
-                      line_tr("%1; friction explains %2")
-                          .arg(gradient_words(o.handbook->handbook, print),
-                               gradient_words(o.handbook->friction, print))};
-  }
+  const auto fact = [&](const QString& what, const QString& value,
+                        report::Grounds (*why)(const report::LineSubject&)) {
+    facts << LineFact{what, value, [subject, why] { return why(*subject); }};
+  };
+  fact(pressure_fact_name(), q(print.print(s.pressure)), &report::set_pressure_grounds);
+  if (o.should_be)
+    fact(line_tr("Pressure should be"), q(print.print(*o.should_be)), &report::should_be_grounds);
+  fact(glass_fact_name(*subject), glass_words(o, speaker), &report::glass_grounds);
+  if (o.settles)
+    fact(line_tr("The beer settles at"), q(print.print(*o.settles)), &report::line_settles_grounds);
+  if (o.right_length && o.right_length->value() < 30)
+    fact(line_tr("Hose for a balanced pour"), right_length_words(o, print),
+         &report::right_length_grounds);
+  fact(line_tr("The line holds"), q(print.print(o.contents)), &report::contents_grounds);
+  fact(line_tr("Lifting the beer takes"), q(print.print(o.lift)), &report::lift_grounds);
+  if (o.handbook)
+    fact(line_tr("Handbook for this hose"), handbook_words(*o.handbook, print),
+         &report::handbook_grounds);
   facts << LineFact{line_tr("How it is known"),
                     s.timed_pours > 0
                         ? line_tr("timed pours that count: %1").arg(s.timed_pours)
                         : line_tr("hose as registered, between handbook and friction")};
-  if (o.journey && o.journey->places.size() > 0) {
-    facts << LineFact{line_tr("Above equilibrium, pouring"),
-                      line_tr("%1 s in the line, %2 times at the end")
-                          .arg(q(print.number(units::in_seconds(o.journey->supersaturated), 1)),
-                               q(print.number(o.journey->places.back().at_end.count(), 1)))};
-  }
+  if (o.journey && !o.journey->places.empty())
+    fact(line_tr("Above equilibrium, pouring"),
+         line_tr("%1 s in the line, %2 times at the end")
+             .arg(q(print.number(units::in_seconds(o.journey->supersaturated), 1)),
+                  q(print.number(o.journey->places.back().at_end.count(), 1))),
+         &report::supersaturated_grounds);
   return facts;
 }
 

@@ -5,8 +5,11 @@
 
 #include <QString>
 #include <QStringList>
+#include <functional>
+#include <memory>
 
 #include "core/cellar/pour_state.h"
+#include "core/report/line_grounds.h"
 #include "core/report/say.h"
 
 namespace ullage::ui {
@@ -28,13 +31,17 @@ struct LineWords {
 [[nodiscard]] LineWords line_words(const cellar::LineStatus&, const cellar::CellarStatus&,
                                    const report::Speaker&);
 
-// Figures of the selected line, one "what · value" a line.
+// Figures of the selected line, one "what · value" a line, each with its reasons.
 struct LineFact {
   QString what;
   QString value;
+  std::function<report::Grounds()> reasons = {};
 };
-[[nodiscard]] QList<LineFact> pour_facts(const cellar::PourSetting&, const cellar::PourOutlook&,
-                                         const report::Speaker&);
+[[nodiscard]] QList<LineFact> pour_facts(std::shared_ptr<const report::LineSubject>);
+// What the facts are called that a cell of the table opens.
+[[nodiscard]] QString pressure_fact_name();
+[[nodiscard]] QString glass_fact_name(const report::LineSubject&);
+[[nodiscard]] QString cleaning_fact_name();
 // "9 s (7 to 12 s)"
 [[nodiscard]] QString glass_words(const cellar::PourOutlook&, const report::Speaker&);
 

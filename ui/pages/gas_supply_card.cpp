@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 #include <cmath>
 
+#include "core/report/gas_grounds.h"
 #include "ui/charts/gas_chart.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
@@ -19,7 +20,7 @@ namespace ullage::ui {
 namespace {
 
 using cellar::GasAccount;
-using Facts = std::vector<std::pair<QString, QString>>;
+using GasReasons = report::Grounds (*)(const GasAccount&, const report::Speaker&);
 
 QString per_cent(double share) { return QString::number(std::lround(share * 100)); }
 
@@ -99,13 +100,13 @@ QString planned_words(const GasAccount& account, const units::Printer& print) {
 }
 
 // The loss is known to some per cent, and what it costs no better.
-QString cost_words(const GasAccount& account, const units::Printer& print) {
+QString cost_words(const GasAccount& account, const report::Speaker& speaker) {
   if (!account.alarm || !account.loss || !account.cost_minor_per_30_days) return {};
   const units::Estimate<units::Mass>& loss = account.loss->per_day;
-  const double cost = static_cast<double>(*account.cost_minor_per_30_days) / 100;
+  const double cost = static_cast<double>(*account.cost_minor_per_30_days);
   const double share = std::abs(loss.half_width() / loss.value().value());
   return GasSupplyCard::tr("%1 ± %2 every 30 days at the bottle’s price")
-      .arg(q(print.number(cost, 2)), q(print.number(cost * share, 2)));
+      .arg(q(report::say_money(cost, speaker)), q(report::say_money(cost * share, speaker)));
 }
 
 }  // namespace
@@ -239,24 +240,30 @@ void GasSupplyCard::show_loss(const report::Speaker& speaker) {
 void GasSupplyCard::show_facts(const report::Speaker& speaker) {
   const units::Printer& print = speaker.printer;
   const GasAccount& a = *account_;
-  Facts facts;
-  const auto fact = [&](const QString& name, const QString& value) {
-    if (!value.isEmpty()) facts.emplace_back(name, value);
+  std::vector<ListedFact> facts;
+  const auto fact = [&](const QString& name, const QString& value, GasReasons why = nullptr) {
+    if (value.isEmpty()) return;
+    std::function<report::Grounds()> reasons;
+    if (why) reasons = [account = account_, speaker, why] { return why(*account, speaker); };
+    facts.push_back({name, value, std::move(reasons)});
   };
-  fact(tr("In it now"), a.gas_now && a.gas_now->value().value() > 0
-                            ? tr("about %1").arg(q(print.print(*a.gas_now)))
-                        : a.gas_now     ? tr("it should be empty")
-                        : !a.tare_known ? tr("its empty weight is not registered")
-                                        : QString());
-  fact(tr("Lasts until"), lasts_words(a, speaker));
+  fact(tr("In it now"),
+       a.gas_now && a.gas_now->value().value() > 0 ? tr("about %1").arg(q(print.print(*a.gas_now)))
+       : a.gas_now                                 ? tr("it should be empty")
+       : !a.tare_known                             ? tr("its empty weight is not registered")
+                                                   : QString(),
+       a.gas_now ? &report::gas_now_grounds : nullptr);
+  fact(tr("Lasts until"), lasts_words(a, speaker), &report::gas_lasts_grounds);
   if (a.use_per_day)
-    fact(tr("Used by the kegs"), tr("%1 a day").arg(q(print.print(*a.use_per_day))));
-  fact(tr("Unexplained"), loss_words(a, speaker));
-  fact(tr("Costs"), cost_words(a, print));
-  fact(tr("For the kegs on it"), planned_words(a, print));
-  if (a.gauge) fact(tr("Its gauge"), q(report::say(*a.gauge, speaker)));
+    fact(tr("Used by the kegs"), tr("%1 a day").arg(q(print.print(*a.use_per_day))),
+         &report::gas_use_grounds);
+  fact(tr("Unexplained"), loss_words(a, speaker), &report::gas_loss_grounds);
+  fact(tr("Costs"), cost_words(a, speaker), &report::gas_cost_grounds);
+  fact(tr("For the kegs on it"), planned_words(a, print), &report::gas_planned_grounds);
+  if (a.gauge) fact(tr("Its gauge"), q(report::say(*a.gauge, speaker)), &report::gas_gauge_grounds);
   if (a.liquid_full_at)
-    fact(tr("Full of liquid at"), tr("%1. Keep it cooler.").arg(q(print.print(*a.liquid_full_at))));
+    fact(tr("Full of liquid at"), tr("%1. Keep it cooler.").arg(q(print.print(*a.liquid_full_at))),
+         &report::liquid_full_grounds);
   for (const cellar::BottleRecord& b : a.bottles) {
     if (b.retest_due) fact(tr("Retest due"), q(report::say_date(*b.retest_due, speaker)));
   }

@@ -1,24 +1,34 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/pages/line_panel.h"
 
-#include <QGridLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <utility>
 
+#include "core/cellar/due_work.h"
 #include "core/cellar/pour_advice.h"
+#include "core/report/cleaning_words.h"
 #include "ui/charts/profile_chart.h"
+#include "ui/dialogs/tag_preview.h"
 #include "ui/pages/line_advice.h"
 #include "ui/pages/line_what_if.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
+#include "ui/widgets/fact_list.h"
+#include "ui/widgets/figure.h"
 #include "ui/widgets/flow_layout.h"
 #include "ui/widgets/ink_label.h"
 
 namespace ullage::ui {
+
+namespace {
+
+constexpr const char* tag_action = "print_line_tag";  // no entry of the journal
+
+}  // namespace
 
 LinePanel::LinePanel(Context& context, QWidget* parent) : QScrollArea(parent), context_(context) {
   setObjectName("line_panel");
@@ -65,6 +75,10 @@ QWidget* LinePanel::build() {
                         static_cast<QWidget*>(no_pour_), pour_}) {
     column->addWidget(each);
   }
+  column->addWidget(new InkLabel(tr("Figures"), TextRole::strong));
+  facts_ = new FactList;
+  facts_->setObjectName("line_facts");
+  column->addWidget(facts_);
   return inside;
 }
 
@@ -72,7 +86,9 @@ void LinePanel::build_pour(QWidget* parent) {
   auto* column = new QVBoxLayout(parent);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(space::s);
-  column->addWidget(new InkLabel(tr("Pressure along the line"), TextRole::strong));
+  profile_title_ = new Figure(TextRole::strong);
+  profile_title_->setObjectName("profile_title");
+  column->addWidget(profile_title_);
   chart_ = new ProfileChart;
   column->addWidget(chart_);
   column->addWidget(new InkLabel(tr("What if"), TextRole::strong));
@@ -83,14 +99,6 @@ void LinePanel::build_pour(QWidget* parent) {
   connect(what_if_, &LineWhatIf::changed, this, &LinePanel::retry);
   connect(what_if_, &LineWhatIf::apply_asked, this, &LinePanel::apply);
   column->addWidget(what_if_);
-  column->addWidget(new InkLabel(tr("Figures"), TextRole::strong));
-  auto* box = new QWidget;
-  facts_ = new QGridLayout(box);
-  facts_->setContentsMargins(0, 0, 0, 0);
-  facts_->setHorizontalSpacing(space::m);
-  facts_->setVerticalSpacing(space::xs);
-  facts_->setColumnStretch(1, 1);
-  column->addWidget(box);
 }
 
 const cellar::LineStatus* LinePanel::line() const {
@@ -124,7 +132,6 @@ void LinePanel::show_head(const cellar::LineStatus& line) {
           << tr("%1 bore").arg(q(print.print_bore(line.pour->setting.line.hose().bore)))
           << tr("rises %1").arg(q(print.print(physics::total_rise(hose))));
   }
-  if (!line.record.clean_source.empty()) parts << q(line.record.clean_source);
   subtitle_->setText(parts.join(QStringLiteral(" · ")));
   lock_->setVisible(line.do_not_serve());
   if (line.lock) {
@@ -154,8 +161,9 @@ void LinePanel::show_actions(const cellar::LineStatus& line) {
               {tr("Keg change…"), "keg_change"},
               {tr("Lock to clean…"), "line_locked"}};
   }
-  wanted << std::pair<QString, const char*>{tr("Change the line…"), "line_record"}
-         << std::pair<QString, const char*>{tr("Add a piece of hose…"), "segment_record"};
+  if (line.do_not_serve())
+    wanted << std::pair<QString, const char*>{tr("Print a tag for the tap…"), tag_action};
+  wanted << std::pair<QString, const char*>{tr("Change the line or its hose…"), "line_record"};
   QString key = q(line.record.name);
   for (const auto& [text, kind] : wanted) key += QLatin1Char(' ') + QLatin1String(kind);
   if (key == shown_actions_) return;
@@ -169,7 +177,7 @@ void LinePanel::show_actions(const cellar::LineStatus& line) {
     auto* button = new QPushButton(text);
     button->setObjectName(QString::fromLatin1(kind));
     button->setAccessibleName(tr("%1, %2").arg(text, q(line.record.name)));
-    button->setEnabled(!context_.cellar.read_only());
+    button->setEnabled(!context_.cellar.read_only() || kind == tag_action);
     connect(button, &QPushButton::clicked, this, [this, kind] { open(QString::fromLatin1(kind)); });
     actions_->layout()->addWidget(button);
   }
@@ -182,6 +190,7 @@ void LinePanel::show_pour(const cellar::LineStatus& line, bool another) {
   if (!line.pour) {
     no_pour_->setText(line.no_pour ? q(report::say(*line.no_pour, speaker)) : QString());
     advice_->show_advice(line.advice, speaker);
+    show_facts(line, nullptr);
     return;
   }
   what_if_->show_setting(line.pour->setting, speaker, another);
@@ -200,7 +209,8 @@ void LinePanel::retry() {
   if (change.empty()) {
     chart_->show_profile(now.outlook, now.setting, std::nullopt, speaker);
     what_if_->say({});
-    show_facts(now.setting, now.outlook);
+    show_facts(*shown, std::make_shared<report::LineSubject>(
+                           report::line_subject(*shown, *status_, speaker)));
     std::vector<cellar::Advice> advice = shown->advice;
     std::erase_if(advice, [&](const cellar::Advice& a) {
       return shown->do_not_serve() && a.severity == cellar::Severity::danger;
@@ -222,36 +232,62 @@ void LinePanel::retry() {
   for (cellar::Advice& a : advice) a.action.reset();  // nothing to put right yet
   chart_->show_profile(now.outlook, setting, outlook, speaker);
   what_if_->say(tr("A glass would take %1.").arg(glass_words(outlook, speaker)));
-  show_facts(setting, outlook);
+  report::LineSubject subject = report::line_subject(*shown, *status_, speaker);
+  subject.setting = setting;
+  subject.outlook = outlook;
+  subject.tried = change;
+  show_facts(*shown, std::make_shared<const report::LineSubject>(std::move(subject)));
   advice_->show_advice(advice, speaker);
 }
 
-void LinePanel::show_facts(const cellar::PourSetting& s, const cellar::PourOutlook& o) {
-  const QList<LineFact> facts = pour_facts(s, o, context_.speaker());
-  for (int row = 0; row < std::max<int>(facts_->rowCount(), static_cast<int>(facts.size()));
-       ++row) {
-    auto* what = facts_->itemAtPosition(row, 0)
-                     ? static_cast<InkLabel*>(facts_->itemAtPosition(row, 0)->widget())
-                     : nullptr;
-    auto* value = facts_->itemAtPosition(row, 1)
-                      ? static_cast<InkLabel*>(facts_->itemAtPosition(row, 1)->widget())
-                      : nullptr;
-    const bool used = row < facts.size();
-    if (what == nullptr && used) {
-      what = new InkLabel({}, TextRole::small, Ink::secondary);
-      value = new InkLabel({}, TextRole::small);
-      what->setWordWrap(true);
-      value->setWordWrap(true);
-      facts_->addWidget(what, row, 0, Qt::AlignTop);
-      facts_->addWidget(value, row, 1, Qt::AlignTop);
-    }
-    if (what == nullptr) continue;
-    what->setVisible(used);
-    value->setVisible(used);
-    if (!used) continue;
-    what->setText(facts[row].what);
-    value->setText(facts[row].value);
-  }
+void LinePanel::show_facts(const cellar::LineStatus& line,
+                           std::shared_ptr<const report::LineSubject> subject) {
+  shown_ = std::move(subject);
+  std::vector<ListedFact> facts;
+  const auto take = [&](const LineFact& f) { facts.push_back({f.what, f.value, f.reasons}); };
+  if (shown_)
+    for (const LineFact& f : pour_facts(shown_)) take(f);
+  take(cleaning_fact(line));
+  facts_->show_facts(facts);
+  if (!shown_) return;
+  profile_title_->show_number({}, tr("Pressure along the line"),
+                              [subject = shown_] { return report::profile_grounds(*subject); });
+}
+
+// The day with the rule that calls for it; its reasons ask the journal when opened.
+LineFact LinePanel::cleaning_fact(const cellar::LineStatus& line) const {
+  const report::Speaker speaker = context_.speaker();
+  const LineWords w = line_words(line, *status_, speaker);
+  QString words = w.cleaned + QStringLiteral(", ") + w.due;
+  const auto rule = cellar::line_cleaning_rule(line.record.line, *status_);
+  if (rule) words += tr(" (%1)").arg(q(report::say_rule(*rule, speaker)));
+  return {cleaning_fact_name(), words, [this, status = status_, id = line.record.line, speaker] {
+            const auto due = cellar::due_line_cleaning(context_.cellar.journal(), *status,
+                                                       context_.cellar.calendar());
+            const auto its = std::find_if(due.begin(), due.end(), [&](const cellar::DueWork& row) {
+              return row.about == cellar::subject(id);
+            });
+            const cellar::LineStatus* its_line = status->find(id);
+            if (its_line == nullptr) return report::Grounds{};
+            return report::line_cleaning_grounds(*its_line, its == due.end() ? nullptr : &*its,
+                                                 speaker);
+          }};
+}
+
+void LinePanel::explain(Shown what) {
+  QString name = cleaning_fact_name();
+  if (what != Shown::cleaning && !shown_) return;
+  if (what == Shown::pressure) name = pressure_fact_name();
+  if (what == Shown::glass) name = glass_fact_name(*shown_);
+  Figure* figure = facts_->figure(name);
+  if (figure == nullptr) return;
+  ensureWidgetVisible(figure);
+  figure->setFocus();
+  figure->open_reasons();
+}
+
+void LinePanel::print_tag() {
+  if (id_) TagPreview(context_, TagKind::warnings, window(), {}, id_).exec();
 }
 
 // One act, undone as one.
@@ -286,6 +322,7 @@ void LinePanel::apply() {
 void LinePanel::open(const QString& kind) {
   const cellar::LineStatus* shown = line();
   if (shown == nullptr) return;
+  if (kind == QLatin1String(tag_action)) return print_tag();
   if (kind == QLatin1String("cleared") && shown->keg_lock) {
     open_task({s(kind), cellar::subject(shown->keg_lock->keg), {}, {}});
     return;
@@ -297,18 +334,11 @@ void LinePanel::open_task(const cellar::SuggestedTask& asked) {
   const cellar::LineStatus* shown = line();
   if (shown == nullptr) return;
   cellar::SuggestedTask task = asked;
+  // The pieces of its hose are part of the line's form.
+  if (task.kind == "segment_record" && !task.prefill) task.kind = "line_record";
   if (task.kind == "line_record" && !task.prefill) {
     task.prefill =
         cellar::Payload(boost::variant2::in_place_type<cellar::LineRecord>, shown->record);
-  } else if (task.kind == "segment_record" && !task.prefill) {
-    cellar::SegmentRecord piece;
-    piece.segment = context_.cellar.fresh<cellar::SegmentId>();
-    piece.line = shown->record.line;
-    piece.material = shown->record.material;
-    for (const cellar::SegmentRecord& other : status_->segments)
-      if (other.line == piece.line && other.in_use)
-        piece.position = std::max(piece.position, other.position + 1);
-    task.prefill = cellar::Payload(boost::variant2::in_place_type<cellar::SegmentRecord>, piece);
   }
   context_.navigator.open_task(task);
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The selected line in full: its lock, what can be done now, the pressure
-// profile with the what-if controls under it, figures, advice.
+// The selected line in full: its lock, what can be done now, advice, the pressure
+// profile with the what-if controls under it, and figures that open their reasons.
 #pragma once
 
 #include <QScrollArea>
@@ -11,12 +11,11 @@
 #include "ui/context.h"
 #include "ui/models/line_words.h"
 
-class QGridLayout;
-class QHBoxLayout;
-
 namespace ullage::ui {
 
 class Banner;
+class FactList;
+class Figure;
 class InkLabel;
 class LineAdvice;
 class LineWhatIf;
@@ -31,6 +30,9 @@ class LinePanel final : public QScrollArea {
   // The what-if as it stands, and what it leads to: recomputed as it moves.
   [[nodiscard]] cellar::WhatIf tried() const;
   void retry();
+  // Opens the reasons of a number that the table shows.
+  enum class Shown { pressure, glass, cleaning };
+  void explain(Shown);
 
  private:
   QWidget* build();
@@ -39,7 +41,9 @@ class LinePanel final : public QScrollArea {
   void show_head(const cellar::LineStatus&);
   void show_actions(const cellar::LineStatus&);
   void show_pour(const cellar::LineStatus&, bool another);
-  void show_facts(const cellar::PourSetting&, const cellar::PourOutlook&);
+  void show_facts(const cellar::LineStatus&, std::shared_ptr<const report::LineSubject>);
+  [[nodiscard]] LineFact cleaning_fact(const cellar::LineStatus&) const;
+  void print_tag();
   void apply();
   void open(const QString& kind);
   void open_task(const cellar::SuggestedTask&);
@@ -58,7 +62,9 @@ class LinePanel final : public QScrollArea {
   InkLabel* no_pour_ = nullptr;
   ProfileChart* chart_ = nullptr;
   LineWhatIf* what_if_ = nullptr;
-  QGridLayout* facts_ = nullptr;
+  FactList* facts_ = nullptr;
+  Figure* profile_title_ = nullptr;
+  std::shared_ptr<const report::LineSubject> shown_;
   LineAdvice* advice_ = nullptr;
 };
 

@@ -149,6 +149,12 @@ QTableWidget* LinesPage::build_table() {
   connect(table, &QTableWidget::currentCellChanged, this, [this](int row, int, int, int) {
     if (!refreshing_) choose(row);
   });
+  // Enter or a double click on a number opens its reasons.
+  connect(table, &QTableWidget::cellActivated, this, [this](int, int column) {
+    if (column == LineColumn::pressure) panel_->explain(LinePanel::Shown::pressure);
+    if (column == LineColumn::glass) panel_->explain(LinePanel::Shown::glass);
+    if (column == LineColumn::cleaning) panel_->explain(LinePanel::Shown::cleaning);
+  });
   return table;
 }
 

@@ -5,6 +5,7 @@
 #include <QPushButton>
 
 #include "ui/theme/theme.h"
+#include "ui/widgets/figure.h"
 #include "ui/widgets/ink_label.h"
 
 namespace ullage::ui {
@@ -17,24 +18,43 @@ FactList::FactList(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(thi
   grid_->setColumnStretch(1, 1);
 }
 
-void FactList::show_facts(const std::vector<std::pair<QString, QString>>& facts) {
+void FactList::show_facts(const std::vector<ListedFact>& facts) {
   while (rows_.size() < facts.size()) {
-    auto* name = new InkLabel({}, TextRole::small, Ink::secondary, this);
-    auto* value = new InkLabel({}, TextRole::small, Ink::text, this);
-    value->setWordWrap(true);
+    const Row made{new InkLabel({}, TextRole::small, Ink::secondary, this),
+                   new InkLabel({}, TextRole::small, Ink::text, this),
+                   new Figure(TextRole::small, Ink::text, this)};
+    made.name->setWordWrap(true);
+    made.words->setWordWrap(true);
     const int row = static_cast<int>(rows_.size());
-    grid_->addWidget(name, row, 0, Qt::AlignTop);
-    grid_->addWidget(value, row, 1, Qt::AlignTop);
-    rows_.emplace_back(name, value);
+    grid_->addWidget(made.name, row, 0, Qt::AlignTop);
+    grid_->addWidget(made.words, row, 1, Qt::AlignTop);
+    grid_->addWidget(made.number, row, 1, Qt::AlignTop);
+    rows_.push_back(made);
   }
   for (std::size_t i = 0; i < rows_.size(); ++i) {
-    const auto& [name, value] = rows_[i];
+    const Row& row = rows_[i];
     const bool used = i < facts.size();
-    name->setText(used ? facts[i].first : QString());
-    value->setText(used ? facts[i].second : QString());
-    name->setVisible(used);
-    value->setVisible(used);
+    const bool reasoned = used && facts[i].reasons;
+    row.name->setText(used ? facts[i].name : QString());
+    row.words->setText(used && !reasoned ? facts[i].value : QString());
+    if (reasoned) row.number->show_number(facts[i].name, facts[i].value, facts[i].reasons);
+    row.name->setVisible(used);
+    row.words->setVisible(used && !reasoned);
+    row.number->setVisible(reasoned);
   }
+}
+
+void FactList::show_facts(const std::vector<std::pair<QString, QString>>& facts) {
+  std::vector<ListedFact> plain;
+  plain.reserve(facts.size());
+  for (const auto& [name, value] : facts) plain.push_back({name, value});
+  show_facts(plain);
+}
+
+Figure* FactList::figure(const QString& name) const {
+  for (const Row& row : rows_)
+    if (!row.number->isHidden() && row.name->text() == name) return row.number;
+  return nullptr;
 }
 
 TaskList::TaskList(QWidget* parent) : QWidget(parent), grid_(new QGridLayout(this)) {

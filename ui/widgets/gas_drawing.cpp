@@ -5,6 +5,7 @@
 #include <QPainter>
 #include <QPainterPath>
 #include <algorithm>
+#include <array>
 
 #include "ui/theme/icons.h"
 #include "ui/theme/theme.h"
@@ -13,10 +14,13 @@ namespace ullage::ui {
 
 namespace {
 
-constexpr int supply_row_height = 36;
 constexpr int supply_box_height = 28;
-constexpr int least_supply_column = 92;
-constexpr int supply_gap = 28;
+constexpr int supply_row_gap = 8;
+constexpr int least_supply_column = 96;
+constexpr int most_supply_column = 220;
+constexpr int supply_gap = 24;
+constexpr int supply_icon_room = 26;  // before the words; after them:
+constexpr int supply_word_room = 6;
 
 struct SupplyPen {
   QPainter& painter;
@@ -29,13 +33,13 @@ struct SupplyPen {
                             radius::control);
     paint_icon(painter, QRectF(r.left() + 6, r.center().y() - 7, 15, 15), which,
                theme.text_secondary);
-    const QRect words = r.adjusted(26, 0, -6, 0);
+    const QRect words = r.adjusted(supply_icon_room, 0, -supply_word_room, 0);
     painter.setFont(font_of(TextRole::small));
     const QFontMetrics metrics(painter.font());
     const int right = more.isEmpty() ? 0 : metrics.horizontalAdvance(more) + 6;
     painter.setPen(theme.text);
-    painter.drawText(words.adjusted(0, 0, -right, 0), Qt::AlignVCenter | Qt::AlignLeft,
-                     metrics.elidedText(text, Qt::ElideRight, words.width() - right));
+    painter.drawText(words.adjusted(0, 0, -right, 0),
+                     Qt::AlignVCenter | Qt::AlignLeft | Qt::TextWordWrap, text);
     painter.setPen(theme.text_secondary);
     painter.drawText(words, Qt::AlignVCenter | Qt::AlignRight, more);
   }
@@ -51,9 +55,50 @@ struct SupplyPen {
   }
 };
 
-QRect supply_row_box(int x, int width, int row) {
-  return {x, row * supply_row_height + (supply_row_height - supply_box_height) / 2, width,
-          supply_box_height};
+// How wide the words of each column want to be, boxes included.
+std::array<int, 3> wanted_columns(const DrawnSupply& supply) {
+  const QFontMetrics metrics(font_of(TextRole::small));
+  const int around = supply_icon_room + supply_word_room + 2;
+  std::array<int, 3> wide{least_supply_column, least_supply_column, least_supply_column};
+  const auto want = [&](std::size_t column, const QString& text) {
+    wide[column] =
+        std::clamp(metrics.horizontalAdvance(text) + around, wide[column], most_supply_column);
+  };
+  for (const QString& b : supply.bottles) want(0, b);
+  for (const DrawnBranch& b : supply.branches) {
+    want(1, b.regulator);
+    for (const DrawnKeg& k : b.kegs) want(2, k.tag + QStringLiteral("  ") + k.pressure);
+  }
+  return wide;
+}
+
+// As wide as wanted; where that does not fit, the widest give way first, and
+// their words wrap.
+std::array<int, 3> columns_within(const DrawnSupply& supply, int width) {
+  std::array<int, 3> wide = wanted_columns(supply);
+  const int room = width - 2 * supply_gap;
+  int over = wide[0] + wide[1] + wide[2] - room;
+  while (over > 0) {
+    int& widest = *std::max_element(wide.begin(), wide.end() - 1);  // pressures stay whole
+    if (widest <= least_supply_column) break;
+    --widest;
+    --over;
+  }
+  return wide;
+}
+
+// Of a box whose words may wrap; all are as tall as the tallest.
+int box_height(const DrawnSupply& supply, const std::array<int, 3>& wide) {
+  const QFontMetrics metrics(font_of(TextRole::small));
+  int height = supply_box_height;
+  const auto need = [&](std::size_t column, const QString& text) {
+    const int within = wide[column] - supply_icon_room - supply_word_room;
+    const QRect used = metrics.boundingRect(QRect(0, 0, within, 1000), Qt::TextWordWrap, text);
+    height = std::max(height, used.height() + 8);
+  };
+  for (const QString& b : supply.bottles) need(0, b);
+  for (const DrawnBranch& b : supply.branches) need(1, b.regulator);
+  return height;
 }
 
 }  // namespace
@@ -61,7 +106,9 @@ QRect supply_row_box(int x, int width, int row) {
 GasDrawing::GasDrawing(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("gas_drawing"));
   setAccessibleName(tr("What feeds what"));
-  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  policy.setHeightForWidth(true);
+  setSizePolicy(policy);
 }
 
 void GasDrawing::show_supply(DrawnSupply supply) {
@@ -79,25 +126,35 @@ int GasDrawing::rows() const {
 }
 
 QSize GasDrawing::sizeHint() const {
-  return {3 * 130 + 2 * supply_gap, rows() * supply_row_height};
+  const std::array<int, 3> wide = wanted_columns(supply_);
+  const int width = wide[0] + wide[1] + wide[2] + 2 * supply_gap;
+  return {width, heightForWidth(width)};
 }
 QSize GasDrawing::minimumSizeHint() const {
-  return {3 * least_supply_column + 2 * supply_gap, rows() * supply_row_height};
+  return {3 * least_supply_column + 2 * supply_gap, rows() * (supply_box_height + supply_row_gap)};
+}
+int GasDrawing::heightForWidth(int width) const {
+  return rows() * (box_height(supply_, columns_within(supply_, width)) + supply_row_gap);
 }
 
 void GasDrawing::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
   const SupplyPen pen{painter, theme_of(this)};
-  const int column = std::clamp((width() - 2 * supply_gap) / 3, least_supply_column, 180);
-  const int x2 = column + supply_gap, x3 = 2 * (column + supply_gap);
+  const std::array<int, 3> wide = columns_within(supply_, width());
+  const int tall = box_height(supply_, wide);
+  const auto box_at = [&](std::size_t column, int row) {
+    int x = 0;
+    for (std::size_t before = 0; before < column; ++before) x += wide[before] + supply_gap;
+    return QRect(x, row * (tall + supply_row_gap) + supply_row_gap / 2, wide[column], tall);
+  };
   std::vector<QPoint> regulators;
   int row = 0;
   for (const DrawnBranch& b : supply_.branches) {
-    const QRect regulator = supply_row_box(x2, column, row);
+    const QRect regulator = box_at(1, row);
     regulators.emplace_back(regulator.left(), regulator.center().y());
     for (std::size_t i = 0; i < b.kegs.size(); ++i) {
-      const QRect keg = supply_row_box(x3, column, row + static_cast<int>(i));
+      const QRect keg = box_at(2, row + static_cast<int>(i));
       pen.hose({regulator.right(), regulator.center().y()}, {keg.left(), keg.center().y()});
       pen.box(keg, Icon::keg, b.kegs[i].tag, b.kegs[i].pressure);
     }
@@ -105,7 +162,7 @@ void GasDrawing::paintEvent(QPaintEvent*) {
     row += std::max(1, static_cast<int>(b.kegs.size()));
   }
   for (std::size_t i = 0; i < supply_.bottles.size(); ++i) {
-    const QRect bottle = supply_row_box(0, column, static_cast<int>(i));
+    const QRect bottle = box_at(0, static_cast<int>(i));
     for (const QPoint& to : regulators) pen.hose({bottle.right(), bottle.center().y()}, to);
     pen.box(bottle, Icon::gas, supply_.bottles[i]);
   }

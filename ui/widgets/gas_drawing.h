@@ -2,7 +2,7 @@
 //
 // What feeds what, as a simple drawing: bottles on the left, the regulators they
 // feed in the middle, the kegs on those to the right, with their pressures. Said
-// in words to a screen reader.
+// in words to a screen reader. Names that are too long for a narrow window wrap.
 #pragma once
 
 #include <QWidget>
@@ -30,6 +30,8 @@ class GasDrawing : public QWidget {
   void show_supply(DrawnSupply);
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;
+  [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+  [[nodiscard]] int heightForWidth(int width) const override;
 
  protected:
   void paintEvent(QPaintEvent*) override;

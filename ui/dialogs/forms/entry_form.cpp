@@ -8,6 +8,7 @@
 
 #include "ui/dialogs/forms/entry_fields.h"
 #include "ui/dialogs/forms/form_memory.h"
+#include "ui/dialogs/forms/hose_pieces.h"
 #include "ui/dialogs/forms/hush.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/preferences.h"
@@ -72,6 +73,7 @@ void EntryForm::build(const cellar::Payload& start, EntryFields::Start fresh) {
   fields_ = new EntryFields(context_, start, {}, fresh);
   connect(fields_, &EntryFields::changed, this, &EntryForm::on_changed);
   all->addWidget(fields_);
+  if (!corrects_) add_pieces(*all, start);
   add_ending(*all);
   all->addStretch(1);
 
@@ -100,6 +102,24 @@ void EntryForm::build(const cellar::Payload& start, EntryFields::Start fresh) {
   inside->adjustSize();
   resize_within_screen(*this, {std::max(640, scroll->minimumWidth()),
                                std::min(760, inside->sizeHint().height() + 110)});
+}
+
+void EntryForm::add_pieces(QVBoxLayout& all, const cellar::Payload& start) {
+  const auto* line = get_if<cellar::LineRecord>(&start);
+  if (!line) return;
+  pieces_ = new HosePieces(context_, line->line, [this] {
+    const cellar::Payload typed = payload();
+    cellar::SegmentRecord whole;
+    if (const auto* l = get_if<cellar::LineRecord>(&typed)) {
+      whole.length = l->length.value_or(whole.length);
+      whole.bore = l->bore.value_or(whole.bore);
+      whole.rise = l->rise;
+      whole.material = l->material;
+    }
+    return whole;
+  });
+  connect(pieces_, &HosePieces::changed, this, &EntryForm::on_changed);
+  all.addWidget(pieces_);
 }
 
 void EntryForm::add_ending(QVBoxLayout& all) {
@@ -148,11 +168,17 @@ cellar::Payload EntryForm::payload() const { return fields_->payload(); }
 cellar::Act EntryForm::act() const {
   cellar::Draft draft{
       payload(), when_->value().value_or(context_.cellar.now()), note_->value(), {}};
-  return {{std::move(draft)}, by_->value()};
+  cellar::Act whole{{std::move(draft)}, by_->value()};
+  if (!pieces_) return whole;
+  const cellar::Instant at = whole.drafts.front().happened_at;
+  for (cellar::SegmentRecord& piece : pieces_->changes())
+    whole.drafts.push_back({cellar::Payload(std::move(piece)), at, {}, {}});
+  return whole;
 }
 
 void EntryForm::check_quietly() {
   for (const cellar::Fault& fault : context_.cellar.check(act())) {
+    if (fault.draft > 0) continue;  // a piece that is not filled in yet
     fields_->refuse_typed(fault.field, q(report::say(fault.why, context_.speaker())));
   }
 }
@@ -183,10 +209,12 @@ void EntryForm::tell_consequences() {
 
 bool EntryForm::show_all_faults() {
   const bool in_fields = fields_->show_faults();
+  const bool in_pieces = pieces_ && pieces_->show_faults();
   when_->show_fault();
   if (reason_) reason_->show_fault();
-  return in_fields || !when_->fault().isEmpty() || (reason_ && !reason_->fault().isEmpty()) ||
-         !by_->fault().isEmpty() || !note_->fault().isEmpty();
+  return in_fields || in_pieces || !when_->fault().isEmpty() ||
+         (reason_ && !reason_->fault().isEmpty()) || !by_->fault().isEmpty() ||
+         !note_->fault().isEmpty();
 }
 
 cellar::Outcome<cellar::ActId> EntryForm::send(const cellar::Act& what) {
@@ -216,6 +244,10 @@ void EntryForm::show_refusal(const cellar::Refusal& refusal) {
   QStringList elsewhere;
   for (const cellar::Fault& fault : refusal.faults) {
     const QString sentence = q(report::say(fault.why, context_.speaker()));
+    if (pieces_ && fault.draft > 0) {
+      pieces_->refuse(fault.draft - 1, fault.field, sentence);
+      continue;
+    }
     if (fields_->refuse(fault.field, sentence)) {
       continue;
     }

@@ -2,7 +2,8 @@
 //
 // The form of one journal entry: its fields, when it happened, by whom, a
 // remark; the caution where there is one; and, as it is filled in, what it would
-// change. Logging is one act. A form that corrects an entry asks why.
+// change. Logging is one act. A form that corrects an entry asks why. A line's form
+// has the pieces of its hose with it.
 #pragma once
 
 #include <QDialog>
@@ -18,6 +19,7 @@ class QVBoxLayout;
 namespace ullage::ui {
 
 class Banner;
+class HosePieces;
 class InkLabel;
 class TextEdit;
 class WhenEdit;
@@ -44,6 +46,7 @@ class EntryForm : public QDialog {
  private:
   [[nodiscard]] cellar::Payload starting_payload(const cellar::SuggestedTask& task) const;
   void build(const cellar::Payload& start, EntryFields::Start fresh);
+  void add_pieces(QVBoxLayout& all, const cellar::Payload& start);
   void add_ending(QVBoxLayout& all);
   void on_changed();
   void check_quietly();
@@ -57,6 +60,7 @@ class EntryForm : public QDialog {
   const FormSpec& spec_;
   std::optional<cellar::EntryId> corrects_;
   EntryFields* fields_ = nullptr;
+  HosePieces* pieces_ = nullptr;  // of a line
   WhenEdit* when_ = nullptr;
   TextEdit* by_ = nullptr;
   TextEdit* note_ = nullptr;

@@ -2,6 +2,7 @@
 #include "ui/dialogs/forms/field_binding.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "ui/dialogs/forms/editor_bindings.h"
 
@@ -68,6 +69,30 @@ class MaybeTextBinding : public TypedBinding<std::optional<std::string>> {
   TextBinding inner_;
 };
 
+// Money is kept in its smallest unit and typed as people write it: 25.50.
+class MoneyBinding : public TypedBinding<std::optional<std::int64_t>> {
+ public:
+  MoneyBinding(NumberEdit* edit, const EditorFor& as) : inner_(edit, as) {
+    edit->set_range(0.0, most_money);
+  }
+  [[nodiscard]] QWidget* widget() const override { return inner_.widget(); }
+  [[nodiscard]] bool blank() const override { return inner_.blank(); }
+  [[nodiscard]] QString fault() const override { return inner_.fault(); }
+  void show_fault() override { inner_.show_fault(); }
+  void refuse(const QString& sentence) override { inner_.refuse(sentence); }
+  [[nodiscard]] std::optional<std::int64_t> read() const override {
+    const std::optional<double> money = inner_.read();
+    return money ? std::optional<std::int64_t>(std::llround(*money * 100)) : std::nullopt;
+  }
+  void put(const std::optional<std::int64_t>& minor) override {
+    inner_.put(minor ? std::optional(static_cast<double>(*minor) / 100) : std::nullopt);
+  }
+
+ private:
+  static constexpr double most_money = 1e6;
+  EditBinding<std::optional<double>, NumberEdit> inner_;
+};
+
 constexpr int text_limit(std::string_view column) {
   if (column == "tag") return 12;
   if (column == "country") return 2;
@@ -109,6 +134,10 @@ std::unique_ptr<TypedBinding<T>> quantity_binding(const EditorFor& as) {
     return edit_on_preferences<T, NumberEdit>(as);
   } else {
     static_assert(std::is_same_v<B, std::int64_t>);
+    if constexpr (std::is_same_v<T, std::optional<std::int64_t>>) {
+      if (as.spec.column.starts_with("price_minor"))
+        return std::make_unique<MoneyBinding>(new NumberEdit(as.context.preferences), as);
+    }
     return edit_on_preferences<T, WholeNumberEdit>(as);
   }
 }
