@@ -63,8 +63,8 @@ DemoGas register_gas(DemoStory& story, Instant at, const DemoPlaces& places,
     return b.bottle;
   };
   DemoGas gas;
-  gas.one = bottle("CO2 bottle 1", 700);
-  gas.two = bottle("CO2 bottle 2", 1400);
+  gas.one = bottle("CO₂ bottle 1", 700);
+  gas.two = bottle("CO₂ bottle 2", 1400);
   const auto regulator = [&](const char* name, InstrumentId dial) {
     RegulatorRecord r{.regulator = story.fresh<RegulatorId>(), .name = name};
     r.bottle = gas.one;

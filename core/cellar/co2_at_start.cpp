@@ -30,7 +30,7 @@ InputUsed still_input(MessageKey key, Temperature t, Instant at) { return {messa
 
 std::expected<Co2AtStart, Message> still(const Filled& f, const Entry& entry, const Surroundings& s,
                                          Lookup& lookup) {
-  const units::ErrorSource leftover{s.tag + ": CO2 left from fermentation"};
+  const units::ErrorSource leftover{s.tag + ": CO₂ left from fermentation"};
   const Instant at = entry.header.happened_at;
   const auto batch = lookup.find(f.batch);
   Co2AtStart out;
@@ -39,7 +39,7 @@ std::expected<Co2AtStart, Message> still(const Filled& f, const Entry& entry, co
     const Temperature warmest = *batch->warmest_after_fermentation;
     const auto c = residual(TemperatureEstimate(warmest).with(leftover, 1.0), s);
     if (!c) return std::unexpected(message(MessageKey::co2_out_of_range));
-    out.co2 = c->with({s.tag + ": CO2 left, general"}, residual_error);
+    out.co2 = c->with({s.tag + ": CO₂ left, general"}, residual_error);
     out.input = still_input(MessageKey::input_warmest, warmest, at);
     return out;
   }
@@ -57,7 +57,7 @@ std::expected<Co2AtStart, Message> still(const Filled& f, const Entry& entry, co
   const auto c = residual(
       TemperatureEstimate(units::celsius(fermented_usually)).with(leftover, fermented_error), s);
   if (!c) return std::unexpected(message(MessageKey::co2_out_of_range));
-  out.co2 = c->with({s.tag + ": CO2 left, general"}, residual_error);
+  out.co2 = c->with({s.tag + ": CO₂ left, general"}, residual_error);
   out.input = still_input(MessageKey::input_assumed_warmest, units::celsius(fermented_usually), at);
   return out;
 }
@@ -89,7 +89,7 @@ std::expected<Co2AtStart, Message> received(const Received& r, const Surrounding
   const double error =
       r.co2_half_width ? units::to_volumes(*r.co2_half_width).count() : supplied_error;
   Co2AtStart out;
-  out.co2 = Co2Estimate(units::to_volumes(*r.co2)).with({s.tag + ": CO2 as supplied"}, error);
+  out.co2 = Co2Estimate(units::to_volumes(*r.co2)).with({s.tag + ": CO₂ as supplied"}, error);
   return out;
 }
 
@@ -100,7 +100,7 @@ std::expected<Co2AtStart, Message> found(const Found& f, const Entry& entry, con
   if (f.co2) {
     const double error =
         f.co2_half_width ? units::to_volumes(*f.co2_half_width).count() : found_error;
-    out.co2 = Co2Estimate(units::to_volumes(*f.co2)).with({s.tag + ": CO2 as found"}, error);
+    out.co2 = Co2Estimate(units::to_volumes(*f.co2)).with({s.tag + ": CO₂ as found"}, error);
     return out;
   }
   if (!f.pressure) return std::unexpected(message(MessageKey::co2_not_stated));

@@ -272,7 +272,7 @@ class KegDraws {
         units::in_litres(held.value()) * units::grams_per_litre_per_volume;
     emit(a, b, GasWork::carbonating, s.regulator,
          MassEstimate(units::grams(likely * share * grams_a_volume))
-             .with({tag() + ": CO2 taken up"}, either_way * share * grams_a_volume / 1000));
+             .with({tag() + ": CO₂ taken up"}, either_way * share * grams_a_volume / 1000));
   }
 
   static units::Duration between_times(Instant a, Instant b) { return cellar::between(a, b); }

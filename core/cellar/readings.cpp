@@ -71,7 +71,7 @@ VolumeEstimate Readings::metered(Volume v, std::optional<InstrumentId> id, std::
 Co2Estimate Readings::co2(Co2Concentration c, std::optional<Co2Concentration> half_width,
                           std::optional<InstrumentId> id, std::int64_t reading) {
   const units::Co2Volumes v = units::to_volumes(c);
-  const InstrumentRecord i = instrument(id, InstrumentKind::co2_meter, "unnamed CO2 meter");
+  const InstrumentRecord i = instrument(id, InstrumentKind::co2_meter, "unnamed CO₂ meter");
   if (half_width) {
     return Co2Estimate(v).with(reading_of(i, reading), units::to_volumes(*half_width).count());
   }

@@ -120,7 +120,7 @@ Result<Estimate<Co2Volumes>> residual_co2(const Estimate<Temperature>& warmest,
   if (!middle) return middle;
   const auto beer = equilibrium_co2(ambient, warmest.value());
   const double apart = std::abs(middle->value().count() - beer->count());
-  return middle->with({"residual CO2"}, apart + 0.05);
+  return middle->with({"residual CO₂"}, apart + 0.05);
 }
 
 Result<Co2Volumes> co2_still_to_come(SpecificGravity now, SpecificGravity final) {

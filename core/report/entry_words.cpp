@@ -78,8 +78,8 @@ std::string words_of(const LineRecord& l, const EntryTeller& t) {
 }
 std::string words_of(const BottleRecord& b, const EntryTeller& t) {
   const double co2 = b.co2.count() * 100;
-  std::string gas = "CO2 " + t.speaker.printer.number(co2, 0) + " %";
-  if (co2 < 99.5) gas += " / N2 " + t.speaker.printer.number(100 - co2, 0) + " %";
+  std::string gas = "CO₂ " + t.speaker.printer.number(co2, 0) + " %";
+  if (co2 < 99.5) gas += " / N₂ " + t.speaker.printer.number(100 - co2, 0) + " %";
   return t.line("Gas bottle " + b.name, {gas, t.named("holds", b.content)});
 }
 std::string words_of(const RegulatorRecord& r, const EntryTeller& t) {

@@ -95,7 +95,7 @@ std::string words_of(const Emptied&, const EntryTeller&) { return "Emptied"; }
 
 std::string words_of(const GasSet& g, const EntryTeller& t) {
   std::string gas;
-  if (g.co2) gas = "CO2 " + t.speaker.printer.number(g.co2->count() * 100, 0) + " %";
+  if (g.co2) gas = "CO₂ " + t.speaker.printer.number(g.co2->count() * 100, 0) + " %";
   static constexpr std::array purposes = {"burst", "set and wait", "serving", "to seat the lid"};
   return t.line("Pressure set to " + t.print(g.pressure),
                 {purposes[static_cast<std::size_t>(g.purpose)], t.name_if(g.regulator), gas});

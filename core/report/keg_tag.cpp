@@ -67,7 +67,7 @@ std::vector<TagFact> front_facts(const KegStatus& keg, const Speaker& speaker) {
           {"Full weight", full_weight(keg, speaker)},
           {"Max. pressure",
            keg.record.rated_pressure ? speaker.printer.print(*keg.record.rated_pressure) : ""},
-          {"CO2 target", target_words(keg, speaker)},
+          {"CO₂ target", target_words(keg, speaker)},
           {"Set pressure", set_words(keg, speaker)},
           {speaker.words == RegionalWords::us ? "Tapped on" : "Put on", ""},
           {"Line", ""}};

@@ -92,8 +92,8 @@ std::string say_money(std::int64_t minor, const Speaker& speaker) {
 
 std::string say_gas(units::MoleFraction co2, const Speaker& speaker) {
   const double percent = co2.count() * 100;
-  std::string words = fmt::format("CO2 {} %", speaker.printer.number(percent, 0));
-  if (percent < 99.5) words += fmt::format(" / N2 {} %", speaker.printer.number(100 - percent, 0));
+  std::string words = fmt::format("CO₂ {} %", speaker.printer.number(percent, 0));
+  if (percent < 99.5) words += fmt::format(" / N₂ {} %", speaker.printer.number(100 - percent, 0));
   return words;
 }
 

@@ -137,10 +137,10 @@ constexpr auto table = std::to_array<Phrase>({
     {K::level_should_be_empty, "It should be empty by now."},
     {K::level_more_drawn_than_held, "More was drawn than it held. Weigh or heft it."},
 
-    {K::co2_not_stated, "Its CO2 was never stated or read."},
+    {K::co2_not_stated, "Its CO₂ was never stated or read."},
     {K::co2_since_when, "Nobody said since when it has stood on gas."},
     {K::co2_no_temperature, "No temperature is known for where it stands."},
-    {K::co2_fill_incomplete, "Its CO2 at filling lacks a pressure or temperature."},
+    {K::co2_fill_incomplete, "Its CO₂ at filling lacks a pressure or temperature."},
     {K::co2_primed, "Sugar works at its own pace: read the carbonation after two weeks."},
     {K::co2_no_size, "The size of the keg is not known."},
     {K::co2_out_of_range, "A pressure or temperature is outside what can be computed."},

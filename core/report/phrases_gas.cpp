@@ -16,7 +16,7 @@ constexpr auto gas_table = std::to_array<Phrase>({
     {K::gas_weigh_together, "Weigh all bottles of the manifold on the same day."},
     {K::adv_gas_loss, "{0} loses {1} a day that no keg explains"},
     {K::adv_gas_loss_detail,
-     "Look for the leak with soapy water, the likeliest place first. CO2 gathers in low rooms: air "
+     "Look for the leak with soapy water, the likeliest place first. CO₂ gathers in low rooms: air "
      "the place before you work there."},
     {K::input_bottle_weighed, "{0} weighed: {1} of gas"},
     {K::suspect_leak_found, "{0}: a leak was found ({1}) and is not logged as put right"},
@@ -41,7 +41,7 @@ constexpr auto gas_table = std::to_array<Phrase>({
     {K::gauge_tells_vapour, "The liquid is gone. By its gauge {0} is left: change it soon."},
     {K::gauge_tells_mixed, "Mixed gas, so the gauge falls with what is used: {0} left."},
     {K::gauge_above_saturation,
-     "The gauge stands above what CO2 has at this temperature. The bottle is warmer than stated, "
+     "The gauge stands above what CO₂ has at this temperature. The bottle is warmer than stated, "
      "overfilled, or holds another gas. Keep it cool and ask the supplier."},
     {K::gauge_needs_capacity,
      "What the gauge tells depends on the bottle’s size: register its content or water capacity."},

@@ -146,8 +146,8 @@ SheetBox gas_box(const CellarStatus& status, const Speaker& speaker) {
   for (const cellar::BottleStatus& bottle : status.bottles) {
     if (!bottle.record.in_use) continue;
     const double co2 = bottle.record.co2.count() * 100.0;
-    std::string words = fmt::format("{}, CO2 {:.0f} %", bottle.record.name, co2);
-    if (co2 < 99.95) words += fmt::format(" / N2 {:.0f} %", 100.0 - co2);
+    std::string words = fmt::format("{}, CO₂ {:.0f} %", bottle.record.name, co2);
+    if (co2 < 99.95) words += fmt::format(" / N₂ {:.0f} %", 100.0 - co2);
     if (bottle.gas_left && bottle.weighed_at) {
       words += fmt::format(": ~{} left, weighed {}", speaker.printer.print(*bottle.gas_left),
                            say_age(*bottle.weighed_at, speaker));

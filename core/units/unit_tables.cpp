@@ -122,7 +122,7 @@ constexpr UnitTable volumes{
 constexpr UnitTable masses{"a weight", "kg, g, lb, oz", mass_rows, 0.0, 1e5, true, true};
 constexpr UnitTable lengths{"a length", "m, cm, mm, ft, in", length_rows, -1e4, 1e4, true, true};
 constexpr UnitTable bores{"a length", "mm, in", length_rows, 1e-4, 1.0, true};
-constexpr UnitTable co2_amounts{"an amount of CO2", "vol, g/L", co2_rows, 0.0, 100.0};
+constexpr UnitTable co2_amounts{"an amount of CO₂", "vol, g/L", co2_rows, 0.0, 100.0};
 constexpr UnitTable gravities{"a gravity", "SG, °P", gravity_rows, least_gravity.count(),
                               greatest_gravity.count()};
 constexpr UnitTable shares{"a percentage", "%", fraction_rows, 0.0, 1.0, true};

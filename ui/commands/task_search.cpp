@@ -20,6 +20,11 @@ struct Thing {
   QString name;
 };
 
+// As typed on any keyboard: "CO₂" is found by "co2".
+QString typeable(const QString& text) {
+  return text.normalized(QString::NormalizationForm_KC).toLower();
+}
+
 // "K07", "k7" and "K-7" are one: letters in small, numbers without leading zeros.
 QString folded_name(const QString& name) {
   QString folded;
@@ -30,7 +35,7 @@ QString folded_name(const QString& name) {
     folded += digits;
     digits.clear();
   };
-  for (const QChar c : name.toLower()) {
+  for (const QChar c : typeable(name)) {
     if (c.isDigit()) {
       digits += c;
       continue;
@@ -64,8 +69,8 @@ std::vector<Thing> things_of(const cellar::CellarStatus& status) {
 
 // How well the words fit the task; nullopt when one of them fits nothing in it.
 std::optional<int> fit(const QStringList& words, const TaskForm& task) {
-  const auto title = task.title.toLower().split(QLatin1Char(' '), Qt::SkipEmptyParts);
-  const auto keywords = task.keywords.toLower().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  const auto title = typeable(task.title).split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  const auto keywords = typeable(task.keywords).split(QLatin1Char(' '), Qt::SkipEmptyParts);
   int total = 0;
   for (const QString& word : words) {
     int best = 0;
@@ -114,7 +119,7 @@ void add_matches(std::vector<TaskMatch>& matches, const QStringList& words, cons
 
 std::vector<TaskMatch> find_tasks(const QString& typed, const std::vector<TaskForm>& tasks,
                                   const cellar::CellarStatus& status) {
-  const QStringList words = typed.toLower().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  const QStringList words = typeable(typed).split(QLatin1Char(' '), Qt::SkipEmptyParts);
   const std::vector<Thing> things = things_of(status);
   std::vector<TaskMatch> matches;
   add_matches(matches, words, nullptr, tasks);

@@ -71,8 +71,11 @@ bool LogFilter::admits(const cellar::Entry& entry, const cellar::Journal& journa
 }
 
 bool LogFilter::matches_words(const QString& line) const {
-  return std::all_of(words.begin(), words.end(),
-                     [&](const QString& word) { return line.contains(word, Qt::CaseInsensitive); });
+  // "CO₂" is found by "co2".
+  const QString typeable = line.normalized(QString::NormalizationForm_KC);
+  return std::all_of(words.begin(), words.end(), [&](const QString& word) {
+    return typeable.contains(word.normalized(QString::NormalizationForm_KC), Qt::CaseInsensitive);
+  });
 }
 
 }  // namespace ullage::ui

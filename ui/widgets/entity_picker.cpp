@@ -134,8 +134,12 @@ void EntityPicker::on_typed() {
   const Choice* found = pick(
       [&](const Choice& choice) { return choice.name.compare(typed, Qt::CaseInsensitive) == 0; });
   if (!found) {
+    // "CO₂" is found by "co2".
+    const auto plain = [](const QString& text) {
+      return text.normalized(QString::NormalizationForm_KC);
+    };
     found = pick([&](const Choice& choice) {
-      return row_text(choice).contains(typed, Qt::CaseInsensitive);
+      return plain(row_text(choice)).contains(plain(typed), Qt::CaseInsensitive);
     });
   }
   if (found) {

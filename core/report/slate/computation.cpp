@@ -69,10 +69,19 @@ std::string lowered(std::string_view text) {
   return out;
 }
 
+// A small two is typed as a plain one: "CO₂" is found by "co2".
+std::string with_plain_digits(std::string text) {
+  constexpr std::string_view small_two = "₂";
+  for (auto at = text.find(small_two); at != std::string::npos; at = text.find(small_two, at)) {
+    text.replace(at, small_two.size(), "2");
+  }
+  return text;
+}
+
 std::vector<std::string> words_in(std::string_view text) {
   std::vector<std::string> words;
   std::string word;
-  for (const char c : lowered(text)) {
+  for (const char c : with_plain_digits(lowered(text))) {
     const auto u = static_cast<unsigned char>(c);
     if (std::isalnum(u) || u >= 0x80) {
       word += c;

@@ -62,7 +62,7 @@ physics::CarbonationHistory history_of(const Inputs& in) {
   h.brimful = in.get<units::Volume>("brimful");
   h.beer = in.get<units::Volume>("beer");
   h.initial = Estimate(in.get<units::Co2Volumes>("start"))
-                  .with({"CO2 left from fermentation"}, start_half_width);
+                  .with({"CO₂ left from fermentation"}, start_half_width);
   h.ambient = air_at(in);
   h.start = Estimate(in.get<units::Temperature>("temperature"));
   h.headspace_co2 = share;

@@ -41,8 +41,8 @@ FormSpec filled_spec() {
            {"thermometer", "Thermometer", Use::remembered},
            {"gravity_sg", "&Gravity", Use::typed,
             "Above the final gravity there is gas still to come."},
-           {"co2_at_fill", "CO2 in it", Use::remembered},
-           {"co2_g_per_l", "Measured CO2", Use::typed, "", true,
+           {"co2_at_fill", "CO₂ in it", Use::remembered},
+           {"co2_g_per_l", "Measured CO₂", Use::typed, "", true,
             when(&Filled::co2_at_fill, Co2AtFill::measured)},
            {"spund_pressure_pa", "Spunding pressure", Use::typed, "", true,
             when(&Filled::co2_at_fill, Co2AtFill::spunded)},
@@ -88,7 +88,7 @@ FormSpec carbonation_spec() {
            {"instrument", "Read on", Use::remembered},
            {"temperature_k", "Beer &temperature", Use::reading},
            {"thermometer", "Thermometer", Use::remembered},
-           {"co2_g_per_l", "Measured &CO2", Use::reading, "With a meter, instead of the pressure."},
+           {"co2_g_per_l", "Measured &CO₂", Use::reading, "With a meter, instead of the pressure."},
            {"co2_half_width_g_per_l", "Give or take"},
            {"meter", "Meter", Use::remembered}}};
 }

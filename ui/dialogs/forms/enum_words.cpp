@@ -48,7 +48,7 @@ constexpr auto special_words = std::to_array<std::pair<std::string_view, const c
     {"in_progress"sv, "On the way"},
     {"ours"sv, "Ours"},
     {"supplier"sv, "Supplier's"},
-    {"co2_meter"sv, "CO2 meter"},
+    {"co2_meter"sv, "CO₂ meter"},
     {"strip_down"sv, "Faucet apart"},
     {"keg_clean"sv, "Keg cleaned"},
     {"coupler_clean"sv, "Coupler cleaned"},

@@ -19,8 +19,8 @@ void add_gas_on_kegs(std::vector<FormSpec>& specs) {
         {"purpose", "&Why", Use::remembered},
         {"regulator", "&Regulator", Use::remembered},
         {"instrument", "Read on", Use::remembered},
-        {"co2_mole_fraction", "CO2 share", Use::remembered,
-         "Of a blend; pure CO2 when left open."}},
+        {"co2_mole_fraction", "CO₂ share", Use::remembered,
+         "Of a blend; pure CO₂ when left open."}},
        CautionWeight::caution,
        "Not above the pressure stamped on the keg. Turning a regulator down does not let "
        "pressure out of the keg: vent it too."});
@@ -31,7 +31,7 @@ void add_gas_on_kegs(std::vector<FormSpec>& specs) {
                    {{"keg", "&Keg"},
                     {"to_pressure_pa", "&Down to", Use::typed, "To the open air when left open."}},
                    CautionWeight::danger,
-                   "Face away from the valve. Let air into the room: CO2 collects low."});
+                   "Face away from the valve. Let air into the room: CO₂ collects low."});
   specs.push_back({"rocked",
                    "Rocked or shaken",
                    "shake roll",
@@ -55,19 +55,19 @@ void add_gas_bottles(std::vector<FormSpec>& specs) {
        "swap cylinder",
        {{"regulator", "&Regulator"},
         {"bottle", "&New bottle"},
-        {"co2_on_tag_mole_fraction", "CO2 on the &tag", Use::typed,
-         "Read the tag, not the paint. In per cent of CO2."},
+        {"co2_on_tag_mole_fraction", "CO₂ on the &tag", Use::typed,
+         "Read the tag, not the paint. In per cent of CO₂."},
         {"washer_renewed", "Washer renewed"},
         {"secured", "Standing upright and secured"}},
        CautionWeight::danger,
-       "Open the valve slowly, face away. Never swap CO2 and mixed-gas regulators. Test "
+       "Open the valve slowly, face away. Never swap CO₂ and mixed-gas regulators. Test "
        "the joint for leaks. Licensed practice and local codes come first."});
   specs.push_back({"gauge_read",
                    "Bottle gauge read",
                    "high pressure gauge",
                    {{"bottle", "&Bottle", Use::remembered},
                     {"pressure_pa", "&Pressure", Use::reading,
-                     "Tells nothing about CO2 while liquid remains; a blend's does fall."},
+                     "Tells nothing about CO₂ while liquid remains; a blend's does fall."},
                     {"instrument", "Read on", Use::remembered},
                     {"temperature_k", "&Temperature", Use::reading},
                     {"thermometer", "Thermometer", Use::remembered}}});

@@ -49,7 +49,7 @@ FormSpec cleaned_spec() {
        {"temperature_k", "&Temperature", Use::remembered}},
       CautionWeight::danger,
       "Vent the keg before opening it. Caustic and acid burn: gloves and goggles. Never let acid "
-      "meet a chlorine cleaner. Rinse CO2 out before caustic, or the keg can draw a vacuum. "
+      "meet a chlorine cleaner. Rinse CO₂ out before caustic, or the keg can draw a vacuum. "
       "Follow the label and local rules."};
 }
 
@@ -86,7 +86,7 @@ FormSpec purged_spec() {
            {"vessel_volumes", "Keg &volumes swept", Use::remembered, "", true,
             when(&Purged::method, PurgeMethod::swept)}},
           CautionWeight::caution,
-          "CO2 collects low and is not noticed: purge where the air moves."};
+          "CO₂ collects low and is not noticed: purge where the air moves."};
 }
 
 std::vector<FormSpec> make_keg() {

@@ -118,7 +118,7 @@ FormSpec batch_spec() {
            {"best_by_day", "&Best by"},
            {"supplier", "&Supplier"},
            {"warmest_after_fermentation_k", "&Warmest since fermentation", Use::typed,
-            "Sets how much CO2 the still beer kept."}}};
+            "Sets how much CO₂ the still beer kept."}}};
 }
 
 FormSpec place_spec() {
@@ -144,7 +144,7 @@ FormSpec bottle_spec() {
           "register cylinder co2",
           {{"bottle", "", Use::hidden},
            {"name", "&Name"},
-           {"co2_mole_fraction", "&CO2 share", Use::typed, "The rest is nitrogen."},
+           {"co2_mole_fraction", "&CO₂ share", Use::typed, "The rest is nitrogen."},
            {"tare_kg", "&Tare", Use::typed, "As stamped."},
            {"content_kg", "Gas when &full"},
            {"water_capacity_m3", "&Water capacity"},
@@ -169,8 +169,8 @@ std::vector<FormSpec> make_register() {
        {{"beer", "", Use::hidden},
         {"name", "&Name"},
         {"style", "&Style"},
-        {"co2_low_g_per_l", "CO2 &from", Use::typed, "The range it should be served in."},
-        {"co2_high_g_per_l", "CO2 &to"},
+        {"co2_low_g_per_l", "CO₂ &from", Use::typed, "The range it should be served in."},
+        {"co2_high_g_per_l", "CO₂ &to"},
         {"allergens", "&Allergens"},
         {"price_minor_per_litre", "", Use::hidden}}});
   specs.push_back(batch_spec());
@@ -199,7 +199,7 @@ std::vector<FormSpec> make_register() {
                     {"time_zone", "&Time zone"},
                     {"country", "&Country", Use::typed, "Two letters, such as DE or US."},
                     {"leak_limit_kg_per_day", "A keg may &lose a day", Use::typed,
-                     "CO2 on hold that still passes as tight."},
+                     "CO₂ on hold that still passes as tight."},
                     {"units_preset", "", Use::hidden}}});
   return specs;
 }
