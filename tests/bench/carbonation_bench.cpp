@@ -14,6 +14,7 @@
 #include "core/physics/level_filter.h"
 #include "core/physics/rate_posterior.h"
 #include "core/physics/run_out.h"
+#include "tests/bench/floor.h"
 
 namespace ullage::bench {
 namespace {
@@ -77,12 +78,14 @@ physics::CarbonationRates rates() {
 void carbonation_half_year(benchmark::State& state) {
   const physics::CarbonationHistory h = half_year();
   const physics::CarbonationRates r = rates();
+  const AgainstFloor ratio(state);
   for (auto _ : state) benchmark::DoNotOptimize(physics::CarbonationModel::make(h, r, days(200)));
 }
 BENCHMARK(carbonation_half_year)->Unit(benchmark::kMicrosecond);
 
 void carbonation_half_year_now(benchmark::State& state) {
   const auto model = physics::CarbonationModel::make(half_year(), rates(), days(200)).value();
+  const AgainstFloor ratio(state);
   for (auto _ : state) benchmark::DoNotOptimize(model.co2_at(days(190)));
 }
 BENCHMARK(carbonation_half_year_now)->Unit(benchmark::kMicrosecond);
@@ -95,6 +98,7 @@ void rate_fit(benchmark::State& state) {
         {days(3 + 12.0 * n), Estimate<Co2Volumes>(volumes_of_co2(2.4)).with({name}, 0.3)});
   }
   const physics::CarbonationRates r = rates();
+  const AgainstFloor ratio(state);
   for (auto _ : state) benchmark::DoNotOptimize(physics::rate_posterior(h, r));
 }
 BENCHMARK(rate_fit)->Arg(1)->Arg(4)->Arg(12)->Unit(benchmark::kMicrosecond);
@@ -110,6 +114,7 @@ void level_fusion(benchmark::State& state) {
          physics::LevelRead{
              left.with({"tare"}, 1.5e-3).with({"scale: bias"}, 0.3e-3).with({name}, 0.1e-3)}});
   }
+  const AgainstFloor ratio(state);
   for (auto _ : state) benchmark::DoNotOptimize(physics::LevelFilter::make(h));
 }
 BENCHMARK(level_fusion)->Unit(benchmark::kMicrosecond);
@@ -123,6 +128,7 @@ void run_out_forecast(benchmark::State& state) {
     span.drawn = Estimate<Volume>(litres(4 + i % 5)).with({"read"}, 3e-4);
     q.seen.push_back(span);
   }
+  const AgainstFloor ratio(state);
   for (auto _ : state) benchmark::DoNotOptimize(physics::run_out(q));
 }
 BENCHMARK(run_out_forecast)->Unit(benchmark::kMicrosecond);

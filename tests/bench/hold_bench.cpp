@@ -9,6 +9,7 @@
 #include "core/physics/atmosphere.h"
 #include "core/physics/hold.h"
 #include "core/physics/rescue.h"
+#include "tests/bench/floor.h"
 
 namespace ullage::bench {
 namespace {
@@ -32,6 +33,7 @@ void hold_fit(benchmark::State& state) {
   test.ambient = sea_level();
   for (int i = 0; i < state.range(0); ++i)
     test.readings.push_back(bench_reading(i, 24.0 * i, 30 - 1.5 * i));
+  const AgainstFloor ratio(state);
   for (auto _ : state) benchmark::DoNotOptimize(judge_hold(test));
 }
 BENCHMARK(hold_fit)->Arg(2)->Arg(5)->Unit(benchmark::kMicrosecond);
@@ -44,6 +46,7 @@ void vents(benchmark::State& state) {
                            sea_level(),
                            volumes_of_co2(2.5),
                            LogEstimate<Duration>(days(4), 2, {"uptake"})};
+  const AgainstFloor ratio(state);
   for (auto _ : state) benchmark::DoNotOptimize(vents_to_target(keg));
 }
 BENCHMARK(vents)->Unit(benchmark::kMicrosecond);

@@ -11,6 +11,7 @@
 #include "core/physics/atmosphere.h"
 #include "core/physics/break_out.h"
 #include "core/physics/line_calibration.h"
+#include "tests/bench/floor.h"
 
 namespace ullage::bench {
 namespace {
@@ -43,6 +44,7 @@ BENCHMARK(bare_root_solve);
 void pour_solve(benchmark::State& state) {
   const LineFlow line = ordinary_line();
   double psi = 12;
+  const AgainstFloor ratio(state);
   for (auto _ : state) {
     benchmark::DoNotOptimize(psi);
     benchmark::DoNotOptimize(line.flow_at(units::gauge_psi(psi)));
@@ -53,6 +55,7 @@ BENCHMARK(pour_solve);
 void pour_profile(benchmark::State& state) {
   const LineFlow line = ordinary_line();
   double psi = 12;
+  const AgainstFloor ratio(state);
   for (auto _ : state) {
     benchmark::DoNotOptimize(psi);
     benchmark::DoNotOptimize(line.profile_pouring(units::gauge_psi(psi)));
@@ -62,6 +65,7 @@ BENCHMARK(pour_profile);
 
 void bore_solve(benchmark::State& state) {
   const LineFlow line = ordinary_line();
+  const AgainstFloor ratio(state);
   for (auto _ : state) {
     benchmark::DoNotOptimize(line.bore_for(1, units::gauge_psi(12), nominal_pour()));
   }
@@ -76,6 +80,7 @@ void pour_with_error(benchmark::State& state) {
       Estimate<units::GaugePressure>(units::gauge_psi(12)).with({"dial"}, units::psi(2).value()),
       Estimate<units::Temperature>(units::celsius(4)).with({"thermometer"}, 0.5),
       units::specific_gravity(1.010), ordinary_viscosity_factor({"viscosity"})};
+  const AgainstFloor ratio(state);
   for (auto _ : state) benchmark::DoNotOptimize(pour_flow(line.parts(), in));
 }
 BENCHMARK(pour_with_error);

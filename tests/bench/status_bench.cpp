@@ -8,6 +8,7 @@
 #include "app/surroundings.h"
 #include "core/cellar/replay.h"
 #include "tests/bench/big_cellar.h"
+#include "tests/bench/floor.h"
 
 namespace ullage::bench {
 namespace {
@@ -46,6 +47,7 @@ struct Pub {
 
 void sixty_kegs_from_nothing(benchmark::State& state) {
   Pub& pub = Pub::the();
+  const AgainstFloor ratio(state);
   for (auto _ : state) {
     const cellar::Replay replay(pub.journal, pub.calendar);
     benchmark::DoNotOptimize(replay.status(pub.now));
@@ -57,6 +59,7 @@ void sixty_kegs_same_minute(benchmark::State& state) {
   Pub& pub = Pub::the();
   const cellar::Replay replay(pub.journal, pub.calendar);
   benchmark::DoNotOptimize(replay.status(pub.now));
+  const AgainstFloor ratio(state);
   for (auto _ : state) benchmark::DoNotOptimize(replay.status(pub.now));
 }
 BENCHMARK(sixty_kegs_same_minute)->Unit(benchmark::kMillisecond);
@@ -66,6 +69,7 @@ void sixty_kegs_next_minute(benchmark::State& state) {
   const cellar::Replay replay(pub.journal, pub.calendar);
   cellar::Instant now = pub.now;
   benchmark::DoNotOptimize(replay.status(now));
+  const AgainstFloor ratio(state);
   for (auto _ : state) benchmark::DoNotOptimize(replay.status(now += std::chrono::minutes(1)));
 }
 BENCHMARK(sixty_kegs_next_minute)->Unit(benchmark::kMillisecond);
@@ -75,6 +79,7 @@ void sixty_kegs_after_one_entry(benchmark::State& state) {
   const cellar::Replay replay(pub.journal, pub.calendar);
   benchmark::DoNotOptimize(replay.status(pub.now));
   std::size_t i = 0;
+  const AgainstFloor ratio(state);
   for (auto _ : state) {
     cellar::Entry e;
     e.header.id = cellar::EntryId{pub.ids.next()};

@@ -114,8 +114,9 @@ Tally run(const SimulatedTest& s, unsigned seed, int runs = 600) {
 
 double percent(int count, const Tally& t) { return 100.0 * count / t.runs; }
 
-// 250 runs of 95 % scatter by 1.4 % (one standard deviation), all 4500 by 0.3 %. The
-// residue is uniform in truth and normal of the same spread in the fit.
+// 300 runs of 95 % scatter by 1.26 % (one standard deviation), so that 91 % is more than
+// three of them down; all 5400 scatter by 0.3 %, and 93 to 97 % is six. The residue is
+// uniform in truth and normal of the same spread in the fit.
 TEST(HoldCoverage, IntervalHoldsTheTruth) {
   const std::vector<std::pair<std::vector<double>, std::vector<double>>> courses{
       {{0, 24}, {20, 20}}, {{0, 24}, {20, 4}}, {{0, 1, 12, 24, 48}, {20, 19, 12, 6, 4}}};
@@ -124,8 +125,8 @@ TEST(HoldCoverage, IntervalHoldsTheTruth) {
   for (const bool orifice : {false, true}) {
     for (const double leak : {0.0, 2.0, 12.0}) {
       for (const auto& [hours_at, warmth] : courses) {
-        const Tally t = run({leak, orifice, hours_at, warmth}, ++seed, 250);
-        EXPECT_GT(percent(t.covered, t), 90.5)
+        const Tally t = run({leak, orifice, hours_at, warmth}, ++seed, 300);
+        EXPECT_GT(percent(t.covered, t), 91.0)
             << leak << ", " << hours_at.size() << " readings to " << warmth.back() << " C";
         all.covered += t.covered;
         all.runs += t.runs;
@@ -134,8 +135,8 @@ TEST(HoldCoverage, IntervalHoldsTheTruth) {
   }
   RecordProperty("covered_percent", std::to_string(percent(all.covered, all)));
   std::cout << "covered " << percent(all.covered, all) << " %\n";
-  EXPECT_GT(percent(all.covered, all), 93.5);
-  EXPECT_LT(percent(all.covered, all), 97.5);
+  EXPECT_GT(percent(all.covered, all), 93.0);
+  EXPECT_LT(percent(all.covered, all), 97.0);
 }
 
 // A tight keg is called leaking at most in the 2.5 % above the interval, and a keg

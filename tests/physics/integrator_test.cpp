@@ -213,5 +213,18 @@ TEST(AgainstIntegrator, DrawnDownOverAWeek) {
   expect_agreement(cases::soda_keg(3, std::move(steps)), 8);
 }
 
+// The kind of history a busy keg has: its place read daily, rising and falling, the
+// regulator moved now and then, a pour a day. The check valve opens and shuts daily.
+TEST(AgainstIntegrator, SixBusyWeeks) {
+  std::vector<Step> steps;
+  for (int d = 0; d < 42; ++d) {
+    steps.push_back(
+        {days(d), PlaceChanged{Estimate<Temperature>(celsius(4 + 1.5 * std::sin(1.3 * d)))}});
+    if (d % 10 == 0) steps.push_back({days(d), GasOn{exactly(11 + d % 3)}});
+    steps.push_back({days(d + 0.5), BeerDrawn{litres(0.25)}});
+  }
+  expect_agreement(cases::soda_keg(12, std::move(steps)), 42.5);
+}
+
 }  // namespace
 }  // namespace ullage::physics
