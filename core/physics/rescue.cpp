@@ -144,19 +144,38 @@ Result<VentedEnd> end_of_vents(const OverCarbonated& o, const VentPlan& plan,
   const auto last = vent_that_leaves(keg, before, *total, down_to,
                                      plan.steps.back().before.at_ambient(o.ambient));
   if (!last) return std::unexpected(last.error());
+  const auto course = [&](std::size_t vents, bool and_last) {
+    return [&, vents, and_last](Volume beer, Co2Volumes c, Temperature t) -> Result<KegAtRest> {
+      const ClosedKeg k{o.brimful, beer, t};
+      auto now = resting_at(k, c);
+      for (std::size_t i = 0; now && i < vents; ++i) now = vented_once(k, *now, down_to);
+      if (now && and_last) now = vented_once(k, *now, *last);
+      return now;
+    };
+  };
+  const auto gauge = [&](auto run) {
+    return try_propagate(
+        [&](Volume beer, Co2Volumes c, Temperature t) -> Result<GaugePressure> {
+          const auto rest = run(beer, c, t);
+          if (!rest) return std::unexpected(rest.error());
+          return GaugePressure::from_absolute(rest->headspace, o.ambient);
+        },
+        o.beer, o.co2, o.temperature);
+  };
+  auto first = gauge(course(whole == 0 ? 0 : 1, whole == 0));
+  auto rests = gauge(course(whole, true));
   auto co2 = try_propagate(
       [&](Volume beer, Co2Volumes c, Temperature t) -> Result<Co2Volumes> {
-        const ClosedKeg k{o.brimful, beer, t};
-        auto now = resting_at(k, c);
-        for (std::size_t i = 0; now && i < whole; ++i) now = vented_once(k, *now, down_to);
-        if (now) now = vented_once(k, *now, *last);
-        if (!now) return std::unexpected(now.error());
-        return now->co2;
+        const auto rest = course(whole, true)(beer, c, t);
+        if (!rest) return std::unexpected(rest.error());
+        return rest->co2;
       },
       o.beer, o.co2, o.temperature);
+  if (!first) return std::unexpected(first.error());
+  if (!rests) return std::unexpected(rests.error());
   if (!co2) return std::unexpected(co2.error());
-  return VentedEnd{GaugePressure::from_absolute(*last, o.ambient), *std::move(co2),
-                   GaugePressure::from_absolute(goal->headspace, o.ambient)};
+  return VentedEnd{GaugePressure::from_absolute(*last, o.ambient), *std::move(first),
+                   *std::move(co2), *std::move(rests)};
 }
 
 Result<HeldPlan> hold_at_target(const OverCarbonated& o) {

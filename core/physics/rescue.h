@@ -66,9 +66,10 @@ inline constexpr int most_vents = 120;
 // target: it is let down only to `last_to`, which ends on it.
 struct VentedEnd {
   units::GaugePressure last_to;
-  units::Estimate<units::Co2Volumes> co2;  // at rest after all of them, errors of level,
-                                           // CO2 and temperature carried
-  units::GaugePressure at_rest;
+  // With the errors of level, CO2 and temperature carried through the course.
+  units::Estimate<units::GaugePressure> after_first;  // what the gauge comes back to
+  units::Estimate<units::Co2Volumes> co2;             // at rest after all of them
+  units::Estimate<units::GaugePressure> at_rest;
 };
 // `plan` is the answer of vents_to_target to the same question.
 [[nodiscard]] Result<VentedEnd> end_of_vents(const OverCarbonated&, const VentPlan& plan,

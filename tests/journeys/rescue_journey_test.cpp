@@ -53,7 +53,9 @@ class RescueJourney : public ::testing::Test {
     found.contents = cellar::FoundContents::beer;
     found.batch = other->contents->batch;
     found.volume = empty->record.nominal * 0.5;
-    found.temperature = units::celsius(4);
+    const cellar::PlaceStatus* place = status->find(empty->place->place);
+    ASSERT_TRUE(place != nullptr && place->temperature);
+    found.temperature = place->temperature;  // so that nothing warms or cools meanwhile
     found.co2 = units::to_concentration(units::volumes_of_co2(3.9));
     cellar::Act act;
     act.by = "MK";

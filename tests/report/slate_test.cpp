@@ -15,6 +15,7 @@ namespace ullage::testing {
 namespace {
 
 using namespace report::slate;  // NOLINT(google-build-using-namespace): the whole file is about it
+using report::slate::Field;     // the cellar has a Field, too
 using ::testing::Contains;
 using ::testing::HasSubstr;
 using ::testing::Not;

@@ -47,9 +47,9 @@ units::Co2Volumes rescue_target(const cellar::Co2State& co2) {
 
 // What the beer holds once it is at rest with its headspace: after a vent that is
 // less than what it has now.
-units::Estimate<units::Co2Volumes> rescue_co2(const KegSubject& s) {
+units::Estimate<units::Co2Volumes> rescue_co2(const KegSubject& s, const RescueVents& vents) {
   const cellar::Co2State& co2 = s.keg.co2;
-  if (s.keg.gas.on || !co2.settles_at) return *co2.now;
+  if (s.keg.gas.on || vents.count == 0 || !co2.settles_at) return *co2.now;
   return {*co2.settles_at, co2.now->contributions()};
 }
 
@@ -66,10 +66,16 @@ physics::Result<physics::LogEstimate<units::Duration>> rescue_pace(const KegSubj
   return usual->resting;
 }
 
-Grounds rescue_grounds(const KegSubject& s, std::string name, std::string answer) {
+// Where no further vent is worth it: nearer to the middle of the range than to its top.
+units::Co2Volumes rescue_near_enough(const cellar::Co2State& co2) {
+  return units::volumes_of_co2((rescue_target(co2).count() + co2.target_high->count()) / 2);
+}
+
+Grounds rescue_grounds(const KegSubject& s, const OverCarbonated& over, std::string name,
+                       std::string answer) {
   Grounds g = grounds_by(cards::venting_law, std::move(name), std::move(answer));
   const Printer& print = s.speaker.printer;
-  g.inputs.push_back({"CO₂ at rest " + print.print(rescue_co2(s)), InputOrigin::worked_out, {}});
+  g.inputs.push_back({"CO₂ at rest " + print.print(over.co2), InputOrigin::worked_out, {}});
   g.inputs.push_back(
       {"Down to " + print.print(rescue_target(s.keg.co2)) + ", the middle of its range",
        InputOrigin::typed,
@@ -95,7 +101,7 @@ struct RescueWriter {
   [[nodiscard]] const Printer& print() const { return s.speaker.printer; }
 
   Grounds& figure(std::string name, std::string value) {
-    card.figures.push_back({name, value, rescue_grounds(s, name, value), {}});
+    card.figures.push_back({name, value, rescue_grounds(s, over, name, value), {}});
     return card.figures.back().grounds;
   }
 
@@ -113,7 +119,7 @@ struct RescueWriter {
     figure("Let down to", plan.vents == 1 ? last
                                           : fmt::format("{}, the last time to {}",
                                                         print().print(units::gauge_psi(0)), last));
-    figure("Then it comes back to", print().print(plan.steps.front().at_rest))
+    figure("Then it comes back to", print().print(end.after_first))
         .notes.emplace_back("After the first vent and its wait; a check of the reckoning.");
     figure("CO₂ in the end", print().print(end.co2)).narrow = narrowing(end.co2);
     figure("Standing at", print().print(end.at_rest));
@@ -163,22 +169,44 @@ struct RescueWriter {
     card.acts.push_back(cards::read_pressure(s));
   }
 
+  // A number of another way down, with the errors of what it starts from.
+  template <class Plan, class Q>
+  [[nodiscard]] auto with_errors(physics::Result<Plan> (*plan)(const OverCarbonated&),
+                                 Q Plan::* number) const {
+    return units::try_propagate(
+        [&](units::Volume beer, units::Co2Volumes co2, units::Temperature t) -> physics::Result<Q> {
+          OverCarbonated at = over;
+          at.beer = units::Estimate(beer);
+          at.co2 = units::Estimate(co2);
+          at.temperature = units::Estimate(t);
+          const auto planned = plan(at);
+          if (!planned) return std::unexpected(planned.error());
+          return *planned.*number;
+        },
+        over.beer, over.co2, over.temperature);
+  }
+
   void tell_held() {
     const auto held = physics::hold_at_target(over);
-    if (!held) return;
-    figure("Or a relief valve set to",
-           fmt::format("{}: near it after {}", print().print(held->setting),
-                       say_wait(held->within, print())))
-        .notes.emplace_back("Nothing to count, and it can’t go too far.");
+    const auto setting = with_errors(&physics::hold_at_target, &physics::HeldPlan::setting);
+    if (!held || !setting) return;
+    Grounds& g = figure("Or a relief valve set to",
+                        fmt::format("{}: near it after {}", print().print(*setting),
+                                    say_wait(held->within, print())));
+    g.notes.emplace_back("Nothing to count, and it can’t go too far.");
+    g.narrow = narrowing(*setting);
   }
 
   void tell_served() {
-    const auto served = physics::serve_to_target(over);
-    figure("Or serve it down",
-           served ? fmt::format("{} poured with the gas off; then it stands at {}",
-                                print().print(served->drawn), print().print(served->pressure))
-                  : std::string("not this way: it would be empty, or pour no more, before"))
-        .narrow = narrowing(over.beer);
+    const auto poured = with_errors(&physics::serve_to_target, &physics::ServePlan::drawn);
+    const auto stands = with_errors(&physics::serve_to_target, &physics::ServePlan::pressure);
+    const bool sure = poured && stands;
+    Grounds& g =
+        figure("Or serve it down",
+               sure ? fmt::format("{} poured with the gas off; then it stands at {}",
+                                  print().print(*poured), print().print(*stands))
+                    : std::string("can’t be relied on: it may be empty, or pour no more, before"));
+    if (sure) g.narrow = narrowing(*poured);
   }
 
   void tell_warmed() {
@@ -227,16 +255,16 @@ std::optional<KegCard> rescue_card(const KegSubject& s, const cellar::Journal& j
   if (!air) return cards::cant_tell("the altitude is beyond what the equation covers");
   const auto pace = rescue_pace(s);
   if (!pace) return cards::cant_tell(cards::why_refused(pace.error(), s.speaker.printer));
+  const RescueVents vents = rescue_vents(s, journal);
   const OverCarbonated over{keg.record.brimful,
                             *keg.level.left,
-                            rescue_co2(s),
+                            rescue_co2(s, vents),
                             *keg.beer_temperature,
                             *air,
                             rescue_target(keg.co2),
                             *pace};
-  const RescueVents vents = rescue_vents(s, journal);
   RescueWriter write{s, over, vents};
-  if (vents.count > 0 && over.co2.value() <= over.target) {
+  if (vents.count > 0 && over.co2.value() <= rescue_near_enough(keg.co2)) {
     write.tell_enough();
     return std::move(write.card);
   }
