@@ -14,6 +14,7 @@
 #include "app/demo_cellar.h"
 #include "app/language.h"
 #include "app/surroundings.h"
+#include "core/report/slate/computation.h"
 #include "tests/support/fake_surroundings.h"
 #include "ui/dialogs/cleaning_list_preview.h"
 #include "ui/dialogs/first_start.h"
@@ -117,12 +118,23 @@ class Studio {
         save(*window_, QStringLiteral("slate-") + QLatin1String(computation));
       }
     }
+    take_slate();
     window_->show_page(ui::PageId::gas);
     save(*window_, QStringLiteral("gas"));
     window_->show_page(ui::PageId::safety);
     save(*window_, QStringLiteral("safety"));
     window_->show_page(ui::PageId::log);
     save(*window_, QStringLiteral("log"));
+  }
+
+  // Every computation as it stands without a keg; the same for any cellar.
+  void take_slate() {
+    if (cellar_name_ != QLatin1String("demo")) return;
+    for (const report::slate::Computation& c : report::slate::computations()) {
+      window_->work_out(std::string(c.key), std::nullopt);
+      save(*window_, QStringLiteral("slate-no-keg-") +
+                         QString::fromUtf8(c.key.data(), static_cast<qsizetype>(c.key.size())));
+    }
   }
 
   // In a window high enough that nothing is scrolled out of sight.

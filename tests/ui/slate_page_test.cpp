@@ -170,6 +170,81 @@ TEST_F(SlateWindow, ShowsAChartWhereThereIsOne) {
   EXPECT_FALSE(chart->isVisible());
 }
 
+TEST_F(SlateWindow, JudgesAHoldTestWhileItIsTyped) {
+  find("hold test");
+  ASSERT_EQ(title(), "Does a keg hold its gas?");
+  type("pressure1", "30 psi");
+  type("temperature1", "20C");
+  type("temperature2", "20C");
+  type("pressure2", "20 psi");
+  EXPECT_EQ(answer(), "It leaks");
+  auto* chart = part<ui::AnswerChart>("answer_chart");
+  EXPECT_TRUE(chart->isVisible());
+  EXPECT_THAT(chart->accessibleDescription().toStdString(), ::testing::HasSubstr("no leak"));
+  type("after2", "2 min");
+  EXPECT_EQ(answer(), "Can’t tell yet");
+  EXPECT_THAT(all_text(), ::testing::HasSubstr("Too soon"));
+  part<ui::QuantityEdit>("field_after2")->set_text("");
+  part<ui::QuantityEdit>("field_pressure2")->set_text("");
+  EXPECT_EQ(answer(), "Can’t tell yet");
+  EXPECT_THAT(all_text(), ::testing::HasSubstr("One reading tells nothing"));
+  EXPECT_FALSE(chart->isVisible());
+  for (const char* nonsense : {"500 psi", "-3", "nan"}) {
+    type("pressure1", nonsense);
+    EXPECT_EQ(answer(), "") << nonsense;
+    EXPECT_FALSE(fault_at("pressure1").isEmpty()) << nonsense;
+  }
+}
+
+// A reading that is out of order lies among the further fields: they open for it.
+TEST_F(SlateWindow, UnfoldsTheFieldThatIsWrong) {
+  find("hold test");
+  auto* further = part<QToolButton>("further_fields");
+  further->setChecked(true);
+  type("pressure3", "29 psi");
+  EXPECT_FALSE(fault_at("after3").isEmpty());  // a reading takes its time
+  type("after3", "1 h");
+  type("temperature3", "20C");
+  EXPECT_THAT(fault_at("after3").toStdString(), ::testing::HasSubstr("order"));
+  further->setChecked(false);
+  type("pressure1", "31 psi");
+  EXPECT_TRUE(further->isChecked());
+  EXPECT_TRUE(part<ui::QuantityEdit>("field_after3")->isVisible());
+}
+
+TEST_F(SlateWindow, RescuesAndPrimes) {
+  find("overcarbonated");
+  EXPECT_FALSE(answer().isEmpty());
+  auto* chart = part<ui::AnswerChart>("answer_chart");
+  EXPECT_TRUE(chart->isVisible());
+  EXPECT_THAT(chart->accessibleDescription().toStdString(), ::testing::HasSubstr("wanted"));
+  type("target", "4 vol");
+  EXPECT_THAT(fault_at("target").toStdString(), ::testing::HasSubstr("nothing to get rid of"));
+  find("priming");
+  const QString sugar = answer();
+  EXPECT_FALSE(sugar.isEmpty());
+  type("brimful", "30 L");  // more headspace takes more sugar
+  EXPECT_NE(answer(), sugar);
+  type("beer", "40 L");
+  EXPECT_FALSE(fault_at("beer").isEmpty());
+}
+
+TEST_F(SlateWindow, EveryComputationIsReadableAndUnclipped) {
+  for (const bool dark : {false, true}) {
+    ui::dress(*qApp, dark ? ui::dark_theme() : ui::light_theme());
+    page_->resize(dark ? QSize(860, 560) : QSize(1100, 800));
+    for (const report::slate::Computation& c : report::slate::computations()) {
+      page_->work_out(std::string(c.key), std::nullopt);
+      for (int i = 0; i < 3; ++i) QApplication::processEvents();
+      EXPECT_NE(answer(), "") << c.key;
+      EXPECT_THAT(unnamed_controls(*page_), IsEmpty()) << c.key;
+      EXPECT_THAT(clipped_texts(*page_), IsEmpty()) << c.key;
+      EXPECT_THAT(contrast_faults(*page_), IsEmpty()) << c.key;
+    }
+  }
+  ui::dress(*qApp, ui::light_theme());
+}
+
 TEST_F(SlateWindow, KeepsWhatWasTypedWhenComingBack) {
   find("alcohol");
   type("original", "1.070");
