@@ -279,6 +279,22 @@ void lines(DemoStory& story, const DemoRegister& r) {
   story.by("MK");
 }
 
+void floors(DemoStory& story, const DemoRegister& r) {
+  const auto cleaned = [&](PlaceId place) {
+    WorkDone w;
+    w.work = WorkKind::place_clean;
+    w.place = place;
+    return w;
+  };
+  story.by("JB");
+  for (const int day : {33, 26, 19, 12, 5}) {
+    story.did(story.ago(day, 22, 30), cleaned(r.places.cold_box), cleaned(r.places.conditioning),
+              cleaned(r.places.cellar_room));
+  }
+  for (int day = 38; day > 0; day -= 3) story.did(story.ago(day, 23, 40), cleaned(r.places.bar));
+  story.by("MK");
+}
+
 void readings(DemoStory& story, const DemoRegister& r) {
   for (int day = 35; day >= 0; --day) {
     // A cold box breathes by a few tenths of a degree.
@@ -315,6 +331,7 @@ std::vector<Act> demo_acts(Instant now, const LocalCalendar& calendar, IdSource&
   empties(story, r);
   delivered(story, r);
   lines(story, r);
+  floors(story, r);
   readings(story, r);
   return story.take();
 }

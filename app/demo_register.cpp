@@ -2,6 +2,7 @@
 #include "app/demo_register.h"
 
 #include "core/cellar/presets.h"
+#include "core/cellar/work_rules.h"
 
 namespace ullage::app {
 namespace {
@@ -15,6 +16,7 @@ using units::millimetres;
 using units::specific_gravity;
 
 constexpr int registered_days_ago = 40;
+constexpr std::int64_t price_minor_per_litre = 700;
 
 DemoPlaces register_places(DemoStory& story, Instant at) {
   const auto place = [&](const char* name, PlaceKind kind, std::optional<Temperature> set,
@@ -99,6 +101,25 @@ DemoLines register_lines(DemoStory& story, Instant at, const DemoPlaces& places,
           .three = line("Line 3", "3", 3.2, 4.8)};
 }
 
+// The trade handbook's set, what is usual apart from the lines, and one rule of
+// their own.
+void register_rules(DemoStory& story, Instant at, const DemoPlaces& places) {
+  std::vector<RuleRecord> rules;
+  for (const std::size_t set : {1UZ, 3UZ}) {
+    for (RuleRecord& r : rules_to_add(ready_rule_sets()[set], rules, story.ids())) {
+      rules.push_back(std::move(r));
+    }
+  }
+  RuleRecord own{.rule = story.fresh<RuleId>(), .scope = RuleScope::place};
+  own.work = WorkKind::place_clean;
+  own.place = places.bar;
+  own.interval_days = 3;
+  own.reason = "drip trays smell on the fourth day";
+  own.source = "own rule";
+  rules.push_back(own);
+  for (const RuleRecord& r : rules) story.did(at, r);
+}
+
 struct BeerIn {
   const char* beer;
   const char* style;
@@ -122,6 +143,7 @@ BeerRecord beer_of(DemoStory& story, const BeerIn& in) {
   BeerRecord beer{.beer = story.fresh<BeerId>(), .name = in.beer, .style = in.style};
   beer.co2_low = units::to_concentration(units::volumes_of_co2(in.low_volumes));
   beer.co2_high = units::to_concentration(units::volumes_of_co2(in.high_volumes));
+  beer.price_minor_per_litre = price_minor_per_litre;
   return beer;
 }
 
@@ -213,6 +235,7 @@ DemoRegister register_demo(DemoStory& story) {
   r.instruments = register_instruments(story, at);
   r.gas = register_gas(story, at, r.places, r.instruments);
   r.lines = register_lines(story, at, r.places, r.gas);
+  register_rules(story, at, r.places);
   r.kegs = register_kegs(story, at, r.places);
   r.batches = register_batches(story);
   return r;

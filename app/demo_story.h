@@ -28,6 +28,8 @@ class DemoStory {
     return id;
   }
 
+  [[nodiscard]] cellar::IdSource& ids() { return ids_; }
+
   // One act of things that happened at one time.
   template <class... Payloads>
   void did(cellar::Instant at, Payloads&&... payloads) {

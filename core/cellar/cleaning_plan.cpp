@@ -24,10 +24,52 @@ bool keg_has_beer(const DueWork& w, const CellarStatus& cellar) {
   return keg != nullptr && keg->contents.has_value();
 }
 
+// When a keg is expected to run empty: nothing where no forecast tells.
+const EmptyForecast* forecast_of(KegId keg, const PlanWishes& wishes) {
+  const auto at = std::find_if(wishes.empties.begin(), wishes.empties.end(),
+                               [&](const EmptyForecast& f) { return f.keg == keg; });
+  return at == wishes.empties.end() ? nullptr : &*at;
+}
+
+// The first day on which the work can be done: a keg with beer in it has to run
+// empty before. Nothing when that can't be told.
+std::optional<Date> doable_from(const DueWork& w, const CellarStatus& cellar,
+                                const LocalCalendar& calendar, const PlanWishes& wishes) {
+  if (!keg_has_beer(w, cellar)) return Date::min();
+  const EmptyForecast* forecast = forecast_of(KegId{w.about.uuid}, wishes);
+  if (forecast == nullptr) return std::nullopt;
+  return calendar.date_of(forecast->when.likely);
+}
+
+// The washing that a rule asks for after each emptying, of the kegs that are
+// still to run empty: due on the day they do.
+std::vector<DueWork> with_washing_to_come(const std::vector<DueWork>& all,
+                                          const CellarStatus& cellar, const LocalCalendar& calendar,
+                                          const PlanWishes& wishes) {
+  std::vector<DueWork> known = all;
+  const Date today = calendar.date_of(cellar.now);
+  for (const AppliedRule& rule : applied_rules(cellar, {})) {
+    if (rule.work != WorkKind::keg_clean || rule.interval_days) continue;
+    const EmptyForecast* forecast = forecast_of(KegId{rule.about.uuid}, wishes);
+    if (forecast == nullptr) continue;
+    DueWork row;
+    row.work = rule.work;
+    row.about = rule.about;
+    row.governing = rule;
+    row.due = calendar.date_of(forecast->when.likely);
+    row.state = state_on(row.due, today);
+    const auto same = std::find_if(known.begin(), known.end(),
+                                   [&](const DueWork& w) { return w.same_work(row); });
+    if (same == known.end()) known.push_back(std::move(row));
+  }
+  return known;
+}
+
 class DayFiller {
  public:
-  DayFiller(Date day, const CellarStatus& cellar, const PlanWishes& wishes, PlannedDay& out)
-      : day_(day), cellar_(cellar), wishes_(wishes), out_(out) {}
+  DayFiller(Date day, const CellarStatus& cellar, const LocalCalendar& calendar,
+            const PlanWishes& wishes, PlannedDay& out)
+      : day_(day), cellar_(cellar), calendar_(calendar), wishes_(wishes), out_(out) {}
 
   void fill(const std::vector<DueWork>& all) {
     std::vector<DueWork> late;   // overdue on the day, or due on it
@@ -35,7 +77,8 @@ class DayFiller {
     for (const DueWork& w : all) {
       if (w.put_off_to && *w.put_off_to > day_) continue;
       if (w.due > day_ + early_by(w)) continue;
-      if (keg_has_beer(w, cellar_)) {
+      const auto from = doable_from(w, cellar_, calendar_, wishes_);
+      if (!from || *from > day_) {
         if (w.due <= day_) leave(w, LeftOutWhy::keg_has_beer);
         continue;
       }
@@ -97,6 +140,7 @@ class DayFiller {
 
   Date day_;
   const CellarStatus& cellar_;
+  const LocalCalendar& calendar_;
   const PlanWishes& wishes_;
   PlannedDay& out_;
 };
@@ -116,7 +160,9 @@ class CostTeller {
       count_late(cost, t, day.day);
     }
     for (const LeftOut& l : day.left_out) count_late(cost, l.task, day.day);
-    for (const LineId line : flushed) lose(cost, line, day.day);
+    Spill spill;
+    for (const LineId line : flushed) lose(cost, spill, line, day.day);
+    spill.tell(cost.beer);
     cost.time = time_for(day.tasks, wishes_.kit);
     for (const PlanStep& s : day.steps) {
       if (s.gas) cost.gas += *s.gas;
@@ -131,32 +177,52 @@ class CostTeller {
     ++cost.late;
     cost.most_days_late = std::max(cost.most_days_late, over);
   }
-  void lose(DayCost& cost, LineId id, Date day) const {
+  // A sum of beer in lines and of what it is worth, with their spreads.
+  struct Sum {
+    double litres = 0, litres_squared = 0, price = 0, price_squared = 0;
+    void add(const units::Estimate<Volume>& beer, std::int64_t minor_per_litre) {
+      const double wide = units::in_litres(beer.error());
+      const auto each = static_cast<double>(minor_per_litre);
+      litres += units::in_litres(beer.value());
+      litres_squared += wide * wide;
+      price += each * units::in_litres(beer.value());
+      price_squared += each * each * wide * wide;
+    }
+  };
+  // By how sure it is that the keg still has beer on the day.
+  struct Spill {
+    Sum sure, likely, possible;
+    void tell(BeerLost& out) const {
+      out.likely = units::litres(likely.litres);
+      out.least = units::litres(std::max(0.0, sure.litres - std::sqrt(sure.litres_squared)));
+      out.most = units::litres(possible.litres + std::sqrt(possible.litres_squared));
+      out.price_minor = std::llround(likely.price);
+      out.price_least = std::llround(std::max(0.0, sure.price - std::sqrt(sure.price_squared)));
+      out.price_most = std::llround(possible.price + std::sqrt(possible.price_squared));
+    }
+  };
+
+  void lose(DayCost& cost, Spill& spill, LineId id, Date day) const {
     const LineStatus* line = cellar_.find(id);
     if (line == nullptr || !line->keg) return;
     const KegStatus* keg = cellar_.find(*line->keg);
     if (keg == nullptr || !keg->contents) return;
-    if (runs_empty_by(*line->keg, day)) {
-      ++cost.lines_run_empty;
+    const EmptyForecast* f = forecast_of(*line->keg, wishes_);
+    const auto by_then = [&](Instant at) { return calendar_.date_of(at) <= day; };
+    const bool runs_empty = f != nullptr && by_then(f->when.likely);
+    if (runs_empty) ++cost.lines_run_empty;
+    if (f != nullptr && f->when.latest && by_then(*f->when.latest)) return;
+    const auto beer = beer_in_line(id, cellar_);
+    if (!beer) {
+      if (!runs_empty) ++cost.lines_unmeasured;
       return;
     }
-    const auto volume = volume_of_line(id, cellar_);
-    if (!volume) {
-      ++cost.lines_unmeasured;
-      return;
-    }
-    cost.beer_lost += *volume;
     const auto& price = keg->contents->beer.price_minor_per_litre;
-    if (price) {
-      cost.price_minor += std::llround(static_cast<double>(*price) * units::in_litres(*volume));
-    } else {
-      ++cost.lines_unpriced;
-    }
-  }
-  [[nodiscard]] bool runs_empty_by(KegId keg, Date day) const {
-    return std::any_of(wishes_.empties.begin(), wishes_.empties.end(), [&](const EmptyForecast& f) {
-      return f.keg == keg && calendar_.date_of(f.likely) <= day;
-    });
+    if (!price && !runs_empty) ++cost.lines_unpriced;
+    spill.possible.add(*beer, price.value_or(0));
+    if (runs_empty) return;
+    spill.likely.add(*beer, price.value_or(0));
+    if (f == nullptr || !by_then(f->when.earliest)) spill.sure.add(*beer, price.value_or(0));
   }
 
   const CellarStatus& cellar_;
@@ -166,10 +232,20 @@ class CostTeller {
 
 bool loses_less(const DayCost& a, const DayCost& b) {
   // A tenth of a litre is nothing to move a day for.
-  return units::in_litres(a.beer_lost) < units::in_litres(b.beer_lost) - 0.1;
+  return units::in_litres(a.beer.likely) < units::in_litres(b.beer.likely) - 0.1;
 }
 
 }  // namespace
+
+std::vector<EmptyForecast> kegs_running_empty(const CellarStatus& cellar) {
+  std::vector<EmptyForecast> empties;
+  for (const KegStatus& keg : cellar.kegs) {
+    if (keg.contents && keg.level.runs_out) {
+      empties.push_back({keg.record.keg, *keg.level.runs_out});
+    }
+  }
+  return empties;
+}
 
 CleaningKit usual_kit() {
   CleaningKit kit;
@@ -188,7 +264,15 @@ PlannedDay plan_cleaning_day(Date day, const std::vector<DueWork>& all, const Ce
                              const LocalCalendar& calendar, const PlanWishes& wishes) {
   PlannedDay planned;
   planned.day = day;
-  DayFiller(day, cellar, wishes, planned).fill(all);
+  DayFiller(day, cellar, calendar, wishes, planned)
+      .fill(with_washing_to_come(all, cellar, calendar, wishes));
+  for (const DueWork& t : planned.tasks) {
+    const KegId keg{t.about.uuid};
+    const auto& told = planned.when_empty;
+    if (!keg_has_beer(t, cellar) || std::find(told.begin(), told.end(), keg) != told.end())
+      continue;
+    planned.when_empty.push_back(keg);
+  }
   std::vector<SubjectRef> standing;
   if (day == calendar.date_of(cellar.now)) {
     for (const LineStatus& l : cellar.lines) {
@@ -209,9 +293,10 @@ std::vector<PlannedDay> propose_cleaning_days(const std::vector<DueWork>& all,
   // for when it is due by then; put-off work counts from the day it was put to.
   std::optional<Date> first;
   bool overdue = false;
-  for (const DueWork& w : all) {
-    if (keg_has_beer(w, cellar)) continue;
-    const Date due = w.put_off_to ? std::max(w.due, *w.put_off_to) : w.due;
+  for (const DueWork& w : with_washing_to_come(all, cellar, calendar, wishes)) {
+    const auto from = doable_from(w, cellar, calendar, wishes);
+    if (!from) continue;
+    const Date due = std::max({w.due, w.put_off_to.value_or(w.due), *from});
     if (!first || due < *first) first = due;
     overdue = overdue || (due == w.due && w.due < wishes.from);
   }

@@ -3,9 +3,10 @@
 // The next cleaning day: which day, what is done on it, in which order, and
 // what that takes. Two days are proposed, with what each costs.
 //
-// What a day takes on: all that is due by then; and what falls due soon after
-// (within a quarter of its interval, a day at least, a week at most). Work put
-// off to a later day is left to it. Where the time at hand does not suffice, the
+// What a day takes on: all that is due by then; what falls due soon after (within
+// a quarter of its interval, a day at least, a week at most); and the washing of
+// kegs that will have run empty, where a rule asks for it after each emptying.
+// Work put off to a later day is left to it. Where the time at hand does not suffice, the
 // longest overdue comes first, and no overdue work is left out that still fits.
 //
 // The order is the safe one, whatever is on the list: alarms tried; lines locked
@@ -15,8 +16,8 @@
 // floors. Acid and a chlorinated cleaner never come on one day: the acid waits.
 //
 // Minutes of hands-on work are common practice without a source and can be
-// changed in the kit; strength and contact times start from the trade handbook
-// (2 % caustic by weight, 20 min standing) and the label comes first.
+// changed in the kit; strength and contact times start from the trade's practice
+// (physics::line_cleaning_practice) and the label comes first.
 #pragma once
 
 #include <optional>
@@ -25,6 +26,7 @@
 
 #include "core/cellar/due_work.h"
 #include "core/physics/cleaning_solution.h"
+#include "core/units/estimate.h"
 
 namespace ullage::cellar {
 
@@ -32,9 +34,9 @@ namespace ullage::cellar {
 struct Cleaner {
   LineAgent kind = LineAgent::caustic;
   std::string name;
-  units::Fraction strength = units::fraction(0.02);  // in use, active by weight
+  units::Fraction strength = physics::line_cleaning_practice.caustic;  // in use, by weight
   physics::Concentrate label;
-  units::Duration contact = units::minutes(20);
+  units::Duration contact = physics::line_cleaning_practice.standing;
 };
 
 struct CleaningKit {
@@ -49,11 +51,13 @@ struct CleaningKit {
 // Strengths, contact times and label figures to start from.
 [[nodiscard]] CleaningKit usual_kit();
 
-// When a keg on a line is likely to run empty.
+// When a keg on tap runs empty, with its range.
 struct EmptyForecast {
   KegId keg;
-  Instant likely{};
+  Window when;
 };
+// Of every keg that has a forecast.
+[[nodiscard]] std::vector<EmptyForecast> kegs_running_empty(const CellarStatus&);
 
 struct PlanWishes {
   Date from;  // no day before this one
@@ -108,9 +112,16 @@ struct LeftOut {
   LeftOutWhy why = LeftOutWhy::no_time;
 };
 
+// The beer in the lines that are flushed, with what it may come to at least and at
+// most (95 %): hoses are drawn and measured to a few percent, and a keg may or may
+// not have run empty by then. The price is of the beer that has one on record.
+struct BeerLost {
+  Volume likely = units::litres(0), least = units::litres(0), most = units::litres(0);
+  std::int64_t price_minor = 0, price_least = 0, price_most = 0;
+};
+
 struct DayCost {
-  Volume beer_lost = units::litres(0);  // in the lines that are flushed
-  std::int64_t price_minor = 0;         // of that beer, where its price is on record
+  BeerLost beer;
   std::int64_t lines_unpriced = 0;
   std::int64_t lines_unmeasured = 0;  // whose hose is not on record: not in the volume
   std::int64_t lines_run_empty = 0;   // whose keg will have run out: nothing lost
@@ -134,6 +145,8 @@ struct PlannedDay {
   std::vector<LeftOut> left_out;
   std::vector<PlanStep> steps;
   DayCost cost;
+  // Kegs that have beer now and work on this list: to be done once they are empty.
+  std::vector<KegId> when_empty;
 };
 
 // Nothing, when nothing falls due within the horizon; else one or two days, the
@@ -154,5 +167,8 @@ struct PlannedDay {
 // The beer a line holds, by its pieces, else its length and bore; nullopt when
 // they are not on record.
 [[nodiscard]] std::optional<Volume> volume_of_line(LineId, const CellarStatus&);
+// The same with its error: bore within 3 %, length within 5 % (assumed: hose is
+// drawn to a few percent and measured along its way).
+[[nodiscard]] std::optional<units::Estimate<Volume>> beer_in_line(LineId, const CellarStatus&);
 
 }  // namespace ullage::cellar

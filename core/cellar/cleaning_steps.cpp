@@ -23,6 +23,10 @@ constexpr double minutes_to_rinse = 2;
 constexpr double minutes_to_release = 2;
 constexpr double minutes_to_purge = 3;
 
+// Of a hose, 95 %, assumed: drawn to a few percent, measured along its way.
+constexpr double bore_within = 0.03;
+constexpr double length_within = 0.05;
+
 class StepWriter {
  public:
   StepWriter(const std::vector<DueWork>& tasks, const CellarStatus& cellar, const CleaningKit& kit,
@@ -309,6 +313,17 @@ std::optional<Volume> volume_of_line(LineId id, const CellarStatus& cellar) {
     if (one) litres += units::in_litres(*one);
   }
   return units::litres(litres);
+}
+
+std::optional<units::Estimate<Volume>> beer_in_line(LineId id, const CellarStatus& cellar) {
+  const auto held = volume_of_line(id, cellar);
+  const LineStatus* line = cellar.find(id);
+  if (!held || line == nullptr) return std::nullopt;
+  // The volume goes with the square of the bore.
+  const std::string& name = line->record.name;
+  return units::Estimate<Volume>(*held)
+      .with({name + ": bore"}, 2 * bore_within * units::to_magnitude(*held))
+      .with({name + ": length"}, length_within * units::to_magnitude(*held));
 }
 
 }  // namespace ullage::cellar

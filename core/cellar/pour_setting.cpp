@@ -112,6 +112,8 @@ void tell_places(PourSetting& s, const KegStatus& keg, Instant now, const PlaceL
   }
 }
 
+}  // namespace
+
 Volume glass_of(UnitsPreset units) {
   switch (units) {
     case UnitsPreset::us:
@@ -123,8 +125,6 @@ Volume glass_of(UnitsPreset units) {
   }
   return units::litres(0.5);
 }
-
-}  // namespace
 
 std::expected<PourSetting, Message> pour_setting(const LineTimeline& line, const KegTimeline& keg,
                                                  const KegStatus& status, Instant now,

@@ -13,6 +13,9 @@
 
 namespace ullage::cellar {
 
+// The glass that is usual there: a pint, or half a litre.
+[[nodiscard]] Volume glass_of(UnitsPreset);
+
 using PlaceLookup = std::function<const PlaceHistory&(PlaceId)>;
 
 // Or what is missing: the hose, gas on the keg, a temperature.

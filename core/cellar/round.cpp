@@ -6,12 +6,16 @@
 #include <tuple>
 
 #include "core/cellar/cellar_status.h"
+#include "core/cellar/pour_setting.h"
+#include "core/cellar/readings.h"
+#include "core/physics/line_calibration.h"
 #include "core/units/magnitude.h"
 
 namespace ullage::cellar {
 namespace {
 
-constexpr double as_set_within_pascals = 700;  // a tenth of a psi: the same setting
+// By lifting a keg, of a full one, 95 % (assumed, as for every such reading).
+constexpr double heft_within = 0.15;
 
 double magnitude(const RoundValue& v) {
   return visit([](auto q) { return units::to_magnitude(q); }, v);
@@ -37,7 +41,8 @@ const std::vector<AskLimits>& ask_limits() {
       {RoundAsk::bottle_weight, units::kilograms(1), units::kilograms(150), units::kilograms(0.1),
        4},
       {RoundAsk::bottle_gauge, units::gauge_bar(0), units::gauge_bar(330), units::gauge_bar(5),
-       5e6}};
+       5e6},
+      {RoundAsk::pour_time, units::seconds(1), units::seconds(180), units::seconds(0.5), 4}};
   return all;
 }
 
@@ -46,91 +51,257 @@ const AskLimits& ask_limits_of(RoundAsk ask) {
                        [&](const AskLimits& l) { return l.ask == ask; });
 }
 
-RoundQuestion question(RoundAsk ask) {
-  const AskLimits& l = ask_limits_of(ask);
-  return {ask, {}, {}, l.least, l.greatest, l.step};
-}
-
-RoundQuestion pressure_question(RoundAsk ask, const KegStatus& keg) {
-  RoundQuestion q = question(ask);
-  if (keg.gas.set) {
-    q.last = *keg.gas.set;
-    q.last_at = keg.gas.since;
+// Kinds of instrument that a value is read on.
+std::vector<InstrumentKind> kinds_for(RoundAsk ask) {
+  using enum InstrumentKind;
+  switch (ask) {
+    case RoundAsk::place_temperature:
+      return {thermometer, fridge_display};
+    case RoundAsk::gas_pressure:
+      return {regulator_dial, pressure_gauge};
+    case RoundAsk::rest_pressure:
+    case RoundAsk::hold_pressure:
+      return {spunding_dial, pressure_gauge, regulator_dial};
+    case RoundAsk::keg_weight:
+    case RoundAsk::bottle_weight:
+      return {parcel_scale, bathroom_scale};
+    case RoundAsk::bottle_gauge:
+      return {pressure_gauge};
+    case RoundAsk::share_left:
+    case RoundAsk::pour_time:
+      break;
   }
-  return q;
+  return {};
 }
 
-// The last time the value was read, from the thing's own story.
-template <class P, class Read>
-RoundQuestion last_read(RoundAsk ask, SubjectRef about, const Journal& journal, Read&& read) {
-  RoundQuestion q = question(ask);
-  for (const Entry* e : journal.story(about)) {
-    const auto* p = get_if<P>(&e->payload);
-    if (p == nullptr) continue;
-    if (const std::optional<RoundValue> v = read(*p)) {
-      q.last = v;
-      q.last_at = e->header.happened_at;
+struct LastRead {
+  RoundValue value;
+  std::optional<InstrumentId> on;
+};
+
+// Writes the questions of stations: what was read last and on what, from the
+// journal.
+class Questioner {
+ public:
+  Questioner(const CellarStatus& cellar, const Journal& journal)
+      : cellar_(cellar), journal_(journal), lookup_(journal), readings_(lookup_) {}
+
+  [[nodiscard]] RoundStation keg(const KegStatus& keg);
+  [[nodiscard]] RoundStation bottle(const BottleStatus& bottle);
+  [[nodiscard]] RoundStation place(const PlaceStatus& place);
+
+ private:
+  RoundQuestion question(RoundAsk ask) {
+    const AskLimits& l = ask_limits_of(ask);
+    RoundQuestion q;
+    q.ask = ask;
+    q.least = l.least;
+    q.greatest = l.greatest;
+    q.step = l.step;
+    const std::vector<InstrumentKind> kinds = kinds_for(ask);
+    for (const InstrumentRecord& i : cellar_.instruments) {
+      const bool fits = std::find(kinds.begin(), kinds.end(), i.instrument_kind) != kinds.end();
+      if (i.in_use && fits) q.instruments.push_back(instrument(ask, i));
     }
+    return q;
   }
-  return q;
-}
+  RoundInstrument instrument(RoundAsk ask, const InstrumentRecord& i) {
+    RoundInstrument told{i.instrument, i.name, Mass{}};
+    visit(
+        [&]<class Q>(const units::Estimate<Q>& e) {
+          if constexpr (requires { told.within = e.error(); }) told.within = e.error();
+        },
+        reading(ask, ask_limits_of(ask).least, i.instrument, 0));
+    return told;
+  }
+  // With the errors of the instrument, or the usual ones where none is named. A
+  // bottle's gauge has no usual one.
+  RoundReading reading(RoundAsk ask, const RoundValue& v, std::optional<InstrumentId> on,
+                       std::int64_t sequence) {
+    switch (ask) {
+      case RoundAsk::place_temperature:
+        return readings_.temperature(get<Temperature>(v), on, sequence);
+      case RoundAsk::bottle_gauge:
+        if (!on) return units::Estimate<GaugePressure>(get<GaugePressure>(v));
+        break;
+      case RoundAsk::share_left:
+        return units::Estimate<units::Fraction>(get<units::Fraction>(v))
+            .with({"lifting"}, heft_within);
+      case RoundAsk::keg_weight:
+      case RoundAsk::bottle_weight:
+        return readings_.mass(get<Mass>(v), on, sequence);
+      case RoundAsk::pour_time:
+        return units::Estimate<units::Duration>(get<units::Duration>(v))
+            .with({"watch"}, physics::watch_half_width_seconds);
+      case RoundAsk::gas_pressure:
+      case RoundAsk::rest_pressure:
+      case RoundAsk::hold_pressure:
+        break;
+    }
+    return readings_.pressure(get<GaugePressure>(v), on, sequence);
+  }
+  void tell_last(RoundQuestion& q, const LastRead& last, std::optional<Instant> at,
+                 std::int64_t sequence) {
+    q.last = last.value;
+    q.last_read = reading(q.ask, last.value, last.on, sequence);
+    q.last_at = at;
+    const bool there =
+        std::any_of(q.instruments.begin(), q.instruments.end(),
+                    [&](const RoundInstrument& i) { return i.instrument == last.on; });
+    if (there) q.instrument = last.on;
+  }
+  // The last time the value was read, from the thing's own story.
+  template <class P, class Read>
+  RoundQuestion last_read(RoundAsk ask, SubjectRef about, Read&& read) {
+    RoundQuestion q = question(ask);
+    const auto story = journal_.story(about);
+    for (auto e = story.rbegin(); e != story.rend(); ++e) {
+      const auto* p = get_if<P>(&(*e)->payload);
+      if (p == nullptr) continue;
+      if (const std::optional<LastRead> v = read(*p)) {
+        tell_last(q, *v, (*e)->header.happened_at, (*e)->header.sequence);
+        break;
+      }
+    }
+    return q;
+  }
+  // As the gas was set; the dial is the regulator's own where none was named.
+  void tell_set(RoundQuestion& q, const KegStatus& keg, bool at_the_regulator) {
+    if (!keg.gas.set) return;
+    std::optional<InstrumentId> dial;
+    if (keg.gas.regulator && at_the_regulator) {
+      if (const auto r = lookup_.find(*keg.gas.regulator)) dial = r->dial;
+    }
+    const auto story = journal_.story(subject(keg.record.keg));
+    const auto set = std::find_if(story.rbegin(), story.rend(), [](const Entry* e) {
+      return holds_alternative<GasSet>(e->payload);
+    });
+    if (set != story.rend()) {
+      if (const auto& named = get<GasSet>((*set)->payload).instrument) dial = named;
+    }
+    tell_last(q, {*keg.gas.set, dial}, keg.gas.since, 0);
+  }
+  RoundQuestion gas(const KegStatus& keg) {
+    RoundQuestion q = question(RoundAsk::gas_pressure);
+    tell_set(q, keg, true);
+    return q;
+  }
+  // Read on the closed keg; until it has been, the pressure it was set to.
+  template <class P>
+  RoundQuestion closed(RoundAsk ask, const KegStatus& keg) {
+    RoundQuestion q =
+        last_read<P>(ask, subject(keg.record.keg), [](const P& r) -> std::optional<LastRead> {
+          if constexpr (std::is_same_v<P, CarbonationReading>) {
+            if (!r.pressure) return std::nullopt;
+            return LastRead{*r.pressure, r.instrument};
+          } else {
+            return LastRead{r.pressure, r.instrument};
+          }
+        });
+    const bool older = q.last_at && keg.gas.since && *q.last_at < *keg.gas.since;
+    if (!q.last || older) tell_set(q, keg, false);
+    return q;
+  }
+  RoundQuestion heft(SubjectRef keg) {
+    return last_read<LevelReading>(RoundAsk::share_left, keg,
+                                   [](const LevelReading& l) -> std::optional<LastRead> {
+                                     if (l.method != LevelMethod::heft || !l.fraction_left)
+                                       return std::nullopt;
+                                     return LastRead{*l.fraction_left, std::nullopt};
+                                   });
+  }
+  RoundQuestion weight(SubjectRef keg) {
+    return last_read<LevelReading>(RoundAsk::keg_weight, keg,
+                                   [](const LevelReading& l) -> std::optional<LastRead> {
+                                     if (!l.gross_mass) return std::nullopt;
+                                     return LastRead{*l.gross_mass, l.scale};
+                                   });
+  }
+  RoundQuestion pour(LineId line) {
+    std::optional<Volume> glass;
+    RoundQuestion q =
+        last_read<TimedPour>(RoundAsk::pour_time, subject(line), [&](const TimedPour& p) {
+          glass = p.volume;
+          return std::optional<LastRead>({p.duration, std::nullopt});
+        });
+    const UnitsPreset units = cellar_.cellar ? cellar_.cellar->units : UnitsPreset::metric;
+    q.glass = glass ? *glass : glass_of(units);
+    return q;
+  }
+  void ask_how_full(RoundStation& s, const KegStatus& keg) {
+    RoundQuestion lifted = heft(s.about);
+    if (!keg.record.tare) return s.questions.push_back(std::move(lifted));
+    RoundQuestion weighed = weight(s.about);
+    if (!s.line) {
+      s.questions.push_back(std::move(lifted));
+      s.questions.push_back(std::move(weighed));
+      return;
+    }
+    const bool by_scale =
+        weighed.last_at && (!lifted.last_at || *weighed.last_at > *lifted.last_at);
+    s.questions.push_back(by_scale ? std::move(weighed) : std::move(lifted));
+  }
 
-RoundStation keg_station(const KegStatus& keg, const Journal& journal) {
+  const CellarStatus& cellar_;
+  const Journal& journal_;
+  Lookup lookup_;
+  Readings readings_;
+};
+
+RoundStation Questioner::keg(const KegStatus& keg) {
   RoundStation s;
   s.about = subject(keg.record.keg);
   s.name = keg.record.tag;
   if (keg.place) s.place = keg.place->name;
   if (!keg.contents) {
-    s.questions.push_back(pressure_question(RoundAsk::hold_pressure, keg));
+    s.questions.push_back(closed<HoldReading>(RoundAsk::hold_pressure, keg));
     return s;
   }
-  s.questions.push_back(
-      pressure_question(keg.gas.on ? RoundAsk::gas_pressure : RoundAsk::rest_pressure, keg));
-  s.questions.push_back(
-      last_read<LevelReading>(RoundAsk::share_left, s.about, journal,
-                              [](const LevelReading& l) -> std::optional<RoundValue> {
-                                if (l.method != LevelMethod::heft || !l.fraction_left)
-                                  return std::nullopt;
-                                return RoundValue(*l.fraction_left);
-                              }));
-  if (keg.record.tare) {
-    s.questions.push_back(
-        last_read<LevelReading>(RoundAsk::keg_weight, s.about, journal,
-                                [](const LevelReading& l) -> std::optional<RoundValue> {
-                                  if (!l.gross_mass) return std::nullopt;
-                                  return RoundValue(*l.gross_mass);
-                                }));
-  }
+  if (keg.line) s.line = keg.line->line;
+  s.questions.push_back(keg.gas.on ? gas(keg)
+                                   : closed<CarbonationReading>(RoundAsk::rest_pressure, keg));
+  ask_how_full(s, keg);
+  const LineStatus* line = s.line ? cellar_.find(*s.line) : nullptr;
+  s.do_not_serve = keg.lock.has_value() || (line != nullptr && line->do_not_serve());
+  if (s.line && !s.do_not_serve) s.questions.push_back(pour(*s.line));
   return s;
 }
 
-RoundStation bottle_station(const BottleStatus& bottle, const CellarStatus& cellar,
-                            const Journal& journal) {
+RoundStation Questioner::bottle(const BottleStatus& bottle) {
   RoundStation s;
   s.about = subject(bottle.record.bottle);
   s.name = bottle.record.name;
   if (bottle.record.place) {
-    if (const PlaceStatus* place = cellar.find(*bottle.record.place)) s.place = place->record.name;
+    if (const PlaceStatus* place = cellar_.find(*bottle.record.place)) s.place = place->record.name;
   }
-  s.questions.push_back(
-      last_read<BottleWeighed>(RoundAsk::bottle_weight, s.about, journal,
-                               [](const BottleWeighed& w) -> std::optional<RoundValue> {
-                                 return RoundValue(w.gross_mass);
-                               }));
-  s.questions.push_back(last_read<GaugeRead>(
-      RoundAsk::bottle_gauge, s.about, journal,
-      [](const GaugeRead& g) -> std::optional<RoundValue> { return RoundValue(g.pressure); }));
+  std::optional<RegulatorId> on_it;
+  RoundQuestion weight = last_read<BottleWeighed>(
+      RoundAsk::bottle_weight, s.about, [&](const BottleWeighed& w) -> std::optional<LastRead> {
+        on_it = w.with_regulator;
+        return LastRead{w.gross_mass, w.scale};
+      });
+  const bool still_on =
+      on_it && std::find(bottle.feeds.begin(), bottle.feeds.end(), *on_it) != bottle.feeds.end();
+  if (still_on) weight.with_regulator = on_it;
+  s.questions.push_back(std::move(weight));
+  s.questions.push_back(last_read<GaugeRead>(RoundAsk::bottle_gauge, s.about,
+                                             [](const GaugeRead& g) -> std::optional<LastRead> {
+                                               return LastRead{g.pressure, g.instrument};
+                                             }));
   return s;
 }
 
-RoundStation place_station(const PlaceStatus& place) {
+RoundStation Questioner::place(const PlaceStatus& place) {
   RoundStation s;
   s.about = subject(place.record.place);
   s.name = place.record.name;
   s.place = place.record.name;
-  RoundQuestion q = question(RoundAsk::place_temperature);
-  if (place.temperature) q.last = *place.temperature;
-  q.last_at = place.read_at;
+  RoundQuestion q =
+      last_read<TemperatureRead>(RoundAsk::place_temperature, s.about,
+                                 [](const TemperatureRead& t) -> std::optional<LastRead> {
+                                   return LastRead{t.temperature, t.thermometer};
+                                 });
+  if (!q.last) q.last = place.temperature;  // as it is set
   s.questions.push_back(std::move(q));
   return s;
 }
@@ -170,96 +341,24 @@ std::vector<const PlaceStatus*> places_in_order(const CellarStatus& cellar) {
   return places;
 }
 
-void add_place(const std::optional<PlaceId>& place, const CellarStatus& cellar,
-               const Journal& journal, std::vector<RoundStation>& out) {
-  for (const KegStatus* keg : kegs_in(place, cellar)) {
-    out.push_back(keg_station(*keg, journal));
-  }
+void add_place(const std::optional<PlaceId>& place, const CellarStatus& cellar, Questioner& ask,
+               std::vector<RoundStation>& out) {
+  for (const KegStatus* keg : kegs_in(place, cellar)) out.push_back(ask.keg(*keg));
   for (const BottleStatus& bottle : cellar.bottles) {
-    if (bottle.record.in_use && bottle.record.place == place) {
-      out.push_back(bottle_station(bottle, cellar, journal));
-    }
+    if (bottle.record.in_use && bottle.record.place == place) out.push_back(ask.bottle(bottle));
   }
-}
-
-LevelReading level_by_heft(KegId keg, units::Fraction share) {
-  LevelReading l;
-  l.keg = keg;
-  l.method = LevelMethod::heft;
-  l.fraction_left = share;
-  return l;
-}
-
-LevelReading level_by_weight(KegId keg, Mass gross) {
-  LevelReading l;
-  l.keg = keg;
-  l.method = LevelMethod::weight;
-  l.gross_mass = gross;
-  return l;
-}
-
-std::optional<Payload> gas_payload(KegId id, GaugePressure read, const CellarStatus& cellar) {
-  const KegStatus* keg = cellar.find(id);
-  if (keg == nullptr) return std::nullopt;
-  if (keg->gas.set && std::abs(units::in_pascals(read) - units::in_pascals(*keg->gas.set)) <
-                          as_set_within_pascals) {
-    return std::nullopt;
-  }
-  GasSet g;
-  g.keg = id;
-  g.pressure = read;
-  g.regulator = keg->gas.regulator;
-  if (keg->gas.co2 != units::mole_fraction(1)) g.co2 = keg->gas.co2;
-  return Payload(g);
-}
-
-std::optional<Payload> payload_of(RoundAsk ask, const RoundValue& value, SubjectRef about,
-                                  const CellarStatus& cellar) {
-  const KegId keg{about.uuid};
-  const BottleId bottle{about.uuid};
-  switch (ask) {
-    case RoundAsk::place_temperature:
-      return Payload(
-          TemperatureRead{PlaceId{about.uuid}, get<Temperature>(value), {}, TemperatureOf::air});
-    case RoundAsk::gas_pressure:
-      return gas_payload(keg, get<GaugePressure>(value), cellar);
-    case RoundAsk::rest_pressure: {
-      const KegStatus* status = cellar.find(keg);
-      CarbonationReading r;
-      r.keg = keg;
-      r.pressure = get<GaugePressure>(value);
-      if (status != nullptr && status->beer_temperature) {
-        r.temperature = status->beer_temperature->value();
-      }
-      return Payload(r);
-    }
-    case RoundAsk::hold_pressure: {
-      HoldReading r;
-      r.keg = keg;
-      r.pressure = get<GaugePressure>(value);
-      return Payload(r);
-    }
-    case RoundAsk::share_left:
-      return Payload(level_by_heft(keg, get<units::Fraction>(value)));
-    case RoundAsk::keg_weight:
-      return Payload(level_by_weight(keg, get<Mass>(value)));
-    case RoundAsk::bottle_weight:
-      return Payload(BottleWeighed{bottle, get<Mass>(value), {}, {}});
-    case RoundAsk::bottle_gauge:
-      return Payload(GaugeRead{bottle, get<GaugePressure>(value), {}, {}, {}});
-  }
-  return std::nullopt;
 }
 
 }  // namespace
 
 std::vector<RoundStation> round_stations(const CellarStatus& cellar, const Journal& journal) {
   std::vector<RoundStation> out;
+  Questioner ask(cellar, journal);
   for (const PlaceStatus* place : places_in_order(cellar)) {
-    out.push_back(place_station(*place));
-    add_place(place->record.place, cellar, journal, out);
+    out.push_back(ask.place(*place));
+    add_place(place->record.place, cellar, ask, out);
   }
-  add_place(std::nullopt, cellar, journal, out);
+  add_place(std::nullopt, cellar, ask, out);
   return out;
 }
 
@@ -280,18 +379,6 @@ RoundDoubt doubt_about(const RoundQuestion& q, const RoundValue& value) {
 
 bool refuses(RoundDoubt doubt) {
   return doubt == RoundDoubt::below_range || doubt == RoundDoubt::above_range;
-}
-
-std::vector<Draft> round_drafts(const RoundStation& station,
-                                const std::vector<std::optional<RoundValue>>& read, Instant when,
-                                const CellarStatus& cellar) {
-  std::vector<Draft> drafts;
-  for (std::size_t i = 0; i < station.questions.size() && i < read.size(); ++i) {
-    if (!read[i]) continue;
-    auto payload = payload_of(station.questions[i].ask, *read[i], station.about, cellar);
-    if (payload) drafts.push_back({std::move(*payload), when, {}, {}});
-  }
-  return drafts;
 }
 
 }  // namespace ullage::cellar

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // A round through the cellar: its stations place by place, what to read at each
-// (at most three values), what it read last, and the entries that what was read
-// becomes. A station is one act.
+// (at most three values), what it read last and on what, and the entries that what
+// was read becomes. A station is one act.
 #pragma once
 
 #include <boost/variant2/variant.hpp>
@@ -12,6 +12,7 @@
 
 #include "core/cellar/journal.h"
 #include "core/cellar/status.h"
+#include "core/units/estimate.h"
 
 namespace ullage::cellar {
 
@@ -23,29 +24,55 @@ enum class RoundAsk {
   share_left,     // by the heft of the keg
   keg_weight,
   bottle_weight,
-  bottle_gauge
+  bottle_gauge,
+  pour_time  // how long a measured glass takes at the tap
 };
 
-using RoundValue = boost::variant2::variant<Temperature, GaugePressure, units::Fraction, Mass>;
+using RoundValue =
+    boost::variant2::variant<Temperature, GaugePressure, units::Fraction, Mass, units::Duration>;
+// The same with the errors of what it was read on.
+using RoundReading =
+    boost::variant2::variant<units::Estimate<Temperature>, units::Estimate<GaugePressure>,
+                             units::Estimate<units::Fraction>, units::Estimate<Mass>,
+                             units::Estimate<units::Duration>>;
+
+// An instrument that a value may be read on, and within what it reads true (95 %,
+// bias and repeatability together).
+struct RoundInstrument {
+  InstrumentId instrument;
+  std::string name;
+  boost::variant2::variant<TemperatureDifference, PressureDifference, Mass> within;
+};
 
 struct RoundQuestion {
   RoundAsk ask = RoundAsk::place_temperature;
   std::optional<RoundValue> last;
+  std::optional<RoundReading> last_read;  // with the errors of what it was read on then
   std::optional<Instant> last_at;
   RoundValue least, greatest;  // refused outside
   RoundValue step;             // of the steppers
+  // What it is read on: as the last time at this station, else the dial that hangs
+  // there. It is recorded with the reading; change it before round_drafts.
+  std::optional<InstrumentId> instrument;
+  std::vector<RoundInstrument> instruments;  // in use, of a fitting kind
+  std::optional<Volume> glass;               // of a pour
+  // Of a bottle's weight: left on while weighing, as the last time.
+  std::optional<RegulatorId> with_regulator;
 };
 
 struct RoundStation {
   SubjectRef about;
-  std::string name;   // "K07", "Cold box", "Bottle 2"
-  std::string place;  // where it stands; empty: not known
+  std::string name;            // "K07", "Cold box", "Bottle 2"
+  std::string place;           // where it stands; empty: not known
+  std::optional<LineId> line;  // a keg's on tap
+  bool do_not_serve = false;   // that line: no pour is asked for
   std::vector<RoundQuestion> questions;
 };
 
-// In walking order (the places’ own): each place with its temperature first, then its kegs (those
-// on tap by tap, the others by tag), then its gas bottles; things that stand
-// nowhere known come last.
+// A keg on tap is asked how long a glass takes, and either how heavy it is or how
+// full it feels, whichever was read last. In walking order (the places’ own): each place with its
+// temperature first, then its kegs (those on tap by tap, the others by tag), then its gas bottles;
+// things that stand nowhere known come last.
 [[nodiscard]] std::vector<RoundStation> round_stations(const CellarStatus&, const Journal&);
 
 // What a value makes one look twice at, said before it is logged.
@@ -54,7 +81,8 @@ enum class RoundDoubt { none, below_range, above_range, much_higher, much_lower,
 [[nodiscard]] bool refuses(RoundDoubt);  // outside its range: not to be logged
 
 // The entries for what was read; a question without a value makes none, nor does
-// a gas pressure that still stands as it was set.
+// a gas pressure that still stands as it was set. A pour takes the gas pressure that
+// was read beside it.
 [[nodiscard]] std::vector<Draft> round_drafts(const RoundStation&,
                                               const std::vector<std::optional<RoundValue>>& read,
                                               Instant when, const CellarStatus&);

@@ -11,30 +11,41 @@ namespace {
 constexpr std::string_view reason_emptied = "a dirty keg dries hard and spoils the next beer";
 constexpr std::string_view reason_by_maker = "maker's instructions and your local rules come first";
 
-constexpr auto practice_7 = std::to_array<ReadyRule>({
-    {RuleScope::line, WorkKind::caustic, 7, "yeast and bacteria grow back within days",
-     "national trade practice (GB; guide value in DE), 7 days"},
-    {RuleScope::line, WorkKind::acid, 90, "beer stone", "trade handbook, quarterly"},
-    {RuleScope::line, WorkKind::strip_down, 7, "parts that meet air",
-     "national trade practice, with each cleaning"},
-    {RuleScope::coupler, WorkKind::coupler_clean, 7, "beer dries in the coupler",
-     "national trade practice, with each cleaning"},
-    {RuleScope::keg, WorkKind::keg_clean, std::nullopt, reason_emptied, "common practice"},
-});
-constexpr auto handbook_14 = std::to_array<ReadyRule>({
-    {RuleScope::line, WorkKind::caustic, 14, "yeast and bacteria grow back",
-     "trade handbook (US), 14 days"},
-    {RuleScope::line, WorkKind::acid, 90, "beer stone", "trade handbook (US), quarterly"},
-    {RuleScope::line, WorkKind::strip_down, 14, "faucets apart, with each cleaning",
-     "trade handbook (US), 14 days"},
-    {RuleScope::coupler, WorkKind::coupler_clean, 14, "by hand, with each cleaning",
-     "trade handbook (US), 14 days"},
-    {RuleScope::keg, WorkKind::keg_clean, std::nullopt, reason_emptied, "common practice"},
-});
+constexpr ReadyRule wash_when_emptied{RuleScope::keg, WorkKind::keg_clean, std::nullopt,
+                                      reason_emptied, "common practice"};
+
+struct WhySaidBy {
+  std::string_view reason, source;
+};
+// Lines, faucets and couplers every so many days, acid each quarter, and kegs.
+constexpr std::array<ReadyRule, 5> line_routine(std::int64_t days, WhySaidBy caustic,
+                                                WhySaidBy acid, WhySaidBy faucet,
+                                                WhySaidBy coupler) {
+  const auto of = [](RuleScope scope, WorkKind work, std::int64_t every, WhySaidBy w) {
+    return ReadyRule{scope, work, every, w.reason, w.source};
+  };
+  return {of(RuleScope::line, WorkKind::caustic, days, caustic),
+          of(RuleScope::line, WorkKind::acid, 90, acid),
+          of(RuleScope::line, WorkKind::strip_down, days, faucet),
+          of(RuleScope::coupler, WorkKind::coupler_clean, days, coupler), wash_when_emptied};
+}
+
+constexpr auto practice_7 =
+    line_routine(7,
+                 {"yeast and bacteria grow back within days",
+                  "national trade practice (GB; guide value in DE), 7 days"},
+                 {"beer stone", "trade handbook, quarterly"},
+                 {"parts that meet air", "national trade practice, with each cleaning"},
+                 {"beer dries in the coupler", "national trade practice, with each cleaning"});
+constexpr auto handbook_14 =
+    line_routine(14, {"yeast and bacteria grow back", "trade handbook (US), 14 days"},
+                 {"beer stone", "trade handbook (US), quarterly"},
+                 {"faucets apart, with each cleaning", "trade handbook (US), 14 days"},
+                 {"by hand, with each cleaning", "trade handbook (US), 14 days"});
 constexpr auto regulator_28 = std::to_array<ReadyRule>({
     {RuleScope::line, WorkKind::caustic, 28, "the longest that one regulator allows",
      "a regulator's rule (US-RI), 4 weeks, countersigned"},
-    {RuleScope::keg, WorkKind::keg_clean, std::nullopt, reason_emptied, "common practice"},
+    wash_when_emptied,
 });
 constexpr auto ready_gear = std::to_array<ReadyRule>({
     {RuleScope::keg, WorkKind::seals, 365, "rubber hardens and leaks",
@@ -87,9 +98,11 @@ struct Gatherer {
         }
         break;
       case RuleScope::keg:
-        // Not while it is with somebody else.
+        // Not while it is with somebody else; and a supplier's goes back to them as it
+        // is, unless the rule is for that very keg.
         for (const KegStatus& k : cellar.kegs) {
-          if (k.record.in_use && k.registered_now && !k.lent_to) f(subject(k.record.keg));
+          const bool kept = k.record.owner != Owner::supplier || r.keg;
+          if (k.record.in_use && k.registered_now && !k.lent_to && kept) f(subject(k.record.keg));
         }
         break;
       case RuleScope::bottle:

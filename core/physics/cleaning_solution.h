@@ -54,16 +54,13 @@ struct SolutionParts {
                                                  units::Density mass_per_volume);
 
 // What a line cleaning usually is: a brewers' association recommendation as draught
-// service pages reproduce it (verified).
+// service pages reproduce it (verified). How often is a matter of rules
+// (core/cellar/work_rules.h).
 struct LineCleaningPractice {
-  units::Duration going_round = units::minutes(15);
   units::Duration standing = units::minutes(20);
   units::Fraction caustic{0.02};
-  units::Fraction caustic_for_old_lines{0.03};
   units::Temperature coldest = units::fahrenheit(80);
   units::Temperature hottest = units::fahrenheit(125);
-  units::Duration routine = units::days(14);
-  units::Duration acid = units::days(91);
 };
 inline const LineCleaningPractice line_cleaning_practice{};
 

@@ -24,7 +24,7 @@ CleaningList cleaning_list(const cellar::PlannedDay& day, const cellar::CellarSt
     row.takes = say_amounts(step, s);
     row.caution = say_caution(step, s);
     for (const cellar::SubjectRef& thing : step.things)
-      row.things.push_back(name_of(thing, status));
+      row.things.push_back(say_thing(thing, day, status));
     list.steps.push_back(std::move(row));
   }
   for (const cellar::LeftOut& l : day.left_out) list.left_out.push_back(say_left_out(l, status, s));

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/physics/gas_use.h"
@@ -36,6 +37,34 @@ std::string powder(units::Mass m, const Speaker& s) {
   const double g = units::in_grams(m);
   if (g < 1000) return fmt::format("{:.0f} g", g);
   return s.printer.print(m);
+}
+
+// The same with its error, in one unit.
+std::string liquid_with_error(units::Volume v, units::Volume wide, const Speaker& s) {
+  if (s.printer.units.volume == units::VolumeUnit::us_gallon) {
+    if (units::in_us_gallons(v) < 0.25) {
+      return units::value_with_error(units::in_us_gallons(v) * 128,
+                                     units::in_us_gallons(wide) * 128, s.printer.style) +
+             " fl oz";
+    }
+  } else if (units::in_litres(v) < 1) {
+    return units::value_with_error(units::in_litres(v) * 1000, units::in_litres(wide) * 1000,
+                                   s.printer.style) +
+           " mL";
+  }
+  return s.printer.print(units::Estimate<units::Volume>(v).with_error({"hoses"}, wide));
+}
+
+// How warm the solution usually is, in whole degrees.
+std::string say_warmth(const Speaker& s) {
+  const physics::LineCleaningPractice& usual = physics::line_cleaning_practice;
+  if (s.printer.units.temperature == units::TemperatureUnit::fahrenheit) {
+    return "at " + s.printer.print_range(usual.coldest, usual.hottest);
+  }
+  const auto whole = [](units::Temperature t) {
+    return units::celsius(std::round(units::in_celsius(t)));
+  };
+  return "at " + s.printer.print_range(whole(usual.coldest), whole(usual.hottest));
 }
 
 std::string money(std::int64_t minor) { return fmt::format("{}.{:02}", minor / 100, minor % 100); }
@@ -118,6 +147,11 @@ std::vector<std::string> say_why(const DueWork& w, const Speaker& s) {
   return lines;
 }
 
+std::string say_will_be(const DueWork& w, const CellarStatus& names, const Speaker& s) {
+  return fmt::format("{} – {} will be {} ({})", name_of(w.about, names), say(w.work, s),
+                     say_due(w, s), say_rule(w.governing, s));
+}
+
 std::string say_step(const PlanStep& step, const Speaker& s) {
   switch (step.kind) {
     case StepKind::check_alarm:
@@ -173,6 +207,9 @@ std::string say_amounts(const PlanStep& step, const Speaker& s) {
   } else if (step.water) {
     parts.push_back("at least " + liquid(*step.water, s) + " of water");
   }
+  if (step.kind == StepKind::caustic && !step.kegs) {
+    parts.push_back(say_warmth(s));
+  }
   if (step.contact) parts.push_back(say_minutes(*step.contact, s) + " contact");
   if (step.seals > 0) {
     parts.push_back(fmt::format("{} set{} of seals", step.seals, step.seals == 1 ? "" : "s"));
@@ -224,13 +261,28 @@ std::string say_reason(const PlannedDay& day, const Speaker&) {
   return {};
 }
 
+std::string say_beer_lost(const BeerLost& lost, const Speaker& s) {
+  const auto litres = [](units::Volume v) { return units::in_litres(v); };
+  if (litres(lost.most) < 0.005) return "no beer lost that is on record";
+  const double up = litres(lost.most) - litres(lost.likely);
+  const double down = litres(lost.likely) - litres(lost.least);
+  // As wide above as below: hoses alone. Else a keg may or may not have run empty.
+  const bool even = std::abs(up - down) < 0.001;
+  std::string words =
+      even ? "about " + liquid_with_error(lost.likely, units::litres(up), s) + " of beer lost"
+           : liquid(lost.least, s) + " to " + liquid(lost.most, s) + " of beer lost, likely " +
+                 liquid(lost.likely, s);
+  if (lost.price_most <= 0) return words;
+  words += even ? ", worth " + money(lost.price_minor) + " ± " +
+                      money(lost.price_most - lost.price_minor)
+                : ", worth " + money(lost.price_least) + " to " + money(lost.price_most);
+  return words;
+}
+
 std::vector<std::string> say_cost(const PlannedDay& day, const Speaker& s) {
   const DayCost& c = day.cost;
   std::vector<std::string> lines;
-  std::string beer = units::in_litres(c.beer_lost) < 0.005
-                         ? std::string("no beer lost that is on record")
-                         : "about " + liquid(c.beer_lost, s) + " of beer lost";
-  if (c.price_minor > 0) beer += ", worth " + money(c.price_minor);
+  std::string beer = say_beer_lost(c.beer, s);
   if (c.lines_unpriced > 0) beer += fmt::format(" ({} without a price)", c.lines_unpriced);
   if (c.lines_unmeasured > 0) {
     beer += fmt::format("; {} line{} not measured", c.lines_unmeasured,
@@ -238,7 +290,7 @@ std::vector<std::string> say_cost(const PlannedDay& day, const Speaker& s) {
   }
   lines.push_back(std::move(beer));
   if (c.lines_run_empty > 0) {
-    lines.push_back(fmt::format("{} keg{} run empty by then", c.lines_run_empty,
+    lines.push_back(fmt::format("{} keg{} on tap likely empty by then", c.lines_run_empty,
                                 c.lines_run_empty == 1 ? "" : "s"));
   }
   lines.push_back(
@@ -247,6 +299,21 @@ std::vector<std::string> say_cost(const PlannedDay& day, const Speaker& s) {
   lines.push_back(fmt::format("{} task{}, {}", day.tasks.size(), day.tasks.size() == 1 ? "" : "s",
                               say_minutes(c.time, s)));
   return lines;
+}
+
+std::string say_thing(SubjectRef thing, const PlannedDay& day, const CellarStatus& names) {
+  std::string words = name_of(thing, names);
+  if (waits_for_empty(thing, day, names)) words += ", once it has run empty";
+  return words;
+}
+
+bool waits_for_empty(SubjectRef thing, const PlannedDay& day, const CellarStatus& now) {
+  const KegId id{thing.uuid};
+  if (std::find(day.when_empty.begin(), day.when_empty.end(), id) == day.when_empty.end()) {
+    return false;
+  }
+  const KegStatus* keg = now.find(id);
+  return keg != nullptr && keg->contents.has_value();
 }
 
 std::string say_left_out(const LeftOut& l, const CellarStatus& names, const Speaker& s) {

@@ -22,6 +22,10 @@ namespace ullage::report {
 // Why it is due, line by line: its rule, what was done last, other rules, put off.
 [[nodiscard]] std::vector<std::string> say_why(const cellar::DueWork&, const Speaker&);
 
+// "Line 1 – Clean the line will be 3 days overdue (every 14 days: own rule)"
+[[nodiscard]] std::string say_will_be(const cellar::DueWork&, const cellar::CellarStatus& names,
+                                      const Speaker&);
+
 // "Every line before the cleaner goes in"
 [[nodiscard]] std::string say_step(const cellar::PlanStep&, const Speaker&);
 // What it takes: "2.3 L of solution: 114 mL of line cleaner, 2.2 L of water; 20 min contact"
@@ -33,6 +37,14 @@ namespace ullage::report {
 // What the day costs, line by line. Money is in the cellar's own currency, which
 // the program does not know: 1234 is said "12.34".
 [[nodiscard]] std::vector<std::string> say_cost(const cellar::PlannedDay&, const Speaker&);
+// "about 287 ± 22 mL of beer lost, worth 1.15 ± 0.09"
+[[nodiscard]] std::string say_beer_lost(const cellar::BeerLost&, const Speaker&);
+// A thing of the day's list: "K03", or "K03, once it has run empty".
+[[nodiscard]] std::string say_thing(cellar::SubjectRef, const cellar::PlannedDay&,
+                                    const cellar::CellarStatus&);
+// A keg on the list that still has beer in it.
+[[nodiscard]] bool waits_for_empty(cellar::SubjectRef, const cellar::PlannedDay&,
+                                   const cellar::CellarStatus& now);
 [[nodiscard]] std::string say_left_out(const cellar::LeftOut&, const cellar::CellarStatus& names,
                                        const Speaker&);
 [[nodiscard]] std::string say_minutes(units::Duration, const Speaker&);  // "25 min", "2 h 10 min"

@@ -92,8 +92,14 @@ TEST(CleaningPlan, TellsTheBeerInTheLinesAndItsPrice) {
   c.cleaned(line, day(-4, 10));
   const auto days = c.propose(2, c.wishes(2));
   const double litres = std::numbers::pi / 4 * 0.006 * 0.006 * 5 * 1000;
-  EXPECT_NEAR(units::in_litres(days[0].cost.beer_lost), litres, 1e-9);
-  EXPECT_EQ(days[0].cost.price_minor, 57);
+  const BeerLost& beer = days[0].cost.beer;
+  EXPECT_NEAR(units::in_litres(beer.likely), litres, 1e-9);
+  EXPECT_EQ(beer.price_minor, 57);
+  // Bore within 3 % is volume within 6; with 5 % of length: the root of 36 + 25 is 7.81 %.
+  EXPECT_NEAR(units::in_litres(beer.least), litres * (1 - 0.0781), 1e-4);
+  EXPECT_NEAR(units::in_litres(beer.most), litres * (1 + 0.0781), 1e-4);
+  EXPECT_EQ(beer.price_least, 52);
+  EXPECT_EQ(beer.price_most, 61);
   EXPECT_EQ(days[0].cost.lines_unpriced, 0);
 }
 
@@ -116,15 +122,67 @@ TEST(CleaningPlan, TheOtherDayWaitsForAKegThatRunsEmpty) {
   c.rule(RuleScope::line, WorkKind::caustic, 14);
   c.cleaned(line, day(-4, 10));
   PlanWishes w = c.wishes(2);
-  w.empties = {{keg, day(13, 20)}};
+  w.empties = {{keg, {day(11, 20), day(13, 20), day(16, 20)}}};
   const auto days = c.propose(2, w);
   ASSERT_THAT(days, SizeIs(2));
   EXPECT_EQ(days[0].day, date(10));
   EXPECT_EQ(days[1].day, date(13));
   EXPECT_EQ(days[1].why, DayReason::least_beer_lost);
   EXPECT_EQ(days[1].cost.lines_run_empty, 1);
-  EXPECT_EQ(days[1].cost.price_minor, 0);
+  EXPECT_EQ(days[1].cost.beer.price_minor, 0);
+  EXPECT_EQ(units::in_litres(days[1].cost.beer.least), 0);
+  EXPECT_NEAR(units::in_litres(days[1].cost.beer.most), 1.5708 * 1.0781, 1e-3)
+      << "it may still have beer on that day";
   EXPECT_EQ(days[1].cost.most_days_late, 3);
+}
+
+TEST(CleaningPlan, AKegForecastToRunEmptyIsWashedOnTheDay) {
+  PlanCellar c;
+  const LineId line = c.hose("1", 20, 10);
+  const KegId keg = c.on_tap("K1", line);
+  c.rule(RuleScope::keg, WorkKind::keg_clean, std::nullopt);
+  c.rule(RuleScope::keg, WorkKind::seals, 30);  // since day -60
+  PlanWishes w = c.wishes(2);
+  EXPECT_THAT(c.propose(2, w), IsEmpty()) << "nothing tells when it runs empty";
+  w.empties = {{keg, {day(5, 20), day(6, 20), day(6, 23)}}};
+  const auto days = c.propose(2, w);
+  ASSERT_FALSE(days.empty());
+  EXPECT_EQ(days[0].day, date(6));
+  ASSERT_THAT(days[0].tasks, SizeIs(2));
+  EXPECT_THAT(days[0].when_empty, ::testing::ElementsAre(keg));
+  using enum StepKind;
+  EXPECT_EQ(kinds_of(days[0].steps), (std::vector{vent, caustic, rinse, seals, purge}));
+  const auto rows = c.due(day(2, 8));
+  const auto before = plan_cleaning_day(date(5), rows, c.cellar(day(2, 8)), c.calendar, w);
+  EXPECT_THAT(before.tasks, IsEmpty()) << "a keg with beer is not opened";
+}
+
+TEST(CleaningPlan, TheForecastIsTheOneTheKegsShow) {
+  PlanCellar c;
+  const KegId keg = c.on_tap("K1", c.hose("1"));
+  EXPECT_THAT(kegs_running_empty(c.cellar(day(0))), IsEmpty()) << "nobody has read a level";
+  for (const int at : {-2, -1, 0}) {
+    LevelReading l;
+    l.keg = keg;
+    l.fraction_left = units::fraction(0.5 - 0.2 * (at + 2));
+    c.log(day(at, 12), l);
+  }
+  const auto status = c.cellar(day(0, 13));
+  const auto told = kegs_running_empty(status);
+  ASSERT_THAT(told, SizeIs(1));
+  EXPECT_EQ(told[0].keg, keg);
+  EXPECT_EQ(told[0].when.likely, status.find(keg)->level.runs_out->likely);
+}
+
+TEST(CleaningPlan, ASuppliersKegGoesBackUnwashed) {
+  PlanCellar c;
+  const KegId keg = c.keg("K1", c.bar);
+  KegRecord theirs = c.cellar(day(-3)).find(keg)->record;
+  theirs.owner = Owner::supplier;
+  c.log(day(-2), theirs);
+  c.rule(RuleScope::keg, WorkKind::keg_clean, std::nullopt);
+  c.log(day(-1), Emptied{keg});
+  EXPECT_THAT(c.due(day(0, 8)), IsEmpty());
 }
 
 TEST(CleaningPlan, WorkPutOffWaitsForItsDay) {

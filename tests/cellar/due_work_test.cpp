@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 
 #include "tests/cellar/routine_cellar.h"
+#include "tests/published/csv.h"
 
 namespace ullage::testing {
 namespace {
@@ -261,6 +262,24 @@ TEST(WorkRules, TakingASetTwiceAddsNothing) {
   const auto first = rules_to_add(set, {}, ids);
   EXPECT_EQ(first.size(), set.rules.size());
   EXPECT_THAT(rules_to_add(set, first, ids), IsEmpty());
+}
+
+TEST(ReadyRules, OfTheHandbookAreThePrintedOnes) {
+  const auto printed = [](const std::string& item) {
+    for (const published::Row& row : published::table("cleaning_practice.csv")) {
+      if (row.text("item") == item) return row.number("value_max");
+    }
+    ADD_FAILURE() << "no row " << item;
+    return 0.0;
+  };
+  const ReadySet& set = ready_rule_sets()[1];
+  EXPECT_EQ(set.rules[0].work, WorkKind::caustic);
+  EXPECT_EQ(static_cast<double>(*set.rules[0].interval_days),
+            printed("routine line clean interval"));
+  EXPECT_EQ(set.rules[1].work, WorkKind::acid);
+  // Three months: a quarter of a year, to the week.
+  EXPECT_NEAR(static_cast<double>(*set.rules[1].interval_days) / 365.25 * 12,
+              printed("acid clean interval"), 0.25);
 }
 
 }  // namespace

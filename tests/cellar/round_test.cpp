@@ -8,6 +8,7 @@
 
 #include <cmath>
 
+#include "core/cellar/presets.h"
 #include "tests/cellar/scenario.h"
 
 namespace ullage::testing {
@@ -125,6 +126,73 @@ TEST_F(RoundTest, APlaceAsksItsTemperature) {
   const auto drafts = round_drafts(*at, {RoundValue(units::celsius(4))}, day(2), s.cellar(day(2)));
   ASSERT_THAT(drafts, SizeIs(1));
   EXPECT_EQ(get<TemperatureRead>(drafts[0].payload).place, box);
+}
+
+InstrumentRecord instrument(InstrumentKind kind, const char* name, std::uint8_t n) {
+  InstrumentRecord i = instrument_from_preset(kind);
+  i.instrument.uuid.bytes[0] = 0xcd;
+  i.instrument.uuid.bytes[15] = n;
+  i.name = name;
+  return i;
+}
+
+// What was read with, last time at this station, is what it is read with again,
+// with its errors, and it goes into the entry.
+TEST_F(RoundTest, RemembersWhatEachStationIsReadOn) {
+  const InstrumentRecord probe = instrument(InstrumentKind::thermometer, "Probe", 1);
+  const InstrumentRecord display = instrument(InstrumentKind::fridge_display, "Display", 2);
+  const InstrumentRecord dial = instrument(InstrumentKind::regulator_dial, "Dial", 3);
+  for (const InstrumentRecord& i : {probe, display, dial}) s.log(day(0), i);
+  s.log(day(1), TemperatureRead{box, units::celsius(3.04), display.instrument, TemperatureOf::air});
+  s.log(day(1), TemperatureRead{cellar, units::celsius(12), probe.instrument, TemperatureOf::air});
+  const auto all = stations();
+  const auto at = [&](const char* name) {
+    return *std::find_if(all.begin(), all.end(),
+                         [&](const RoundStation& st) { return st.name == name; });
+  };
+  const RoundQuestion cold = at("Cold box").questions.at(0);
+  EXPECT_EQ(cold.instrument, display.instrument);
+  EXPECT_THAT(cold.instruments, SizeIs(2)) << "no dial reads a temperature";
+  EXPECT_EQ(at("Cellar").questions.at(0).instrument, probe.instrument);
+  // Bias 2 and repeatability 0.5 of a fridge display, as the design has them: root of 4.25.
+  const auto read = get<units::Estimate<Temperature>>(*cold.last_read);
+  EXPECT_NEAR(read.half_width(), std::sqrt(2 * 2 + 0.5 * 0.5), 1e-9);
+  RoundStation here = at("Cold box");
+  auto drafts = round_drafts(here, {RoundValue(units::celsius(4))}, day(2), s.cellar(day(2)));
+  EXPECT_EQ(get<TemperatureRead>(drafts.at(0).payload).thermometer, display.instrument);
+  here.questions[0].instrument = probe.instrument;
+  drafts = round_drafts(here, {RoundValue(units::celsius(4))}, day(2), s.cellar(day(2)));
+  s.log(day(2), drafts.at(0).payload);
+  EXPECT_EQ(stations(day(2, 1)).at(0).questions.at(0).instrument, probe.instrument);
+}
+
+TEST_F(RoundTest, AtATapOffersTheTimedPour) {
+  const KegId a = s.keg("K01", box);
+  s.fill(a, rye, day(0));
+  s.gas(a, day(0, 1), 12);
+  const LineId line = s.line("Line 1", "1");
+  const auto here = [&] {
+    const auto all = stations();
+    return *std::find_if(all.begin(), all.end(),
+                         [](const RoundStation& st) { return st.name == "K01"; });
+  };
+  for (const RoundQuestion& q : here().questions) EXPECT_NE(q.ask, RoundAsk::pour_time);
+  s.log(day(1), Tapped{a, line});
+  const RoundStation st = here();
+  ASSERT_THAT(st.questions, SizeIs(3));
+  EXPECT_EQ(st.questions[2].ask, RoundAsk::pour_time);
+  const auto drafts = round_drafts(
+      st, {RoundValue(units::gauge_psi(14)), std::nullopt, RoundValue(units::seconds(9))}, day(2),
+      s.cellar(day(2)));
+  ASSERT_THAT(drafts, SizeIs(2));
+  const auto& pour = get<TimedPour>(drafts[1].payload);
+  EXPECT_EQ(pour.line, line);
+  EXPECT_EQ(pour.volume, *st.questions[2].glass);
+  EXPECT_EQ(pour.duration, units::seconds(9));
+  EXPECT_EQ(pour.pressure, units::gauge_psi(14)) << "read beside it";
+  s.log(day(1, 2), LineLocked{line, LineAgent::caustic, "", ""});
+  EXPECT_TRUE(here().do_not_serve);
+  EXPECT_THAT(here().questions, SizeIs(2)) << "cleaner may be in it";
 }
 
 }  // namespace

@@ -118,6 +118,73 @@ TEST_F(BeersJourney, ARoundBrokenOffGoesOnWhereItWasLeft) {
   EXPECT_FALSE(again.at_end());
 }
 
+// What it is read on is named, remembered for the station and recorded; at a tap a
+// glass is timed.
+TEST_F(BeersJourney, ARoundRecordsWhatWasReadOnWhatAndTimesAGlass) {
+  const auto walk_to = [](ui::RoundDialog& round, const char* name) {
+    for (int i = 0; i < 100 && round.station_name() != QLatin1String(name); ++i) {
+      QTest::keyClick(QApplication::focusWidget(), Qt::Key_PageDown);
+    }
+    ASSERT_EQ(round.station_name(), QLatin1String(name));
+  };
+  const auto read_on = [](ui::RoundDialog& round) {
+    for (auto* button : round.findChildren<QPushButton*>(QStringLiteral("read_on"))) {
+      if (button->isVisible()) return button->accessibleName();
+    }
+    return QString();
+  };
+  QString taken;
+  {
+    ui::RoundDialog round(context(), window_.get());
+    round.open();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return round.isAncestorOf(QApplication::focusWidget()); }));
+    walk_to(round, "K03");
+    EXPECT_TRUE(read_on(round).contains(QStringLiteral("Serving dial"))) << "that hangs there";
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_F2);  // none named
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_F2);
+    taken = read_on(round);
+    EXPECT_TRUE(taken.contains(QStringLiteral("Burst dial"))) << taken.toStdString();
+    const std::size_t before = entries();
+    // Pressure, how full, seconds: ten keys for a keg. At 1.2 s for a key by an
+    // unskilled typist (keystroke-level model, from memory) 12 s, so far under 30.
+    int keys = 0;
+    const auto key = [&](Qt::Key k) {
+      QTest::keyClick(QApplication::focusWidget(), k);
+      ++keys;
+    };
+    const auto type = [&](const QString& text) {
+      QTest::keyClicks(QApplication::focusWidget(), text);
+      keys += static_cast<int>(text.size());
+    };
+    type(QStringLiteral("12"));
+    key(Qt::Key_Tab);
+    type(QStringLiteral("40"));
+    key(Qt::Key_Tab);
+    type(QStringLiteral("11"));
+    key(Qt::Key_Return);
+    EXPECT_LE(keys * 1.2, 30.0);
+    ASSERT_EQ(entries(), before + 3);
+    const auto& all = cellar_->journal().entries();
+    const auto* gas = get_if<cellar::GasSet>(&all.at(before).payload);
+    const auto* pour = get_if<cellar::TimedPour>(&all.at(before + 2).payload);
+    ASSERT_TRUE(gas != nullptr && pour != nullptr);
+    EXPECT_TRUE(gas->instrument.has_value());
+    EXPECT_EQ(pour->duration, units::seconds(11));
+    EXPECT_EQ(pour->pressure, gas->pressure);
+    EXPECT_EQ(all.at(before).header.act, all.at(before + 2).header.act) << "one act a station";
+    round.reject();
+  }
+  ui::RoundDialog again(context(), window_.get());
+  again.open();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return again.isAncestorOf(QApplication::focusWidget()); }));
+  QTest::keyClick(QApplication::focusWidget(), Qt::Key_PageUp);
+  ASSERT_EQ(again.station_name(), QStringLiteral("K03"));
+  EXPECT_EQ(read_on(again), taken);
+  // Line 2 stands full of cleaner: nothing is poured from it.
+  walk_to(again, "P01");
+  EXPECT_EQ(again.findChild<QWidget*>(QStringLiteral("round_value_2")), nullptr);
+}
+
 TEST_F(BeersJourney, AKegIsWorkedOutOnTheSlateAndTheActIsItsForm) {
   const cellar::KegId id = keg("K01").record.keg;
   window_->show_keg(id);

@@ -2,13 +2,17 @@
 //
 // The cleaning day through the main window, on the real demo cellar: what is due,
 // the plan, locks, ticks, a tick taken back, the release by a check, the list on
-// paper; moving a task; and rules from a ready set.
+// paper; the same by keyboard alone; the program closed and started again in the
+// middle of it; moving a task by key and by mouse; and rules from a ready set.
 #include <gmock/gmock.h>
 
 #include <QApplication>
 #include <QCheckBox>
+#include <QComboBox>
+#include <QDragEnterEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QMimeData>
 #include <QProcess>
 #include <QPushButton>
 #include <QTemporaryDir>
@@ -17,6 +21,7 @@
 #include <QTreeWidget>
 #include <algorithm>
 #include <memory>
+#include <set>
 
 #include "app/demo_cellar.h"
 #include "app/surroundings.h"
@@ -88,6 +93,30 @@ class CleaningJourney : public ::testing::Test {
     ASSERT_NE(found, nullptr);
     found->click();
     settle();
+  }
+  // Tab by Tab to the control of that name.
+  void tab_to(const QString& name) {
+    for (int i = 0; i < 400; ++i) {
+      QWidget* at = QApplication::focusWidget();
+      if (at != nullptr && at->objectName() == name) return;
+      QTest::keyClick(at != nullptr ? at : window_.get(), Qt::Key_Tab);
+    }
+    FAIL() << name.toStdString() << " is not reached by Tab";
+  }
+  void press_space_on(StepKind kind, cellar::SubjectRef about) {
+    const Spot at = spot(kind, about);
+    tab_to(QStringLiteral("tick_%1_%2").arg(at.step).arg(at.thing));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+    settle();
+  }
+  // The program ended, and started again on the same file.
+  void restart() {
+    window_.reset();
+    cellar_.reset();
+    auto again = app::CellarSession::open(
+        folder_.filePath(QStringLiteral("demo.cellar")).toStdString(), {clock_, ids_});
+    ASSERT_TRUE(again);
+    show(std::move(*again));
   }
   static void settle() {
     QTest::qWait(20);  // old rows go, new ones are laid out
@@ -167,29 +196,137 @@ TEST_F(CleaningJourney, TheDayIsPlannedLockedTickedReleasedAndPrinted) {
   EXPECT_TRUE(box(release)->isChecked());
 }
 
+TEST_F(CleaningJourney, TheDayByKeyboardAlone) {
+  ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+  const cellar::SubjectRef about = some_line();
+  tab_to(QStringLiteral("day_0"));
+  for (const StepKind kind : {StepKind::lock, StepKind::vent, StepKind::flush, StepKind::caustic}) {
+    press_space_on(kind, about);
+  }
+  EXPECT_TRUE(prompts_.asked.isEmpty()) << "no step was out of order";
+  EXPECT_TRUE(line(about).lock);
+  EXPECT_TRUE(box(spot(StepKind::caustic, about))->isChecked());
+  tab_to(QStringLiteral("timer_%1").arg(spot(StepKind::caustic, about).step));
+  QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+  settle();
+  auto* left = page_->findChild<QLabel*>(
+      QStringLiteral("timer_left_%1").arg(spot(StepKind::caustic, about).step));
+  EXPECT_TRUE(left->text().contains(QStringLiteral("left"))) << left->text().toStdString();
+  tab_to(QStringLiteral("close_list"));
+  QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+  settle();
+  EXPECT_FALSE(page_->begun());
+  EXPECT_TRUE(line(about).lock) << "closing a list releases nothing";
+}
+
+TEST_F(CleaningJourney, AListBegunGoesOnAfterTheProgramWasClosed) {
+  const cellar::SubjectRef about = some_line();
+  for (const StepKind kind : {StepKind::lock, StepKind::vent, StepKind::flush, StepKind::caustic}) {
+    click(kind, about);
+  }
+  const Spot caustic = spot(StepKind::caustic, about);
+  page_->findChild<QPushButton*>(QStringLiteral("timer_%1").arg(caustic.step))->click();
+  settle();
+  const auto before = *page_->shown_day();
+
+  restart();
+  ASSERT_TRUE(page_->begun());
+  ASSERT_EQ(page_->shown_day()->steps.size(), before.steps.size());
+  for (std::size_t i = 0; i < before.steps.size(); ++i) {
+    EXPECT_EQ(page_->shown_day()->steps[i].kind, before.steps[i].kind);
+    EXPECT_EQ(page_->shown_day()->steps[i].things, before.steps[i].things);
+  }
+  for (const StepKind kind : {StepKind::lock, StepKind::vent, StepKind::flush, StepKind::caustic}) {
+    EXPECT_TRUE(box(spot(kind, about))->isChecked()) << "logged, or ticked by hand";
+  }
+  EXPECT_FALSE(box(spot(StepKind::rinse, about))->isChecked());
+  auto* left = page_->findChild<QLabel*>(QStringLiteral("timer_left_%1").arg(caustic.step));
+  EXPECT_TRUE(left->text().contains(QStringLiteral("left"))) << "the cleaner is still standing";
+  // What was ticked before can be taken back, and partly done is fine.
+  const auto cleaned = line(about).last_cleaned;
+  click(StepKind::caustic, about);
+  EXPECT_NE(line(about).last_cleaned, cleaned);
+
+  page_->findChild<QPushButton*>(QStringLiteral("close_list"))->click();
+  settle();
+  restart();
+  EXPECT_FALSE(page_->begun()) << "a list that was closed is not opened again";
+}
+
 TEST_F(CleaningJourney, TheListPrintsAsTextOnBothPapers) {
   ASSERT_NE(page_->shown_day(), nullptr);
-  ui::CleaningListPreview preview(window_->context(), *page_->shown_day());
-  preview.show();
-  const std::pair<ui::Paper, const char*> papers[] = {{ui::Paper::a4, "595"},
-                                                      {ui::Paper::letter, "612"}};
-  for (const auto& [paper, width] : papers) {
-    preview.set_paper(paper);
-    const QString path = folder_.filePath(QStringLiteral("list-%1.pdf").arg(QLatin1String(width)));
-    ASSERT_TRUE(preview.save_pdf(path));
-    QProcess text;
-    text.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
-    ASSERT_TRUE(text.waitForFinished());
-    const QString words = QString::fromUtf8(text.readAllStandardOutput());
-    EXPECT_TRUE(words.contains(QStringLiteral("Cleaning list"))) << words.toStdString();
-    EXPECT_TRUE(words.contains(QStringLiteral("Lock the lines"))) << words.toStdString();
-    EXPECT_TRUE(words.contains(QStringLiteral("CAUTION"))) << words.toStdString();
-    EXPECT_TRUE(words.contains(QStringLiteral("Checked by"))) << words.toStdString();
-    QProcess info;
-    info.start(QStringLiteral("pdfinfo"), {path});
-    ASSERT_TRUE(info.waitForFinished());
-    EXPECT_TRUE(QString::fromUtf8(info.readAllStandardOutput()).contains(QLatin1String(width)));
-  }
+  bool previewed = false;
+  on_next<ui::CleaningListPreview>([&](ui::CleaningListPreview& preview) {
+    previewed = true;
+    auto* paper = preview.findChild<QComboBox*>();
+    for (const char* width : {"595", "612"}) {
+      paper->setCurrentIndex(QLatin1String(width) == QLatin1String("595") ? 0 : 1);
+      const QString path =
+          folder_.filePath(QStringLiteral("list-%1.pdf").arg(QLatin1String(width)));
+      ASSERT_TRUE(preview.save_pdf(path));
+      QProcess text;
+      text.start(QStringLiteral("pdftotext"),
+                 {QStringLiteral("-layout"), path, QStringLiteral("-")});
+      ASSERT_TRUE(text.waitForFinished());
+      const QString words = QString::fromUtf8(text.readAllStandardOutput());
+      for (const char* expected :
+           {"Cleaning list", "Lock the lines", "CAUTION", "Checked by", "of beer lost"}) {
+        EXPECT_TRUE(words.contains(QLatin1String(expected))) << expected << words.toStdString();
+      }
+      QProcess info;
+      info.start(QStringLiteral("pdfinfo"), {path});
+      ASSERT_TRUE(info.waitForFinished());
+      EXPECT_TRUE(QString::fromUtf8(info.readAllStandardOutput()).contains(QLatin1String(width)));
+    }
+    preview.reject();
+  });
+  page_->findChild<QPushButton*>(QStringLiteral("print_list"))->click();
+  EXPECT_TRUE(previewed);
+}
+
+TEST_F(CleaningJourney, WorkIsDraggedToADayAndItsPriceIsToldBefore) {
+  auto* list = page_->findChild<QTreeWidget*>(QStringLiteral("due_list"));
+  auto* days = page_->findChild<QWidget*>(QStringLiteral("due_days"));
+  auto* why = page_->findChild<QLabel*>(QStringLiteral("due_why"));
+  ASSERT_TRUE(list != nullptr && days != nullptr && why != nullptr);
+  const std::size_t before = cellar_->journal().entries().size();
+  const std::unique_ptr<QMimeData> carried(list->model()->mimeData({list->currentIndex()}));
+  ASSERT_NE(carried, nullptr);
+  const QPoint last_day(days->width() - 8, days->height() - 8);
+  QDragEnterEvent enter(last_day, Qt::MoveAction, carried.get(), Qt::LeftButton, Qt::NoModifier);
+  QApplication::sendEvent(days, &enter);
+  EXPECT_TRUE(enter.isAccepted());
+  EXPECT_TRUE(why->text().contains(QStringLiteral("overdue"))) << why->text().toStdString();
+  EXPECT_EQ(cellar_->journal().entries().size(), before) << "told, not done";
+  // Something else is not taken.
+  QMimeData text;
+  text.setText(QStringLiteral("K01"));
+  QDragEnterEvent other(last_day, Qt::MoveAction, &text, Qt::LeftButton, Qt::NoModifier);
+  QApplication::sendEvent(days, &other);
+  EXPECT_FALSE(other.isAccepted());
+
+  QString told;
+  on_next<ui::PutOffDialog>([&told](ui::PutOffDialog& dialog) {
+    told = dialog.consequence();
+    dialog.findChild<QPushButton*>(QStringLiteral("move_it"))->click();
+  });
+  QDropEvent drop(last_day, Qt::MoveAction, carried.get(), Qt::LeftButton, Qt::NoModifier);
+  QApplication::sendEvent(days, &drop);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return cellar_->journal().entries().size() == before + 1; }));
+  EXPECT_TRUE(told.contains(QStringLiteral("overdue"))) << told.toStdString();
+  const auto* moved = get_if<cellar::WorkMoved>(&cellar_->journal().entries().back().payload);
+  ASSERT_NE(moved, nullptr);
+  EXPECT_EQ(moved->to_day, cellar_->calendar().date_of(cellar_->now()) + std::chrono::days(13));
+}
+
+TEST_F(CleaningJourney, TheDemoHasAReadySetAndARuleOfItsOwn) {
+  const auto rules = cellar_->status()->rules;
+  EXPECT_GE(rules.size(), 6U);
+  EXPECT_EQ(std::ranges::count(rules, std::string("own rule"), &cellar::RuleRecord::source), 1);
+  const auto due = cellar::due_work(cellar_->journal(), *cellar_->status(), cellar_->calendar());
+  std::set<cellar::WorkKind> kinds;
+  for (const cellar::DueWork& w : due) kinds.insert(w.work);
+  EXPECT_GE(kinds.size(), 6U) << "lines, acid, taps, couplers, kegs, floors";
 }
 
 TEST_F(CleaningJourney, MovingATaskTellsWhatBecomesOverdueAndIsUndone) {

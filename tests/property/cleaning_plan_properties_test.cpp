@@ -39,6 +39,7 @@ struct AnyCellar {
   std::vector<LineId> lines;
   std::vector<KegId> kegs;
   std::vector<PlaceId> places;
+  std::vector<EmptyForecast> empties;
   Instant now = minute(60 * 24 * 200);
 
   AnyCellar() {
@@ -81,8 +82,33 @@ struct AnyCellar {
       kegs.push_back(k.keg);
       const int day = drawn(0, 150);
       log(day, k);
-      if (drawn(0, 2) == 0) log(day + 1, Emptied{k.keg});
+      const int story = drawn(0, 2);
+      if (story == 0) log(day + 1, Emptied{k.keg});
+      if (story == 1) fill(k.keg, day + 1);
     }
+  }
+  // With beer in it, perhaps on a line; perhaps running empty soon.
+  void fill(KegId keg, int day) {
+    BeerRecord beer;
+    beer.beer = maker.ids.make<BeerId>();
+    beer.name = "B" + std::to_string(day);
+    log(day, beer);
+    BatchRecord batch;
+    batch.batch = maker.ids.make<BatchId>();
+    batch.beer = beer.beer;
+    batch.name = "1";
+    log(day, batch);
+    Filled f;
+    f.keg = keg;
+    f.batch = batch.batch;
+    f.volume = units::litres(18);
+    log(day, f);
+    if (next_line_ < lines.size() && drawn(0, 1) == 0) {
+      log(day + 1, Tapped{keg, lines[next_line_++]});
+    }
+    if (drawn(0, 2) == 0) return;
+    const auto hours = std::chrono::hours(drawn(1, 24 * 20));
+    empties.push_back({keg, {now + hours / 2, now + hours, now + 2 * hours}});
   }
   void add_rules(int many) {
     for (int i = 0; i < many; ++i) {
@@ -107,6 +133,7 @@ struct AnyCellar {
     }
     log(drawn(1, 199), w);
   }
+  std::size_t next_line_ = 0;
 };
 
 struct Seen {
@@ -182,9 +209,10 @@ void require_safe(const std::vector<PlanStep>& steps) {
   }
 }
 
-PlanWishes any_wishes(Date from) {
+PlanWishes any_wishes(const AnyCellar& any) {
   PlanWishes w;
-  w.from = from;
+  w.from = any.calendar.date_of(any.now);
+  w.empties = any.empties;
   w.kit = usual_kit();
   w.time_at_hand = units::minutes(drawn(1, 400));
   if (drawn(0, 3) == 0) w.kit.caustic.kind = LineAgent::chlorinated;
@@ -192,14 +220,33 @@ PlanWishes any_wishes(Date from) {
   return w;
 }
 
+// No keg is washed or opened with beer in it, but one that is forecast to be empty
+// by then; and the list says so.
+void require_empty(const PlannedDay& day, const CellarStatus& status, const LocalCalendar& calendar,
+                   const PlanWishes& wishes) {
+  for (const DueWork& t : day.tasks) {
+    if (t.work != WorkKind::keg_clean && t.work != WorkKind::seals) continue;
+    const KegId id{t.about.uuid};
+    const KegStatus* keg = status.find(id);
+    if (keg == nullptr || !keg->contents) continue;
+    const auto forecast = std::ranges::find(wishes.empties, id, &EmptyForecast::keg);
+    RC_ASSERT(forecast != wishes.empties.end());
+    RC_ASSERT(calendar.date_of(forecast->when.likely) <= day.day);
+    RC_ASSERT(std::ranges::count(day.when_empty, id) == 1);
+  }
+}
+
 RC_GTEST_PROP(CleaningPlanProperties, StepsComeInASafeOrder, ()) {
   const AnyCellar any;
   const CellarStatus status = Replay(any.journal, any.calendar).status(any.now);
   const auto due = due_work(any.journal, status, any.calendar);
-  const Date today = any.calendar.date_of(any.now);
-  for (const PlannedDay& day :
-       propose_cleaning_days(due, status, any.calendar, any_wishes(today))) {
+  const PlanWishes wishes = any_wishes(any);
+  for (const PlannedDay& day : propose_cleaning_days(due, status, any.calendar, wishes)) {
     require_safe(day.steps);
+    require_empty(day, status, any.calendar, wishes);
+    const BeerLost& beer = day.cost.beer;
+    RC_ASSERT(beer.least <= beer.likely);
+    RC_ASSERT(beer.likely <= beer.most);
     // Every task of the day is ended by exactly one step.
     std::vector<int> ended(day.tasks.size(), 0);
     for (const PlanStep& s : day.steps) {
@@ -214,7 +261,7 @@ RC_GTEST_PROP(CleaningPlanProperties, NothingOverdueIsLeftThatStillFits, ()) {
   const CellarStatus status = Replay(any.journal, any.calendar).status(any.now);
   const auto due = due_work(any.journal, status, any.calendar);
   const Date today = any.calendar.date_of(any.now);
-  const PlanWishes wishes = any_wishes(today);
+  const PlanWishes wishes = any_wishes(any);
   const PlannedDay day = plan_cleaning_day(today, due, status, any.calendar, wishes);
   RC_ASSERT(day.tasks.empty() || time_for(day.tasks, wishes.kit) <= wishes.time_at_hand);
   for (const DueWork& w : due) {

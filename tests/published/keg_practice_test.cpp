@@ -114,19 +114,12 @@ Row practice(const std::string& item) {
 // Read as printed: exact.
 TEST(CleaningPractice, IsThePrintedOne) {
   const physics::LineCleaningPractice& p = physics::line_cleaning_practice;
-  EXPECT_EQ(in_days(p.routine), practice("routine line clean interval").number("value_max"));
   EXPECT_DOUBLE_EQ(p.caustic.count() * 100,
                    practice("caustic strength routine").number("value_min"));
-  EXPECT_DOUBLE_EQ(p.caustic_for_old_lines.count() * 100,
-                   practice("caustic strength older or problem lines").number("value_min"));
-  EXPECT_DOUBLE_EQ(in_minutes(p.going_round), practice("recirculation time").number("value_min"));
   EXPECT_DOUBLE_EQ(in_minutes(p.standing), practice("static soak").number("value_min"));
   const Row warm = practice("caustic temperature (draught designer page)");
   EXPECT_NEAR(in_fahrenheit(p.coldest), warm.number("value_min"), 1e-9);
   EXPECT_NEAR(in_fahrenheit(p.hottest), warm.number("value_max"), 1e-9);
-  // Three months, as 91 days.
-  EXPECT_NEAR(in_days(p.acid) / 365.25 * 12, practice("acid clean interval").number("value_max"),
-              0.02);
 }
 
 }  // namespace

@@ -8,9 +8,11 @@
 
 #include <algorithm>
 #include <cctype>
+#include <cmath>
 #include <set>
 #include <sstream>
 
+#include "core/report/cleaning_words.h"
 #include "core/report/phrases.h"
 #include "tests/cellar/scenario.h"
 
@@ -215,6 +217,27 @@ TEST_F(Spoken, AStatusOfEveryStateIsSaidWhole) {
     speaker.now = when;
     for (const KegStatus& k : s.cellar(when).kegs) expect_whole(k, speaker);
   }
+}
+
+// What a cleaning day costs is said with what it may come to: even where only the
+// hoses are in doubt, from least to most where a keg may or may not be empty.
+TEST(SayBeerLost, HasItsRange) {
+  Speaker s;
+  const auto lost = [](double least, double likely, double most) {
+    cellar::BeerLost b{units::litres(likely), units::litres(least), units::litres(most)};
+    b.price_least = std::llround(least * 400);
+    b.price_minor = std::llround(likely * 400);
+    b.price_most = std::llround(most * 400);
+    return b;
+  };
+  EXPECT_EQ(report::say_beer_lost(lost(0.264, 0.287, 0.310), s),
+            "about 290 ± 20 mL of beer lost, worth 1.15 ± 0.09");
+  EXPECT_EQ(report::say_beer_lost(lost(0, 0, 0.31), s),
+            "0 mL to 310 mL of beer lost, likely 0 mL, worth 0.00 to 1.24");
+  EXPECT_EQ(report::say_beer_lost(lost(0, 0, 0), s), "no beer lost that is on record");
+  s.printer.units = units::DisplayUnits::us();
+  EXPECT_EQ(report::say_beer_lost(lost(0.264, 0.287, 0.310), s),
+            "about 9.7 ± 0.8 fl oz of beer lost, worth 1.15 ± 0.09");
 }
 
 }  // namespace

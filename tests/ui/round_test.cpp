@@ -123,7 +123,7 @@ TEST_F(RoundWindow, LooksTwiceAtOnceAndRefusesTheImpossible) {
   type("40");
   auto* doubt = value(0)->findChild<QLabel*>("doubt");
   EXPECT_TRUE(doubt->isVisible());
-  EXPECT_TRUE(doubt->text().startsWith("Much more than the last 12 psi"));
+  EXPECT_TRUE(doubt->text().startsWith("Much more than the last 12 ± 2 psi"));
   type("00");
   EXPECT_TRUE(value(0)->is_wrong());
   press(Qt::Key_Return);

@@ -80,6 +80,11 @@ void PutOffDialog::build() {
   connect(buttons, &QDialogButtonBox::accepted, this, &PutOffDialog::log);
 }
 
+void PutOffDialog::set_day(cellar::Date day) {
+  day_->set_value(day);
+  tell();
+}
+
 void PutOffDialog::step(int days) {
   const cellar::Date today = context_.cellar.calendar().date_of(context_.cellar.now());
   const cellar::Date to = day_->value().value_or(row_.due) + std::chrono::days(days);
@@ -99,14 +104,9 @@ void PutOffDialog::tell() {
     consequence_->setText(tr("Nothing becomes overdue."));
     return;
   }
-  const report::Speaker speaker = context_.speaker();
-  const auto status = context_.cellar.status();
   QStringList lines;
   for (const cellar::DueWork& row : over) {
-    lines << tr("%1 – %2 will be %3 (%4)")
-                 .arg(q(report::name_of(row.about, *status)), q(report::say(row.work, speaker)),
-                      q(report::say_due(row, speaker)),
-                      q(report::say_rule(row.governing, speaker)));
+    lines << q(report::say_will_be(row, *context_.cellar.status(), context_.speaker()));
   }
   consequence_->set_ink(Ink::danger);
   consequence_->setText(lines.join(QLatin1Char('\n')));

@@ -23,6 +23,7 @@ class PutOffDialog : public QDialog {
   PutOffDialog(const Context& context, cellar::DueWork row, std::vector<cellar::DueWork> all,
                QWidget* parent = nullptr);
 
+  void set_day(cellar::Date);
   [[nodiscard]] QString consequence() const;
 
  private:

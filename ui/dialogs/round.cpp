@@ -36,6 +36,7 @@ RoundDialog::RoundDialog(const Context& context, QWidget* parent)
   setObjectName(QStringLiteral("round"));
   setWindowTitle(tr("Round"));
   stations_ = cellar::round_stations(*context_.cellar.status(), context_.cellar.journal());
+  recall_instruments();
   start_over();
   build();
   recall_place();
@@ -76,6 +77,34 @@ void RoundDialog::recall_place() {
     if (skipped.contains(id)) skipped_.insert(stations_[i].about);
     if (id == at) at_ = i;
   }
+}
+
+QString RoundDialog::instrument_key(const cellar::RoundStation& at,
+                                    const cellar::RoundQuestion& question) const {
+  return key("read_on/") + q(cellar::to_text(at.about.uuid)) +
+         QStringLiteral("/%1").arg(static_cast<int>(question.ask));
+}
+
+void RoundDialog::recall_instruments() {
+  for (cellar::RoundStation& at : stations_) {
+    for (cellar::RoundQuestion& question : at.questions) {
+      const QVariant kept = context_.preferences.remembered(instrument_key(at, question));
+      if (!kept.isValid()) continue;
+      question.instrument.reset();
+      for (const cellar::RoundInstrument& i : question.instruments) {
+        if (q(cellar::to_text(i.instrument.uuid)) == kept.toString())
+          question.instrument = i.instrument;
+      }
+    }
+  }
+}
+
+void RoundDialog::remember_instrument(std::size_t question, const RoundValueEdit& edit) {
+  cellar::RoundStation& here = stations_.at(order_.at(at_));
+  here.questions.at(question).instrument = edit.instrument();
+  context_.preferences.remember(
+      instrument_key(here, here.questions[question]),
+      edit.instrument() ? q(cellar::to_text(edit.instrument()->uuid)) : QString());
 }
 
 void RoundDialog::build() {
@@ -169,6 +198,7 @@ QString RoundDialog::about_words(const cellar::RoundStation& here) const {
   QStringList words;
   if (keg->contents) words << q(keg->contents->beer.name);
   words << q(report::say(keg->state, context_.speaker()));
+  if (here.do_not_serve) words << tr("do not serve, pour nothing from it");
   return words.join(QStringLiteral(" · "));
 }
 
@@ -200,6 +230,8 @@ void RoundDialog::show_station() {
     auto* edit = new RoundValueEdit(context_, question, side, value_column_->parentWidget());
     edit->setObjectName(QStringLiteral("round_value_%1").arg(values_.size()));
     connect(edit, &RoundValueEdit::got_keyboard, this, [this, edit] { active_ = edit; });
+    connect(edit, &RoundValueEdit::instrument_taken, this,
+            [this, edit, at = values_.size()] { remember_instrument(at, *edit); });
     value_column_->insertWidget(static_cast<int>(values_.size()), edit);
     edit->show();  // now, not when the layout comes to it: the next key may be Tab
     values_.push_back(edit);
@@ -307,6 +339,9 @@ void RoundDialog::keyPressEvent(QKeyEvent* event) {
       return;
     case Qt::Key_PageUp:
       back();
+      return;
+    case Qt::Key_F2:
+      if (RoundValueEdit* edit = active()) edit->take_next_instrument();
       return;
     case Qt::Key_Up:
     case Qt::Key_Down:

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The round: one large view for each place, keg and gas bottle, in walking
-// order. Number pad and steppers for fingers, Enter, Page Up and Page Down for a
+// order. Number pad and steppers for fingers, Enter, Page Up, Page Down and F2 for a
 // keyboard. What is skipped is asked again at the end; closing it at any time
 // keeps the place, and the next time it goes on there. Each station is logged as
 // one act when it is left.
@@ -46,6 +46,10 @@ class RoundDialog final : public QDialog {
   void recall_place();  // where it was left
   void remember_place() const;
   void start_over();
+  void recall_instruments();  // taken at a station before, whether or not a reading came of it
+  void remember_instrument(std::size_t question, const RoundValueEdit&);
+  [[nodiscard]] QString instrument_key(const cellar::RoundStation&,
+                                       const cellar::RoundQuestion&) const;
   void show_station();
   void show_end();
   void go_on();

@@ -6,6 +6,8 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
 
 #include "core/units/magnitude.h"
 #include "ui/preferences.h"
@@ -24,18 +26,59 @@ double size_of(const RoundValue& v) {
   return visit([](auto each) { return units::to_magnitude(each); }, v);
 }
 
-// `value` moved by so many of the question's steps, kept within its range: a
-// stepper ends there.
-RoundValue stepped(const cellar::RoundQuestion& asked, const RoundValue& value, int steps) {
-  const double moved = size_of(value) + steps * size_of(asked.step);
+// A round step in the unit on screen, near the question's own.
+RoundValue step_on_screen(const cellar::RoundQuestion& asked, const units::DisplayUnits& u) {
+  const bool heavy = size_of(asked.step) > units::to_magnitude(units::kilograms(0.3));
+  switch (asked.ask) {
+    case RoundAsk::place_temperature:
+      if (u.temperature == units::TemperatureUnit::fahrenheit) return units::kelvin(5.0 / 9);
+      break;
+    case RoundAsk::gas_pressure:
+    case RoundAsk::rest_pressure:
+    case RoundAsk::hold_pressure:
+      if (u.pressure == units::PressureUnit::bar) return units::gauge_bar(0.05);
+      if (u.pressure == units::PressureUnit::kilopascal) return units::gauge_pascals(5000);
+      break;
+    case RoundAsk::bottle_gauge:
+      if (u.pressure == units::PressureUnit::psi) return units::gauge_psi(50);
+      break;
+    case RoundAsk::keg_weight:
+    case RoundAsk::bottle_weight:
+      if (u.mass == units::MassUnit::pound) return units::pounds(heavy ? 1 : 0.2);
+      break;
+    case RoundAsk::share_left:
+    case RoundAsk::pour_time:
+      break;
+  }
+  return asked.step;
+}
+
+// `value` moved by so many steps, kept within its range: a stepper ends there.
+RoundValue stepped(const cellar::RoundQuestion& asked, const RoundValue& step,
+                   const RoundValue& value, int steps) {
+  const double moved = size_of(value) + steps * size_of(step);
   if (moved < size_of(asked.least)) return asked.least;
   if (moved > size_of(asked.greatest)) return asked.greatest;
   return visit(
       [&](auto like) -> RoundValue { return units::from_magnitude<decltype(like)>(moved); }, value);
 }
 
-std::string printed(const RoundValue& v, const units::Printer& printer) {
-  return visit([&](auto each) { return printer.print(each); }, v);
+// "half litre", where it is one of the usual glasses; else its volume.
+QString glass_words(units::Volume glass, const units::Printer& printer) {
+  const std::pair<units::Volume, QString> usual[] = {
+      {units::imperial_pints(1), RoundValueEdit::tr("a pint")},
+      {units::us_pints(1), RoundValueEdit::tr("a US pint")},
+      {units::litres(0.5), RoundValueEdit::tr("half a litre")},
+      {units::litres(1.0 / 3), RoundValueEdit::tr("a third of a litre")}};
+  for (const auto& [volume, words] : usual) {
+    if (std::abs(units::in_litres(volume) - units::in_litres(glass)) < 0.001) return words;
+  }
+  return q(printer.print(glass));
+}
+
+template <class Value>
+std::string printed(const Value& v, const units::Printer& printer) {
+  return visit([&](const auto& each) { return printer.print(each); }, v);
 }
 
 }  // namespace
@@ -57,6 +100,8 @@ QString say_ask(RoundAsk ask) {
       return RoundValueEdit::tr("On the scale");
     case RoundAsk::bottle_gauge:
       return RoundValueEdit::tr("High-pressure gauge");
+    case RoundAsk::pour_time:
+      return RoundValueEdit::tr("Seconds for a glass");
   }
   return {};
 }
@@ -89,10 +134,31 @@ void RoundValueEdit::make_edit() {
     case RoundAsk::bottle_weight:
       bind(std::type_identity<MassEdit>{});
       break;
+    case RoundAsk::pour_time: {
+      // A watch shows seconds; a field for durations would take 8 for minutes.
+      auto* edit = new NumberEdit(context_.preferences, this);
+      read_ = [edit]() -> std::optional<RoundValue> {
+        return edit->value() ? std::optional<RoundValue>(units::seconds(*edit->value()))
+                             : std::nullopt;
+      };
+      write_ = [edit](const RoundValue& v) {
+        edit->set_value(units::in_seconds(get<units::Duration>(v)));
+      };
+      edit_ = edit;
+      break;
+    }
     default:
       bind(std::type_identity<GaugePressureEdit>{});
       break;
   }
+}
+
+QString RoundValueEdit::title() const {
+  if (question_.glass) {
+    return tr("Seconds for %1").arg(glass_words(*question_.glass, context_.printer()));
+  }
+  if (question_.with_regulator) return tr("On the scale, its regulator on");
+  return say_ask(question_.ask);
 }
 
 void RoundValueEdit::build(int side) {
@@ -100,15 +166,15 @@ void RoundValueEdit::build(int side) {
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(space::xs);
   auto* top = new QHBoxLayout;
-  top->addWidget(new InkLabel(say_ask(question_.ask), TextRole::strong, Ink::text, this));
+  top->addWidget(new InkLabel(title(), TextRole::strong, Ink::text, this));
   top->addStretch(1);
   top->addWidget(new InkLabel(last_words(), TextRole::body, Ink::secondary, this));
   column->addLayout(top);
   const auto stepper = [&](const QString& text, const QString& name, int steps) {
     auto* button = new QPushButton(text, this);
     button->setObjectName(name);
-    button->setAccessibleName(steps > 0 ? tr("More: %1").arg(say_ask(question_.ask))
-                                        : tr("Less: %1").arg(say_ask(question_.ask)));
+    button->setAccessibleName(steps > 0 ? tr("More: %1").arg(title())
+                                        : tr("Less: %1").arg(title()));
     button->setFocusPolicy(Qt::NoFocus);
     button->setFont(font_of(TextRole::number));
     button->setFixedSize(side, side);
@@ -120,10 +186,13 @@ void RoundValueEdit::build(int side) {
   row->addWidget(stepper(QStringLiteral("−"), QStringLiteral("less"), -1), 0, Qt::AlignTop);
   edit_->line_edit()->setFont(font_of(TextRole::number));
   edit_->line_edit()->setMinimumHeight(side);
-  edit_->line_edit()->setAccessibleName(say_ask(question_.ask));
+  edit_->line_edit()->setAccessibleName(title());
   edit_->line_edit()->installEventFilter(this);
   row->addWidget(edit_, 1, Qt::AlignTop);
   row->addWidget(stepper(QStringLiteral("+"), QStringLiteral("more"), 1), 0, Qt::AlignTop);
+  if (!question_.instruments.empty()) {
+    row->addWidget(instrument_button(side), 0, Qt::AlignTop);
+  }
   column->addLayout(row);
   doubt_ = new InkLabel({}, TextRole::body, Ink::warning, this);
   doubt_->setObjectName(QStringLiteral("doubt"));
@@ -133,9 +202,53 @@ void RoundValueEdit::build(int side) {
   connect(edit_, &QuantityEdit::changed, this, &RoundValueEdit::judge);
 }
 
+QPushButton* RoundValueEdit::instrument_button(int side) {
+  instrument_ = new QPushButton(this);
+  instrument_->setObjectName(QStringLiteral("read_on"));
+  instrument_->setFocusPolicy(Qt::NoFocus);  // by key it is F2
+  instrument_->setFont(font_of(TextRole::small));
+  instrument_->setFixedSize(2 * side, side);
+  connect(instrument_, &QPushButton::clicked, this, &RoundValueEdit::take_next_instrument);
+  show_instrument();
+  return instrument_;
+}
+
+void RoundValueEdit::show_instrument() {
+  if (instrument_ == nullptr) return;
+  const auto at = std::find_if(question_.instruments.begin(), question_.instruments.end(),
+                               [&](const auto& i) { return i.instrument == question_.instrument; });
+  QString name = tr("Read on?");
+  QString within = tr("none named");
+  if (at != question_.instruments.end()) {
+    name = q(at->name);
+    within = tr("± %1").arg(q(printed(at->within, context_.printer())));
+  }
+  instrument_->setAccessibleName(tr("%1, read on: %2, %3").arg(title(), name, within));
+  const int room = instrument_->width() - 2 * space::l;
+  const QFontMetrics letters(instrument_->font());
+  QString shown = letters.elidedText(name, Qt::ElideRight, room);
+  shown.replace(QLatin1Char('&'), QStringLiteral("&&"));  // no mnemonic
+  instrument_->setText(
+      QStringLiteral("%1\n%2\n%3")
+          .arg(shown, letters.elidedText(within, Qt::ElideRight, room), tr("F2: next")));
+}
+
+void RoundValueEdit::take_next_instrument() {
+  const auto& all = question_.instruments;
+  if (all.empty()) return;
+  auto at = std::find_if(all.begin(), all.end(),
+                         [&](const auto& i) { return i.instrument == question_.instrument; });
+  at = at == all.end() ? all.begin() : at + 1;
+  question_.instrument = at == all.end() ? std::nullopt : std::optional(at->instrument);
+  show_instrument();
+  emit instrument_taken();
+}
+
 QString RoundValueEdit::last_words() const {
   if (!question_.last) return tr("not read yet");
-  const QString value = q(printed(*question_.last, context_.printer()));
+  // To the digits that what it was read on can tell.
+  const QString value = q(question_.last_read ? printed(*question_.last_read, context_.printer())
+                                              : printed(*question_.last, context_.printer()));
   return question_.last_at
              ? tr("last %1, %2")
                    .arg(value, q(report::say_age(*question_.last_at, context_.speaker())))
@@ -167,14 +280,13 @@ void RoundValueEdit::take_back() {
 void RoundValueEdit::step(int steps) {
   const auto now = value();
   if (now) {
-    write_(stepped(question_, *now, steps));
+    write_(
+        stepped(question_, step_on_screen(question_, context_.preferences.units()), *now, steps));
   } else {
     write_(question_.last.value_or(question_.least));
   }
   judge();
 }
-
-void RoundValueEdit::refuse(const QString& sentence) { edit_->set_refusal(sentence); }
 
 void RoundValueEdit::judge() {
   const auto now = value();
@@ -185,7 +297,9 @@ void RoundValueEdit::judge() {
   } else if (doubt == RoundDoubt::above_range) {
     edit_->set_refusal(tr("The most is %1.").arg(q(printed(question_.greatest, printer))));
   }
-  const QString last = question_.last ? q(printed(*question_.last, printer)) : QString();
+  const QString last = question_.last_read ? q(printed(*question_.last_read, printer))
+                       : question_.last    ? q(printed(*question_.last, printer))
+                                           : QString();
   QString words;
   if (doubt == RoundDoubt::much_higher)
     words = tr("Much more than the last %1. Read it again?").arg(last);

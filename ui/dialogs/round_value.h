@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// One value of a round: what it is, what it read last, a large field with a
-// stepper at each side, and a word at once when it can't be or looks odd.
+// One value of a round: what it is, what it read last and within what, a large
+// field with a stepper at each side, the instrument it is read on (a tap takes the
+// next of those that fit), and a word at once when it can't be or looks odd.
 #pragma once
 
 #include <QWidget>
@@ -10,6 +11,8 @@
 
 #include "core/cellar/round.h"
 #include "ui/context.h"
+
+class QPushButton;
 
 namespace ullage::ui {
 
@@ -29,10 +32,15 @@ class RoundValueEdit final : public QWidget {
   void type(const QString& character);
   void take_back();
   void step(int steps);
-  void refuse(const QString& sentence);
+  // The next instrument that fits, and after the last none that is named.
+  void take_next_instrument();
+  [[nodiscard]] std::optional<cellar::InstrumentId> instrument() const {
+    return question_.instrument;
+  }
 
  signals:
   void got_keyboard();
+  void instrument_taken();
 
  protected:
   bool eventFilter(QObject*, QEvent*) override;
@@ -41,11 +49,15 @@ class RoundValueEdit final : public QWidget {
   void build(int side);
   void make_edit();
   void judge();
+  [[nodiscard]] QPushButton* instrument_button(int side);
+  void show_instrument();
+  [[nodiscard]] QString title() const;
   [[nodiscard]] QString last_words() const;
 
   Context context_;
   cellar::RoundQuestion question_;
   QuantityEdit* edit_ = nullptr;
+  QPushButton* instrument_ = nullptr;
   InkLabel* doubt_ = nullptr;
   std::function<std::optional<cellar::RoundValue>()> read_;
   std::function<void(const cellar::RoundValue&)> write_;

@@ -39,23 +39,23 @@ void keep_cleaner(Preferences& p, const QString& key, const cellar::Cleaner& c) 
 
 }  // namespace
 
-CleaningHabits cleaning_habits(const Preferences& p) {
+CleaningHabits cleaning_habits(const Preferences& p, const QString& under) {
   CleaningHabits habits{cellar::usual_kit()};
-  recall_cleaner(p, QStringLiteral("cleaning/caustic"), habits.kit.caustic);
-  recall_cleaner(p, QStringLiteral("cleaning/acid"), habits.kit.acid);
-  if (p.remembered(QStringLiteral("cleaning/chlorine"), false).toBool()) {
+  recall_cleaner(p, under + QStringLiteral("/caustic"), habits.kit.caustic);
+  recall_cleaner(p, under + QStringLiteral("/acid"), habits.kit.acid);
+  if (p.remembered(under + QStringLiteral("/chlorine"), false).toBool()) {
     habits.kit.caustic.kind = cellar::LineAgent::chlorinated;
   }
-  habits.time_at_hand = units::minutes(kept_number(p, QStringLiteral("cleaning/minutes"), 180));
+  habits.time_at_hand = units::minutes(kept_number(p, under + QStringLiteral("/minutes"), 180));
   return habits;
 }
 
-void remember(Preferences& p, const CleaningHabits& habits) {
-  keep_cleaner(p, QStringLiteral("cleaning/caustic"), habits.kit.caustic);
-  keep_cleaner(p, QStringLiteral("cleaning/acid"), habits.kit.acid);
-  p.remember(QStringLiteral("cleaning/chlorine"),
+void remember(Preferences& p, const CleaningHabits& habits, const QString& under) {
+  keep_cleaner(p, under + QStringLiteral("/caustic"), habits.kit.caustic);
+  keep_cleaner(p, under + QStringLiteral("/acid"), habits.kit.acid);
+  p.remember(under + QStringLiteral("/chlorine"),
              habits.kit.caustic.kind == cellar::LineAgent::chlorinated);
-  p.remember(QStringLiteral("cleaning/minutes"), units::in_minutes(habits.time_at_hand));
+  p.remember(under + QStringLiteral("/minutes"), units::in_minutes(habits.time_at_hand));
 }
 
 }  // namespace ullage::ui

@@ -4,6 +4,8 @@
 // says does not belong in the cellar's journal, it stands on the shelf.
 #pragma once
 
+#include <QString>
+
 #include "core/cellar/cleaning_plan.h"
 
 namespace ullage::ui {
@@ -14,8 +16,11 @@ struct CleaningHabits {
   cellar::CleaningKit kit;
   units::Duration time_at_hand = units::minutes(180);
 };
-// As remembered; what is usual where nothing is.
-[[nodiscard]] CleaningHabits cleaning_habits(const Preferences&);
-void remember(Preferences&, const CleaningHabits&);
+// As remembered; what is usual where nothing is. A list that was begun keeps its
+// own copy, under another key.
+[[nodiscard]] CleaningHabits cleaning_habits(const Preferences&,
+                                             const QString& under = QStringLiteral("cleaning"));
+void remember(Preferences&, const CleaningHabits&,
+              const QString& under = QStringLiteral("cleaning"));
 
 }  // namespace ullage::ui

@@ -47,6 +47,7 @@ CleaningPage::CleaningPage(const Context& context, QWidget* parent)
     : QWidget(parent), context_(context) {
   setObjectName(QStringLiteral("cleaning_page"));
   build();
+  recall_list();
   listening_ = context_.cellar.on_change([this](const cellar::Change&) { refresh(); });
   connect(&context_.preferences, &Preferences::changed, this, &CleaningPage::refresh);
   auto* clock = new QTimer(this);
@@ -130,7 +131,7 @@ void CleaningPage::build() {
   connect(kit, &QPushButton::clicked, this, &CleaningPage::open_kit);
   connect(print_, &QPushButton::clicked, this, &CleaningPage::open_print);
   connect(close_, &QPushButton::clicked, this, &CleaningPage::close_list);
-  connect(due_list_, &DueList::put_off_asked, this, &CleaningPage::put_off);
+  connect(due_list_, &DueList::put_off_asked, this, [this] { put_off(due_list_->asked_day()); });
   connect(due_list_, &DueList::log_asked, this, &CleaningPage::log_due);
 }
 
@@ -153,14 +154,21 @@ void CleaningPage::refresh() {
   show_steps();
 }
 
-void CleaningPage::replan() {
-  const auto status = context_.cellar.status();
-  const CleaningHabits habits = cleaning_habits(context_.preferences);
+cellar::PlanWishes CleaningPage::wishes(const cellar::CellarStatus& status,
+                                        const QString& kit) const {
+  const CleaningHabits habits = cleaning_habits(context_.preferences, kit);
   cellar::PlanWishes wishes;
-  wishes.from = context_.cellar.calendar().date_of(status->now);
+  wishes.from = context_.cellar.calendar().date_of(status.now);
   wishes.kit = habits.kit;
   wishes.time_at_hand = habits.time_at_hand;
-  proposed_ = cellar::propose_cleaning_days(due_, *status, context_.cellar.calendar(), wishes);
+  wishes.empties = cellar::kegs_running_empty(status);
+  return wishes;
+}
+
+void CleaningPage::replan() {
+  const auto status = context_.cellar.status();
+  proposed_ = cellar::propose_cleaning_days(due_, *status, context_.cellar.calendar(),
+                                            wishes(*status, QStringLiteral("cleaning")));
   if (chosen_day_ >= proposed_.size()) chosen_day_ = 0;
 }
 
@@ -193,7 +201,7 @@ void CleaningPage::show_days() {
     list_title_->setText(tr("Cleaning, begun %1").arg(q(report::say_time(*begun_at_, speaker))));
     return;
   }
-  list_title_->setText(tr("The next cleaning day"));
+  list_title_->setText(tr("The next cleaning day: choose one; the first tick begins its list"));
   for (std::size_t i = 0; i < proposed_.size(); ++i) {
     const cellar::PlannedDay& one = proposed_[i];
     days_column_->addWidget(new DayChoice(
@@ -224,7 +232,8 @@ StepCard* CleaningPage::card_for(std::size_t step) {
   const cellar::PlanStep& what = shown_day()->steps[step];
   std::vector<StepCard::Thing> things;
   for (const cellar::SubjectRef& thing : what.things) {
-    things.push_back({thing, q(report::name_of(thing, *status)), is_done(step, thing)});
+    things.push_back(
+        {thing, q(report::say_thing(thing, *shown_day(), *status)), is_done(step, thing)});
   }
   auto* card = new StepCard(context_, step, what, things);
   if (const auto at = timers_.find(step); at != timers_.end()) card->set_timer(at->second);
@@ -280,11 +289,12 @@ void CleaningPage::tell_time() {
   for (StepCard* card : cards_) card->tell_time(context_.cellar.now());
 }
 
-void CleaningPage::put_off() {
+void CleaningPage::put_off(std::optional<cellar::Date> to) {
   const cellar::DueWork* row = due_list_->chosen();
   if (row == nullptr) return;
   const cellar::DueWork chosen = *row;
   PutOffDialog dialog(context_, chosen, due_, this);
+  if (to) dialog.set_day(*to);
   dialog.exec();
 }
 

@@ -2,7 +2,10 @@
 //
 // The Cleaning page: what is due, the next cleaning day with two days to choose
 // from, and its list to tick. With the first tick the list stands still until it
-// is closed, though what is ticked is no longer due.
+// is closed, though what is ticked is no longer due. A list that was begun outlives
+// the program for two days: kept are when it was begun and after which entry, its
+// day and cleaners, the ticks that leave no trace, and the timers; the steps are
+// worked out again from the journal of then, and what was logged is found in it.
 #pragma once
 
 #include <QWidget>
@@ -55,14 +58,19 @@ class CleaningPage : public QWidget {
   void show_steps();
   [[nodiscard]] StepCard* card_for(std::size_t step);
   [[nodiscard]] bool is_done(std::size_t step, cellar::SubjectRef thing) const;
+  [[nodiscard]] bool may_open(std::size_t step, cellar::SubjectRef thing);
   [[nodiscard]] bool may_tick(std::size_t step, cellar::SubjectRef thing);
+  [[nodiscard]] cellar::PlanWishes wishes(const cellar::CellarStatus&, const QString& kit) const;
+  [[nodiscard]] QString list_key(const char* what) const;
   void begin();
+  void keep_list() const;
+  void recall_list();
   void log_tick(std::size_t step, cellar::SubjectRef thing);
   void take_back(std::size_t step, cellar::SubjectRef thing);
   void answer(std::size_t step, std::size_t thing);
   void start_timer(std::size_t step, bool start);
   void tell_time();
-  void put_off();
+  void put_off(std::optional<cellar::Date> to);
   void log_due();
   void open_rules();
   void open_kit();
@@ -75,7 +83,8 @@ class CleaningPage : public QWidget {
   std::size_t chosen_day_ = 0;
   std::optional<cellar::PlannedDay> running_;  // the day begun
   std::optional<cellar::Instant> begun_at_;
-  std::set<Ticked> by_hand_;  // ticks that leave no trace in the journal
+  cellar::EntryId begun_after_;  // the last entry there was
+  std::set<Ticked> by_hand_;     // ticks that leave no trace in the journal
   std::map<std::size_t, cellar::Instant> timers_;
   std::vector<StepCard*> cards_;
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/print/cleaning_list_text.h"
 
+#include <QPainter>
 #include <QTextBlockFormat>
 #include <QTextCursor>
 #include <QTextFrame>
@@ -50,8 +51,6 @@ class CleaningListWriter {
   bool first_ = true;
 };
 
-}  // namespace
-
 std::unique_ptr<QTextDocument> cleaning_list_text(const report::CleaningList& list, Paper paper,
                                                   const QFont& base) {
   auto document = std::make_unique<QTextDocument>();
@@ -83,6 +82,26 @@ std::unique_ptr<QTextDocument> cleaning_list_text(const report::CleaningList& li
   }
   out.line(q(list.footnote), 11, false, 16);
   return document;
+}
+
+}  // namespace
+
+CleaningListPages::CleaningListPages(const report::CleaningList& list, Paper paper,
+                                     const QFont& base)
+    : paper_(paper), text_(cleaning_list_text(list, paper, base)) {}
+
+QPageLayout CleaningListPages::layout() const {
+  return {page_size(paper_), QPageLayout::Portrait, QMarginsF(0, 0, 0, 0), QPageLayout::Point};
+}
+
+void CleaningListPages::paint(QPainter& painter, int page) const {
+  const QSizeF size = text_->pageSize();
+  const double scale = dots_per_inch / list_dots_per_inch;
+  painter.save();
+  painter.scale(scale, scale);
+  painter.translate(0, -page * size.height());
+  text_->drawContents(&painter, QRectF(0, page * size.height(), size.width(), size.height()));
+  painter.restore();
 }
 
 }  // namespace ullage::ui

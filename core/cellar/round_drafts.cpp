@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What was read on a round as entries.
+#include <cmath>
+
+#include "core/cellar/round.h"
+
+namespace ullage::cellar {
+namespace {
+
+constexpr double as_set_within_pascals = 700;  // a tenth of a psi: the same setting
+
+LevelReading level_by_heft(KegId keg, units::Fraction share) {
+  LevelReading l;
+  l.keg = keg;
+  l.method = LevelMethod::heft;
+  l.fraction_left = share;
+  return l;
+}
+
+LevelReading level_by_weight(KegId keg, Mass gross, std::optional<InstrumentId> scale) {
+  LevelReading l;
+  l.keg = keg;
+  l.method = LevelMethod::weight;
+  l.gross_mass = gross;
+  l.scale = scale;
+  return l;
+}
+
+std::optional<Payload> gas_payload(KegId id, GaugePressure read, std::optional<InstrumentId> dial,
+                                   const CellarStatus& cellar) {
+  const KegStatus* keg = cellar.find(id);
+  if (keg == nullptr) return std::nullopt;
+  if (keg->gas.set && std::abs(units::in_pascals(read) - units::in_pascals(*keg->gas.set)) <
+                          as_set_within_pascals) {
+    return std::nullopt;
+  }
+  GasSet g;
+  g.keg = id;
+  g.pressure = read;
+  g.regulator = keg->gas.regulator;
+  g.instrument = dial;
+  if (keg->gas.co2 != units::mole_fraction(1)) g.co2 = keg->gas.co2;
+  return Payload(g);
+}
+
+Payload rest_payload(KegId id, GaugePressure read, std::optional<InstrumentId> dial,
+                     const CellarStatus& cellar) {
+  const KegStatus* status = cellar.find(id);
+  CarbonationReading r;
+  r.keg = id;
+  r.pressure = read;
+  r.instrument = dial;
+  if (status != nullptr && status->beer_temperature) {
+    r.temperature = status->beer_temperature->value();
+  }
+  return Payload(r);
+}
+
+Payload hold_payload(KegId id, GaugePressure read, std::optional<InstrumentId> dial) {
+  HoldReading r;
+  r.keg = id;
+  r.pressure = read;
+  r.instrument = dial;
+  return Payload(r);
+}
+
+// With the pressure that was read on the dial beside it.
+std::optional<Payload> pour_payload(const RoundStation& station, const RoundQuestion& q,
+                                    units::Duration took,
+                                    const std::vector<std::optional<RoundValue>>& read) {
+  if (!station.line || !q.glass) return std::nullopt;
+  TimedPour p;
+  p.line = *station.line;
+  p.volume = *q.glass;
+  p.duration = took;
+  if (station.questions.front().ask == RoundAsk::gas_pressure && read.front()) {
+    p.pressure = get<GaugePressure>(*read.front());
+    p.instrument = station.questions.front().instrument;
+  }
+  return Payload(p);
+}
+
+std::optional<Payload> payload_of(const RoundStation& station, const RoundQuestion& q,
+                                  const RoundValue& value, const CellarStatus& cellar) {
+  const KegId keg{station.about.uuid};
+  const BottleId bottle{station.about.uuid};
+  switch (q.ask) {
+    case RoundAsk::place_temperature:
+      return Payload(TemperatureRead{PlaceId{station.about.uuid}, get<Temperature>(value),
+                                     q.instrument, TemperatureOf::air});
+    case RoundAsk::gas_pressure:
+      return gas_payload(keg, get<GaugePressure>(value), q.instrument, cellar);
+    case RoundAsk::rest_pressure:
+      return rest_payload(keg, get<GaugePressure>(value), q.instrument, cellar);
+    case RoundAsk::hold_pressure:
+      return hold_payload(keg, get<GaugePressure>(value), q.instrument);
+    case RoundAsk::share_left:
+      return Payload(level_by_heft(keg, get<units::Fraction>(value)));
+    case RoundAsk::keg_weight:
+      return Payload(level_by_weight(keg, get<Mass>(value), q.instrument));
+    case RoundAsk::bottle_weight:
+      return Payload(BottleWeighed{bottle, get<Mass>(value), q.instrument, q.with_regulator});
+    case RoundAsk::bottle_gauge:
+      return Payload(GaugeRead{bottle, get<GaugePressure>(value), q.instrument, {}, {}});
+    case RoundAsk::pour_time:
+      break;
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+std::vector<Draft> round_drafts(const RoundStation& station,
+                                const std::vector<std::optional<RoundValue>>& read, Instant when,
+                                const CellarStatus& cellar) {
+  std::vector<Draft> drafts;
+  for (std::size_t i = 0; i < station.questions.size() && i < read.size(); ++i) {
+    if (!read[i]) continue;
+    const RoundQuestion& q = station.questions[i];
+    auto payload = q.ask == RoundAsk::pour_time
+                       ? pour_payload(station, q, get<units::Duration>(*read[i]), read)
+                       : payload_of(station, q, *read[i], cellar);
+    if (payload) drafts.push_back({std::move(*payload), when, {}, {}});
+  }
+  return drafts;
+}
+
+}  // namespace ullage::cellar
