@@ -62,18 +62,31 @@ void describe_paper(CLI::App& command, Arguments& a) {
       ->check(CLI::IsMember(unit_presets, CLI::ignore_case));
 }
 
+CLI::App* on_a_cellar(CLI::App& app, const char* name, const char* does,
+                      std::filesystem::path& cellar) {
+  auto* command = app.add_subcommand(name, does);
+  command->add_option("CELLAR", cellar, "The cellar file")->required();
+  return command;
+}
+
+// A PDF or JSON, and which is said.
+void describe_pdf_or_json(CLI::App& command, std::filesystem::path& pdf, Arguments& a) {
+  auto* form = command.add_option_group("form");
+  form->add_option("--pdf", pdf, "Where to write a PDF");
+  form->add_flag("--json", a.json, "As JSON");
+  form->require_option(1);
+}
+
 CLI::App* describe_sheet(CLI::App& app, Arguments& a) {
-  auto* sheet = app.add_subcommand("sheet", "Print the status sheet to a PDF");
-  sheet->add_option("CELLAR", a.sheet.cellar, "The cellar file")->required();
-  sheet->add_option("--pdf", a.sheet.pdf, "Where to write it")->required();
+  auto* sheet = on_a_cellar(app, "sheet", "The status sheet as a PDF or JSON", a.sheet.cellar);
+  describe_pdf_or_json(*sheet, a.sheet.pdf, a);
   describe_paper(*sheet, a);
   sheet->add_option("--by", a.sheet.by, "Initials to print on it");
   return sheet;
 }
 
 CLI::App* describe_export(CLI::App& app, Arguments& a) {
-  auto* command = app.add_subcommand("export", "Write the whole cellar as JSON");
-  command->add_option("CELLAR", a.exported.cellar, "The cellar file")->required();
+  auto* command = on_a_cellar(app, "export", "Write the whole cellar as JSON", a.exported.cellar);
   command->add_option("FILE", a.exported.file, "The JSON file to write")->required();
   return command;
 }
@@ -86,15 +99,13 @@ CLI::App* describe_import(CLI::App& app, Arguments& a) {
 }
 
 CLI::App* describe_check(CLI::App& app, Arguments& a) {
-  auto* command =
-      app.add_subcommand("check", "Look a cellar over: is the file whole, does its story fit");
-  command->add_option("CELLAR", a.checked.cellar, "The cellar file")->required();
-  return command;
+  return on_a_cellar(app, "check", "Look a cellar over: is the file whole, does its story fit",
+                     a.checked.cellar);
 }
 
 CLI::App* describe_due(CLI::App& app, Arguments& a) {
-  auto* command = app.add_subcommand("due", "What is due; exit code 1 when something is overdue");
-  command->add_option("CELLAR", a.due.cellar, "The cellar file")->required();
+  auto* command =
+      on_a_cellar(app, "due", "What is due; exit code 1 when something is overdue", a.due.cellar);
   command->add_option("--within", a.due.within_days, "Days to look ahead (14)")
       ->check(CLI::Range(0, 3660));
   command->add_flag("--json", a.due.json, "As JSON");
@@ -102,9 +113,9 @@ CLI::App* describe_due(CLI::App& app, Arguments& a) {
 }
 
 CLI::App* describe_tags(CLI::App& app, Arguments& a) {
-  auto* command = app.add_subcommand("tags", "Print keg tags or warning tags to a PDF");
-  command->add_option("CELLAR", a.tags.cellar, "The cellar file")->required();
-  command->add_option("--pdf", a.tags.pdf, "Where to write them")->required();
+  auto* command =
+      on_a_cellar(app, "tags", "Keg tags or warning tags as a PDF or JSON", a.tags.cellar);
+  describe_pdf_or_json(*command, a.tags.pdf, a);
   command->add_option("--keg", a.tags.kegs, "Of this keg alone; may be given several times")
       ->allow_extra_args(false);
   command->add_flag("--warnings", a.tags.warnings, "The warnings there is reason for");
@@ -138,9 +149,10 @@ CLI::App* describe_log(CLI::App& app, Arguments& a) {
 }
 
 CLI::App* describe_calendar(CLI::App& app, Arguments& a) {
-  auto* command = app.add_subcommand("calendar", "Write due work and ready dates as iCalendar");
-  command->add_option("CELLAR", a.calendar.cellar, "The cellar file")->required();
-  command->add_option("FILE", a.calendar.file, "The .ics file to write")->required();
+  auto* command = on_a_cellar(app, "calendar", "Due work and ready dates as iCalendar or JSON",
+                              a.calendar.cellar);
+  auto* file = command->add_option("FILE", a.calendar.file, "The .ics file to write");
+  command->add_flag("--json", a.json, "As JSON, to the standard output")->excludes(file);
   return command;
 }
 
@@ -202,6 +214,9 @@ std::expected<Command, SaidInstead> read_command_line(std::vector<std::string> a
   std::reverse(arguments.begin(), arguments.end());
   try {
     app.parse(std::move(arguments));
+    if (calendar->parsed() && a.calendar.file.empty() && !a.json) {
+      throw CLI::RequiredError("FILE or --json");
+    }
   } catch (const CLI::ParseError& e) {
     std::ostringstream out;
     const bool asked_for = app.exit(e, out, out) == 0;  // help or version

@@ -22,7 +22,7 @@ struct ShowWindow {
   bool demo = false;
 };
 struct PrintSheet {
-  std::filesystem::path cellar, pdf;
+  std::filesystem::path cellar, pdf;  // no PDF: JSON is told instead
   ui::Paper paper = ui::Paper::a4;
   std::optional<units::DisplayUnits> units;  // else as the cellar was set up
   std::string by;
@@ -42,9 +42,9 @@ struct TellDue {
   bool json = false;
 };
 struct PrintTags {
-  std::filesystem::path cellar, pdf;
-  std::vector<std::string> kegs;  // tags; all at hand when empty
-  bool warnings = false;          // in place of keg tags
+  std::filesystem::path cellar, pdf;  // no PDF: JSON is told instead
+  std::vector<std::string> kegs;      // tags; all at hand when empty
+  bool warnings = false;              // in place of keg tags
   bool single = false;
   bool backs = true;
   ui::Paper paper = ui::Paper::a4;
@@ -63,7 +63,7 @@ struct WriteLog {
   std::string by;
 };
 struct WriteCalendar {
-  std::filesystem::path cellar, file;
+  std::filesystem::path cellar, file;  // no file: JSON is told instead
 };
 using Command = boost::variant2::variant<ShowWindow, PrintSheet, ExportCellar, ImportCellar,
                                          CheckCellar, TellDue, PrintTags, WriteLog, WriteCalendar>;

@@ -7,6 +7,7 @@
 
 #include "app/exit_codes.h"
 #include "app/headless_parts.h"
+#include "core/report/cellar_lists.h"
 #include "core/report/say.h"
 #include "core/report/status_sheet.h"
 #include "core/store/check.h"
@@ -31,8 +32,12 @@ int print_sheet(const PrintSheet& asked, CellarSession::Tools tools, Terminal te
   const auto session = CellarSession::open(asked.cellar, tools, for_reading());
   if (!session) return file_problem(terminal, session.error());
   const auto status = (*session)->status();
-  const report::StatusSheet sheet =
-      report::status_sheet(*status, speaker_for(**session, *status, asked.units), asked.by);
+  const report::Speaker speaker = speaker_for(**session, *status, asked.units);
+  const report::StatusSheet sheet = report::status_sheet(*status, speaker, asked.by);
+  if (asked.pdf.empty()) {
+    terminal.out << report::json_of(sheet, report::keg_list(*status, speaker, asked.by));
+    return exit_ok;
+  }
   const ui::StatusSheetPages pages(sheet, asked.paper, paper_font());
   const auto written = ui::write_pdf(pages, QString::fromStdString(asked.pdf.string()),
                                      QString::fromStdString(sheet.cellar));

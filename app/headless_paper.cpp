@@ -34,6 +34,11 @@ int write_pages(const ui::Pages& pages, const std::filesystem::path& path, const
   return exit_ok;
 }
 
+int tell(const std::string& text, Terminal terminal) {
+  terminal.out << text;
+  return exit_ok;
+}
+
 std::string pages_words(const ui::Pages& pages) {
   return counted(static_cast<std::size_t>(pages.count()), "page", "pages");
 }
@@ -136,11 +141,13 @@ int print_tags(const PrintTags& asked, CellarSession::Tools tools, Terminal term
   std::size_t count = 0;
   if (asked.warnings) {
     auto tags = report::warning_tags((*session)->journal(), *status, speaker);
+    if (asked.pdf.empty()) return tell(report::json_of(tags), terminal);
     count = tags.size();
     pages.emplace(std::move(tags), form, paper_font());
   } else {
     auto tags = tags_asked_for(asked, **session, *status, speaker, terminal);
     if (!tags) return exit_refused;
+    if (asked.pdf.empty()) return tell(report::json_of(*tags), terminal);
     count = tags->size();
     pages.emplace(std::move(*tags), form, paper_font());
   }
@@ -165,14 +172,11 @@ int write_log(const WriteLog& asked, CellarSession::Tools tools, Terminal termin
   if (!sheet) return exit_refused;
   switch (asked.form) {
     case LogForm::text:
-      terminal.out << report::text_of(*sheet);
-      return exit_ok;
+      return tell(report::text_of(*sheet), terminal);
     case LogForm::csv:
-      terminal.out << report::csv_of(*sheet);
-      return exit_ok;
+      return tell(report::csv_of(*sheet), terminal);
     case LogForm::json:
-      terminal.out << report::json_of(*sheet);
-      return exit_ok;
+      return tell(report::json_of(*sheet), terminal);
     case LogForm::pdf:
       break;
   }
@@ -192,6 +196,7 @@ int write_calendar(const WriteCalendar& asked, CellarSession::Tools tools, Termi
   const report::Speaker speaker = speaker_for(**session, *status, std::nullopt);
   const auto items = report::calendar_items(*status, (*session)->journal(), speaker);
   const std::string name = status->cellar ? status->cellar->name : std::string("Cellar");
+  if (asked.file.empty()) return tell(report::json_of(items, name), terminal);
   std::ofstream file(asked.file, std::ios::binary | std::ios::trunc);
   file << report::icalendar_of(items, name, (*session)->now());
   file.close();

@@ -20,10 +20,13 @@ store::OpenOptions for_reading() { return {.read_only = true, .allow_network_rea
 
 report::Speaker speaker_for(const CellarSession& session, const cellar::CellarStatus& status,
                             const std::optional<units::DisplayUnits>& wanted) {
-  const bool us = status.cellar && status.cellar->units == cellar::UnitsPreset::us;
   const units::DisplayUnits as_set_up =
       status.cellar ? report::units_of(status.cellar->units) : units::DisplayUnits::metric();
-  return {.printer = {.units = wanted.value_or(as_set_up), .style = {}},
+  const units::DisplayUnits chosen = wanted.value_or(as_set_up);
+  const bool set_up_us = status.cellar && status.cellar->units == cellar::UnitsPreset::us;
+  const bool us = chosen == units::DisplayUnits::us() ||
+                  (set_up_us && chosen != units::DisplayUnits::british());
+  return {.printer = {.units = chosen, .style = {}},
           .calendar = &session.calendar(),
           .words = us ? report::RegionalWords::us : report::RegionalWords::british,
           .now = session.now()};

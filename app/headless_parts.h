@@ -18,7 +18,8 @@ namespace ullage::app {
 // Reading a cellar here must neither lock it nor bring it up to date.
 [[nodiscard]] store::OpenOptions for_reading();
 
-// In the units asked for, else as the cellar was set up.
+// In the units asked for, else as the cellar was set up; US units bring the words
+// of the US.
 [[nodiscard]] report::Speaker speaker_for(const CellarSession& session,
                                           const cellar::CellarStatus& status,
                                           const std::optional<units::DisplayUnits>& wanted);

@@ -108,7 +108,7 @@ void MainWindow::build_menus() {
     const bool ours = *spec.task || spec.menu == Menu::view || is_paper(spec.command) ||
                       spec.command == Command::undo || spec.command == Command::redo ||
                       spec.command == Command::any_task || spec.command == Command::round ||
-                      spec.command == Command::status_sheet || spec.command == Command::quit;
+                      spec.menu == Menu::paper || spec.command == Command::quit;
     if (!ours && !app_commands_.contains(spec.command)) continue;
     QMenu*& menu = menus[spec.menu];
     if (!menu) menu = menuBar()->addMenu(title_of(spec.menu));
@@ -157,6 +157,10 @@ void MainWindow::run(Command command) {
       return undo(true);
     case Command::status_sheet:
       return open_status_sheet();
+    case Command::paper_cleaning_list:
+      show_page(PageId::cleaning);
+      if (!cleaning_->print_list()) announce(tr("Nothing is due to be cleaned."), false);
+      return;
     case Command::round:
       RoundDialog(context_, this).exec();
       return;

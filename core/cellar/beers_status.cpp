@@ -70,14 +70,18 @@ VolumeEstimate sum_of(const VolumeEstimate& a, const VolumeEstimate& b) {
   return units::propagate([](Volume x, Volume y) { return Volume(x + y); }, a, b);
 }
 
-std::vector<BatchStatus> batches_of(const CellarStatus& cellar, const Journal& journal) {
+std::vector<BatchStatus> batches_of(const CellarStatus& cellar, const Journal& journal,
+                                    const BeersPast& past) {
   std::vector<BatchStatus> all;
   for (const BatchRecord& record : cellar.batches) {
     BatchStatus b;
     b.record = record;
     if (const BeerRecord* beer = beer_of(cellar, record.beer)) b.beer = *beer;
     b.best_by = record.best_by;
-    b.recall = recall_of(record.batch, journal);
+    if (const auto known = past.batches.find(record.batch); known != past.batches.end()) {
+      b.recall = known->second.recall;
+      b.kegs_before = known->second.kegs_before;
+    }
     for (const KegStatus& keg : cellar.kegs) {
       if (!keg.contents || keg.contents->batch != record.batch) continue;
       b.kegs.push_back(in_keg(keg, journal));
@@ -89,9 +93,6 @@ std::vector<BatchStatus> batches_of(const CellarStatus& cellar, const Journal& j
         b.left = b.left ? sum_of(*b.left, *keg.level.left) : *keg.level.left;
       }
     }
-    const auto stints = stints_of(record.batch, journal);
-    b.kegs_before = static_cast<std::size_t>(std::count_if(
-        stints.begin(), stints.end(), [](const Stint& s) { return !s.still_there(); }));
     all.push_back(std::move(b));
   }
   std::stable_sort(all.begin(), all.end(), [](const BatchStatus& x, const BatchStatus& y) {
@@ -133,25 +134,6 @@ std::optional<CoolingKeg> cooling_of(const KegStatus& keg, const CellarStatus& c
                            after(cellar.now, w.latest)}};
 }
 
-std::optional<HopsWait> hops_of(const KegStatus& keg, Instant now, const Journal& journal) {
-  if (!keg.contents) return std::nullopt;
-  const Entry* in = last_of<HopsIn>(keg.record.keg, journal);
-  if (in == nullptr) return std::nullopt;
-  const Entry* out = last_of<HopsOut>(keg.record.keg, journal);
-  const Entry* cleaned = last_of<Cleaned>(keg.record.keg, journal);
-  const Instant since = in->header.happened_at;
-  for (const Entry* end : {out, cleaned}) {
-    if (end != nullptr && end->header.happened_at >= since) return std::nullopt;
-  }
-  HopsWait h;
-  h.keg = keg.record.keg;
-  h.hops = get<HopsIn>(in->payload).hops;
-  h.since = since;
-  h.look_at = now < since + hops_look ? since + hops_look : since + hops_out_by;
-  h.overdue = now > since + hops_out_by;
-  return h;
-}
-
 // The batch a keg had when beer was lost from it.
 std::optional<BatchId> batch_then(KegId keg, Instant at, const Journal& journal) {
   for (const Stint& s : stints_of(keg, journal)) {
@@ -168,20 +150,16 @@ std::optional<std::int64_t> price_of(const Wasted& w, Instant at, const CellarSt
   return beer ? beer->price_minor_per_litre : std::nullopt;
 }
 
-std::vector<WasteLine> wasted_of(const CellarStatus& cellar, const Journal& journal,
-                                 Instant since) {
+std::vector<WasteLine> wasted_of(const BeersPast& past, Instant since, Instant now) {
   std::map<WasteReason, WasteLine> by_reason;
-  for (const Entry& e : journal.entries()) {
-    const auto* w = get_if<Wasted>(&e.payload);
-    if (w == nullptr || e.header.happened_at < since || e.header.happened_at > cellar.now) continue;
-    if (journal.standing(e.header.id) != Standing::in_force) continue;
-    WasteLine& line = by_reason[w->reason];
-    line.reason = w->reason;
-    line.volume += w->volume;
+  for (const WasteFact& fact : past.wasted) {
+    if (fact.at < since || fact.at > now) continue;
+    WasteLine& line = by_reason[fact.reason];
+    line.reason = fact.reason;
+    line.volume += fact.volume;
     ++line.times;
-    if (const auto price = price_of(*w, e.header.happened_at, cellar, journal)) {
-      const double cost = static_cast<double>(*price) * units::in_litres(w->volume);
-      line.cost_minor = line.cost_minor.value_or(0) + std::llround(cost);
+    if (fact.cost_minor) {
+      line.cost_minor = line.cost_minor.value_or(0) + *fact.cost_minor;
     } else {
       line.some_without_price = true;
     }
@@ -243,14 +221,56 @@ std::chrono::days keeps_on_tap(Storage storage) {
   return std::chrono::days(45);
 }
 
+std::optional<HopsWait> hops_in(const KegStatus& keg, Instant now, const Journal& journal) {
+  if (!keg.contents) return std::nullopt;
+  const Entry* in = last_of<HopsIn>(keg.record.keg, journal);
+  if (in == nullptr) return std::nullopt;
+  const Entry* out = last_of<HopsOut>(keg.record.keg, journal);
+  const Entry* cleaned = last_of<Cleaned>(keg.record.keg, journal);
+  const Entry* emptied = last_of<Emptied>(keg.record.keg, journal);
+  const Instant since = in->header.happened_at;
+  for (const Entry* end : {out, cleaned, emptied}) {
+    if (end != nullptr && end->header.happened_at >= since) return std::nullopt;
+  }
+  HopsWait h;
+  h.keg = keg.record.keg;
+  h.hops = get<HopsIn>(in->payload).hops;
+  h.since = since;
+  h.look_at = now < since + hops_look ? since + hops_look : since + hops_out_by;
+  h.overdue = now > since + hops_out_by;
+  return h;
+}
+
+BeersPast beers_past(const CellarStatus& cellar, const Journal& journal) {
+  BeersPast past;
+  past.revision = journal.revision();
+  for (const BatchRecord& record : cellar.batches) {
+    const auto stints = stints_of(record.batch, journal);
+    const auto over = std::count_if(stints.begin(), stints.end(),
+                                    [](const Stint& s) { return !s.still_there(); });
+    past.batches[record.batch] = {static_cast<std::size_t>(over), recall_of(record.batch, journal)};
+  }
+  for (const Entry& e : journal.entries()) {
+    const auto* w = get_if<Wasted>(&e.payload);
+    if (w == nullptr || journal.standing(e.header.id) != Standing::in_force) continue;
+    WasteFact fact{e.header.happened_at, w->reason, w->volume, {}};
+    if (const auto price = price_of(*w, fact.at, cellar, journal)) {
+      fact.cost_minor = std::llround(static_cast<double>(*price) * units::in_litres(w->volume));
+    }
+    past.wasted.push_back(fact);
+  }
+  return past;
+}
+
 BeersStatus beers_status(const CellarStatus& cellar, const Journal& journal,
-                         const LocalCalendar& calendar, Instant wasted_since) {
+                         const LocalCalendar& calendar, Instant wasted_since,
+                         const BeersPast& past) {
   BeersStatus out;
-  out.batches = batches_of(cellar, journal);
+  out.batches = batches_of(cellar, journal, past);
   out.tap_next = tap_next_of(cellar);
   for (const KegStatus& keg : cellar.kegs) {
     if (auto cooling = cooling_of(keg, cellar)) out.cooling.push_back(std::move(*cooling));
-    if (auto hops = hops_of(keg, cellar.now, journal)) out.hops.push_back(std::move(*hops));
+    if (auto hops = hops_in(keg, cellar.now, journal)) out.hops.push_back(std::move(*hops));
     if (auto away = away_of(keg, cellar, journal, calendar)) out.away.push_back(std::move(*away));
   }
   std::stable_sort(
@@ -258,7 +278,7 @@ BeersStatus beers_status(const CellarStatus& cellar, const Journal& journal,
       [](const CoolingKeg& a, const CoolingKeg& b) { return a.there.likely < b.there.likely; });
   std::stable_sort(out.away.begin(), out.away.end(),
                    [](const KegAway& a, const KegAway& b) { return a.days > b.days; });
-  out.wasted = wasted_of(cellar, journal, wasted_since);
+  out.wasted = wasted_of(past, wasted_since, cellar.now);
   return out;
 }
 

@@ -7,6 +7,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -77,6 +78,8 @@ struct HopsWait {
 // Sources disagree between two and ten days: a look at five, out by ten.
 inline constexpr std::chrono::days hops_look{5};
 inline constexpr std::chrono::days hops_out_by{10};
+// Of a keg with hops in its beer that were never taken out.
+[[nodiscard]] std::optional<HopsWait> hops_in(const KegStatus&, Instant now, const Journal&);
 
 struct WasteLine {
   WasteReason reason = WasteReason::other;
@@ -106,7 +109,28 @@ struct BeersStatus {
   std::vector<KegAway> away;      // longest out first
 };
 
+// What the journal alone tells, whatever the time: gathered once, good for as long
+// as the journal stays at this revision.
+struct WasteFact {
+  Instant at{};
+  WasteReason reason = WasteReason::other;
+  Volume volume = units::litres(0);
+  std::optional<std::int64_t> cost_minor;
+};
+struct BatchPast {
+  std::size_t kegs_before = 0;
+  std::optional<Recall> recall;
+};
+struct BeersPast {
+  std::uint64_t revision = 0;
+  std::vector<WasteFact> wasted;
+  std::map<BatchId, BatchPast> batches;
+};
+[[nodiscard]] BeersPast beers_past(const CellarStatus&, const Journal&);
+
 // `wasted_since` bounds the wastage.
+[[nodiscard]] BeersStatus beers_status(const CellarStatus&, const Journal&, const LocalCalendar&,
+                                       Instant wasted_since, const BeersPast&);
 [[nodiscard]] BeersStatus beers_status(const CellarStatus&, const Journal&, const LocalCalendar&,
                                        Instant wasted_since);
 

@@ -3,6 +3,7 @@
 
 #include <array>
 #include <cmath>
+#include <optional>
 #include <utility>
 
 namespace ullage::physics {
@@ -11,10 +12,19 @@ using namespace units;
 
 namespace {
 
+struct SourcesSpan {
+  double least = 0, most = 0;
+};
+
+// In psi a foot; most sources agree on one value.
 RestrictionFigure figure(HoseMaterial m, std::string_view size, double bore_inches, double usual,
-                         double least, double most) {
-  return {
-      m, size, inches(bore_inches), psi_per_foot(usual), psi_per_foot(least), psi_per_foot(most)};
+                         std::optional<SourcesSpan> spread = {}) {
+  return {m,
+          size,
+          inches(bore_inches),
+          psi_per_foot(usual),
+          psi_per_foot(spread ? spread->least : usual),
+          psi_per_foot(spread ? spread->most : usual)};
 }
 
 // Stainless is sold by its outer diameter; its bore here is the one whose
@@ -22,19 +32,19 @@ RestrictionFigure figure(HoseMaterial m, std::string_view size, double bore_inch
 const std::array<RestrictionFigure, 13>& figures() {
   using enum HoseMaterial;
   static const std::array<RestrictionFigure, 13> all{
-      figure(vinyl, "3/16 in", 3.0 / 16, 3.0, 2.2, 3.0),
-      figure(vinyl, "1/4 in", 1.0 / 4, 0.85, 0.85, 0.85),
-      figure(vinyl, "5/16 in", 5.0 / 16, 0.4, 0.4, 0.4),
-      figure(vinyl, "3/8 in", 3.0 / 8, 0.13, 0.07, 0.2),
-      figure(vinyl, "1/2 in", 1.0 / 2, 0.025, 0.025, 0.025),
-      figure(barrier, "1/4 in", 1.0 / 4, 0.3, 0.3, 0.3),
-      figure(barrier, "5/16 in", 5.0 / 16, 0.1, 0.1, 0.1),
-      figure(barrier, "3/8 in", 3.0 / 8, 0.06, 0.06, 0.06),
-      figure(polyethylene, "3/16 in", 3.0 / 16, 2.2, 2.2, 2.2),
-      figure(polyethylene, "1/4 in", 1.0 / 4, 0.5, 0.5, 0.5),
-      figure(stainless, "1/4 in outside", 3.0 / 16, 1.2, 1.2, 1.2),
-      figure(stainless, "5/16 in outside", 1.0 / 4, 0.3, 0.3, 0.3),
-      figure(stainless, "3/8 in outside", 5.0 / 16, 0.12, 0.12, 0.12),
+      figure(vinyl, "3/16 in", 3.0 / 16, 3.0, SourcesSpan{2.2, 3.0}),
+      figure(vinyl, "1/4 in", 1.0 / 4, 0.85),
+      figure(vinyl, "5/16 in", 5.0 / 16, 0.4),
+      figure(vinyl, "3/8 in", 3.0 / 8, 0.13, SourcesSpan{0.07, 0.2}),
+      figure(vinyl, "1/2 in", 1.0 / 2, 0.025),
+      figure(barrier, "1/4 in", 1.0 / 4, 0.3),
+      figure(barrier, "5/16 in", 5.0 / 16, 0.1),
+      figure(barrier, "3/8 in", 3.0 / 8, 0.06),
+      figure(polyethylene, "3/16 in", 3.0 / 16, 2.2),
+      figure(polyethylene, "1/4 in", 1.0 / 4, 0.5),
+      figure(stainless, "1/4 in outside", 3.0 / 16, 1.2),
+      figure(stainless, "5/16 in outside", 1.0 / 4, 0.3),
+      figure(stainless, "3/8 in outside", 5.0 / 16, 0.12),
   };
   return all;
 }

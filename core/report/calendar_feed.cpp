@@ -8,6 +8,7 @@
 #include <ctime>
 #include <memory>
 
+#include "core/cellar/beers_status.h"
 #include "core/cellar/due_work.h"
 #include "core/report/cleaning_words.h"
 #include "core/report/log_rows.h"
@@ -105,11 +106,23 @@ class ItemList {
       due(uuid, "use-by", *keg.contents->best_by, "Use by: " + beer,
           keg.contents->batch_record.name);
     }
+    if (const auto hops = hops_in(keg, status_.now, journal_)) add_hops(*hops, beer);
     if (keg.readiness.kind == ReadinessKind::ready_at && keg.readiness.when) {
       items_.push_back({uid_of(uuid, "ready"),
                         speaker_.calendar->date_of(keg.readiness.when->likely), "Ready: " + beer,
                         window_words(*keg.readiness.when)});
     }
+  }
+  void add_hops(const HopsWait& hops, const std::string& beer) {
+    const std::string why = fmt::format("{} in since {}. Two to ten days are usual; taste it.",
+                                        hops.hops, iso_day(speaker_.calendar->date_of(hops.since)));
+    const auto on = [&](std::chrono::days after) {
+      return speaker_.calendar->date_of(hops.since + after);
+    };
+    if (on(hops_look) >= today_) {
+      due(hops.keg.uuid, "hops-look", on(hops_look), "Taste for hops: " + beer, why);
+    }
+    due(hops.keg.uuid, "hops-out", on(hops_out_by), "Hops out: " + beer, why);
   }
   void add_lent(const KegStatus& keg) {
     std::optional<Date> back;

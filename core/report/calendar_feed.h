@@ -24,7 +24,8 @@ struct CalendarItem {
 };
 
 // Work due by the cellar's rules (core/cellar/due_work.h), bottles to retest, kegs
-// due back, use-by dates, kegs that will be ready; in order of day. Work that is
+// due back, use-by dates, hops to look at and to take out, kegs that will be ready;
+// in order of day. Work that is
 // overdue stands on today, work put off on the day it was put off to.
 [[nodiscard]] std::vector<CalendarItem> calendar_items(const cellar::CellarStatus&,
                                                        const cellar::Journal&, const Speaker&);
@@ -32,5 +33,7 @@ struct CalendarItem {
 // The file. `made_at` becomes DTSTAMP, the moment the events were told.
 [[nodiscard]] std::string icalendar_of(const std::vector<CalendarItem>&, const std::string& name,
                                        cellar::Instant made_at);
+// For programs: the day each stands on, the day it is or was due, what and why.
+[[nodiscard]] std::string json_of(const std::vector<CalendarItem>&, const std::string& cellar);
 
 }  // namespace ullage::report

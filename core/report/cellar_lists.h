@@ -6,6 +6,7 @@
 
 #include <string>
 
+#include "core/report/status_sheet.h"
 #include "core/report/table_sheet.h"
 
 namespace ullage::report {
@@ -23,5 +24,9 @@ namespace ullage::report {
 // The kegs of the cellar, one a row, as the status sheet tells them.
 [[nodiscard]] TableSheet keg_list(const cellar::CellarStatus&, const Speaker&,
                                   const std::string& by);
+
+// The status sheet for programs: its kegs as `keg_list` tells them, and what stands
+// in its boxes, by title.
+[[nodiscard]] std::string json_of(const StatusSheet&, const TableSheet& kegs);
 
 }  // namespace ullage::report

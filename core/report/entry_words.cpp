@@ -25,14 +25,14 @@ std::string owner_words(Owner owner) {
   return {};
 }
 
-std::string contents_words(FoundContents contents) {
+std::string contents_words(FoundContents contents, const EntryTeller& t) {
   switch (contents) {
     case FoundContents::empty_dirty:
       return "empty, dirty";
     case FoundContents::empty_clean:
       return "empty, clean";
     case FoundContents::empty_sanitised:
-      return "empty, sanitised";
+      return t.us() ? "empty, sanitized" : "empty, sanitised";
     case FoundContents::empty_purged:
       return "empty, purged";
     case FoundContents::beer:
@@ -73,7 +73,8 @@ std::string words_of(const LineRecord& l, const EntryTeller& t) {
   std::string rule;
   if (l.clean_every_days) rule = "cleaned every " + t.count(*l.clean_every_days, "day");
   return t.line("Line registered",
-                {l.name, l.tap.empty() ? std::string() : "tap " + l.tap, t.print(l.length),
+                {l.name, l.tap.empty() ? std::string() : (t.us() ? "faucet " : "tap ") + l.tap,
+                 t.print(l.length),
                  l.bore ? t.speaker.printer.print_bore(*l.bore) + " bore" : std::string(), rule});
 }
 std::string words_of(const BottleRecord& b, const EntryTeller& t) {
@@ -92,7 +93,7 @@ std::string words_of(const InstrumentRecord& i, const EntryTeller& t) {
 
 std::string words_of(const Found& f, const EntryTeller& t) {
   std::string beer = f.batch ? t.batch(*f.batch) : std::string();
-  return t.line("Found " + contents_words(f.contents),
+  return t.line("Found " + contents_words(f.contents, t),
                 {beer, t.print(f.volume), t.print(f.pressure), t.print(f.temperature)});
 }
 std::string words_of(const Received& r, const EntryTeller& t) {

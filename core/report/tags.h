@@ -65,6 +65,11 @@ struct WarningTag {
 [[nodiscard]] std::string text_of(const KegTag&);
 [[nodiscard]] std::string text_of(const WarningTag&);
 
+// For programs: an array, one object a tag; a fact that is to be written in by hand
+// has an empty value.
+[[nodiscard]] std::string json_of(const std::vector<KegTag>&);
+[[nodiscard]] std::string json_of(const std::vector<WarningTag>&);
+
 // Day and month in words and capitals, so that 03/12 is never read two ways.
 [[nodiscard]] std::string use_by_words(cellar::Date);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <set>
 
+#include "core/cellar/hold_test.h"
 #include "core/cellar/suggest.h"
 #include "core/report/log_rows.h"
 #include "core/report/recall_list.h"
@@ -22,6 +23,12 @@ WarningTag keg_warning(Warning warning, const KegStatus& keg) {
   tag.warning = warning;
   tag.subject = keg.record.tag;
   return tag;
+}
+
+// That a keg leaks is known since the last reading of its test.
+std::string known_since(const KegStatus& keg, const Speaker& speaker) {
+  if (!keg.hold_study || keg.hold_study->test.readings.empty()) return {};
+  return say_clock(keg.hold_study->time_of(keg.hold_study->test.readings.back().at), speaker);
 }
 
 }  // namespace
@@ -94,6 +101,7 @@ WarningTag out_of_service_tag(const KegStatus& keg, const Speaker& speaker) {
   } else if (keg.hold_failed && keg.hold_result) {
     tag.subtitle = "Leaking: do not fill";
     why = say(*keg.hold_result, speaker);
+    since = known_since(keg, speaker);
   } else {
     tag.subtitle = "Do not use";
   }

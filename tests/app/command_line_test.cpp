@@ -68,6 +68,14 @@ TEST(CommandLine, reads_the_commands_for_paper) {
   EXPECT_EQ(read<WriteLog>({"log", "gas", "a.ullage"}).form, LogForm::text);
   EXPECT_EQ(read<WriteLog>({"log", "gas", "a.ullage", "--pdf", "g.pdf"}).form, LogForm::pdf);
   EXPECT_EQ(read<WriteCalendar>({"calendar", "a.ullage", "a.ics"}).file, "a.ics");
+  EXPECT_TRUE(read<PrintTags>({"tags", "a.ullage", "--json"}).pdf.empty());
+  EXPECT_TRUE(read<PrintSheet>({"sheet", "a.ullage", "--json"}).pdf.empty());
+  EXPECT_TRUE(read<WriteCalendar>({"calendar", "a.ullage", "--json"}).file.empty());
+  EXPECT_EQ(read<WriteLog>({"log", "gas", "a.ullage", "--json"}).form, LogForm::json);
+  EXPECT_EQ(refused_with({"calendar", "a.ullage"}), exit_usage);
+  EXPECT_EQ(refused_with({"calendar", "a.ullage", "a.ics", "--json"}), exit_usage);
+  EXPECT_EQ(refused_with({"sheet", "a.ullage", "--pdf", "s.pdf", "--json"}), exit_usage);
+  EXPECT_EQ(refused_with({"tags", "a.ullage", "--pdf", "t.pdf", "--json"}), exit_usage);
   EXPECT_EQ(refused_with({"log", "beer", "a.ullage"}), exit_usage);
   EXPECT_EQ(refused_with({"log", "gas", "a.ullage", "--from", "1.11.2026"}), exit_usage);
   EXPECT_EQ(refused_with({"log", "gas", "a.ullage", "--from", "2026-02-30"}), exit_usage);

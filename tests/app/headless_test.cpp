@@ -166,6 +166,37 @@ TEST_F(Headless, prints_tags_and_refuses_numbers_that_no_keg_has) {
   EXPECT_FALSE(std::filesystem::exists(none));
 }
 
+TEST_F(Headless, tells_sheet_tags_and_calendar_as_json) {
+  const auto line = session->fresh<cellar::LineId>();
+  log(overdue_line(line));
+  log(cellar::LineCleaned{.line = line});
+  ASSERT_EQ(print_sheet({.cellar = path()}, {clock, other_ids}, terminal), exit_ok) << err.str();
+  const auto sheet = nlohmann::json::parse(out.str());
+  EXPECT_EQ(sheet["cellar"], "Shed");
+  EXPECT_EQ(sheet["kegs"][0]["tag"], "K01");
+  EXPECT_TRUE(sheet["boxes"].contains("Gas"));
+  out.str("");
+  ASSERT_EQ(print_tags({.cellar = path()}, {clock, other_ids}, terminal), exit_ok);
+  const auto tags = nlohmann::json::parse(out.str());
+  ASSERT_EQ(tags.size(), 1U);
+  EXPECT_EQ(tags[0]["code"], "ullage:keg:K01");
+  out.str("");
+  ASSERT_EQ(print_tags({.cellar = path(), .warnings = true}, {clock, other_ids}, terminal),
+            exit_ok);
+  EXPECT_TRUE(nlohmann::json::parse(out.str()).empty()) << "no reason for a warning";
+  out.str("");
+  ASSERT_EQ(write_calendar({path(), {}}, {clock, other_ids}, terminal), exit_ok);
+  const auto calendar = nlohmann::json::parse(out.str());
+  ASSERT_EQ(calendar["items"].size(), 1U);
+  EXPECT_EQ(calendar["items"][0]["what"], "Clean Line 1");
+  EXPECT_EQ(calendar["items"][0]["day"], "2026-03-15");  // 1 March and 14 days
+  for (const auto& absent : {in_folder("absent")}) {
+    EXPECT_EQ(print_sheet({.cellar = absent}, {clock, other_ids}, terminal), exit_file_problem);
+    EXPECT_EQ(print_tags({.cellar = absent}, {clock, other_ids}, terminal), exit_file_problem);
+    EXPECT_EQ(write_calendar({absent, {}}, {clock, other_ids}, terminal), exit_file_problem);
+  }
+}
+
 TEST_F(Headless, writes_a_calendar) {
   const auto ics = in_folder("cellar.ics");
   ASSERT_EQ(write_calendar({path(), ics}, {clock, other_ids}, terminal), exit_ok);

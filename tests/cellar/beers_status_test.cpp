@@ -18,7 +18,8 @@ using ::testing::SizeIs;
 class BeersStatusTest : public ::testing::Test {
  protected:
   [[nodiscard]] BeersStatus at(Instant now, Instant wasted_since = day(-365)) const {
-    return beers_status(s.cellar(now), s.journal, s.calendar, wasted_since);
+    const auto cellar = s.cellar(now);
+    return beers_status(cellar, s.journal, s.calendar, wasted_since, beers_past(cellar, s.journal));
   }
   [[nodiscard]] static const BatchStatus& of(const BeersStatus& all, BatchId id) {
     for (const BatchStatus& b : all.batches) {

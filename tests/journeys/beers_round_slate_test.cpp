@@ -9,6 +9,7 @@
 #include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
+#include <QProcess>
 #include <QPushButton>
 #include <QTemporaryDir>
 #include <QTest>
@@ -18,8 +19,10 @@
 #include "app/demo_cellar.h"
 #include "app/surroundings.h"
 #include "core/cellar/trace.h"
+#include "tests/support/accessibility.h"
 #include "tests/support/fake_surroundings.h"
 #include "tests/support/own_preferences.h"
+#include "ui/dialogs/log_preview.h"
 #include "ui/dialogs/recall.h"
 #include "ui/dialogs/round.h"
 #include "ui/main_window.h"
@@ -73,7 +76,27 @@ TEST_F(BeersJourney, ARecallHoldsEveryKegOfTheBatchAndOneUndoLetsThemGo) {
   QTest::keyClicks(reason, QStringLiteral("glass found at the maltings"));
   QTest::mouseClick(recall.findChild<QPushButton*>(QStringLiteral("recall_and_hold")),
                     Qt::LeftButton);
-  EXPECT_FALSE(recall.isVisible());
+  EXPECT_TRUE(recall.isVisible()) << "the list is still to be printed";
+  EXPECT_THAT(testing::clipped_texts(recall), ::testing::IsEmpty());
+  auto* again = recall.findChild<QPushButton*>(QStringLiteral("recall_and_hold"));
+  EXPECT_FALSE(again->isEnabled()) << "once is enough";
+  QString listed;
+  QTimer::singleShot(0, [&] {
+    auto* preview = qobject_cast<ui::LogPreview*>(QApplication::activeModalWidget());
+    if (preview == nullptr) return;
+    const QString path = folder_.filePath(QStringLiteral("recall.pdf"));
+    if (preview->save_pdf(path)) {
+      QProcess text;
+      text.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, "-"});
+      text.waitForFinished();
+      listed = QString::fromUtf8(text.readAllStandardOutput());
+    }
+    preview->reject();
+  });
+  QTest::mouseClick(recall.findChild<QPushButton*>(QStringLiteral("print_recall")), Qt::LeftButton);
+  EXPECT_TRUE(listed.contains(QStringLiteral("glass found at the maltings"))) << ui::s(listed);
+  EXPECT_EQ(listed.count(QStringLiteral("STILL IN IT")), static_cast<int>(with_it));
+  recall.reject();
   std::size_t held = 0;
   for (const cellar::KegStatus& k : cellar_->status()->kegs) {
     if (!k.contents || k.contents->batch != batch) continue;

@@ -329,6 +329,19 @@ TEST_F(CleaningJourney, TheDemoHasAReadySetAndARuleOfItsOwn) {
   EXPECT_GE(kinds.size(), 6U) << "lines, acid, taps, couplers, kegs, floors";
 }
 
+TEST_F(CleaningJourney, ThePaperMenuOpensTheDaysList) {
+  window_->run(ui::Command::page_kegs);
+  bool opened = false;
+  QTimer::singleShot(0, [&] {
+    auto* preview = qobject_cast<ui::CleaningListPreview*>(QApplication::activeModalWidget());
+    opened = preview != nullptr;
+    if (preview) preview->reject();
+  });
+  window_->run(ui::Command::paper_cleaning_list);
+  EXPECT_TRUE(opened);
+  EXPECT_EQ(window_->page(), ui::PageId::cleaning);
+}
+
 TEST_F(CleaningJourney, MovingATaskTellsWhatBecomesOverdueAndIsUndone) {
   auto* list = page_->findChild<QTreeWidget*>(QStringLiteral("due_list"));
   ASSERT_NE(list, nullptr);

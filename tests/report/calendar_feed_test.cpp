@@ -114,6 +114,37 @@ TEST(CalendarFeed, TellsWhatIsDueAndWhatIsOverdueStandsOnToday) {
   }
 }
 
+// Day 0 and an hour: a taste on day 5, out by day 10 (design: two to ten days).
+TEST(CalendarFeed, RemindsOfHopsToTasteAndToTakeOut) {
+  Scenario s;
+  const PlaceId box = s.place("Cold box");
+  const KegId k = s.keg("K01", box);
+  const BatchId batch = s.batch("Red Rye");
+  s.fill(k, batch, day(0));
+  s.log(day(0, 1), HopsIn{k, "Goldings", units::grams(40)});
+  const auto items_at = [&](Instant t) {
+    const report::Speaker speaker{{units::DisplayUnits::metric(), {}}, &s.calendar, {}, t};
+    std::vector<CalendarItem> hops;
+    for (CalendarItem& item : report::calendar_items(s.cellar(t), s.journal, speaker)) {
+      if (item.uid.find("hops") != std::string::npos) hops.push_back(std::move(item));
+    }
+    return hops;
+  };
+  const auto soon = items_at(day(2));
+  ASSERT_EQ(soon.size(), 2U);
+  EXPECT_EQ(soon[0].summary, "Taste for hops: K01, Red Rye");
+  EXPECT_EQ(soon[0].day, date(5));
+  EXPECT_EQ(soon[1].summary, "Hops out: K01, Red Rye");
+  EXPECT_EQ(soon[1].day, date(10));
+  EXPECT_THAT(soon[1].description, ::testing::HasSubstr("Goldings in since 2026-11-02"));
+  const auto late = items_at(day(12));
+  ASSERT_EQ(late.size(), 1U);
+  EXPECT_EQ(late[0].day, date(12)) << "still to do: it stands on today";
+  EXPECT_EQ(late[0].due, date(10));
+  s.log(day(12, 1), HopsOut{k});
+  EXPECT_TRUE(items_at(day(13)).empty());
+}
+
 // The calendar and what the cleaning page lists are one: each due work is there,
 // on its day, and one that was put off on the day it was put off to.
 TEST(CalendarFeed, TellsEveryDueWorkOfTheCellarsRules) {

@@ -72,6 +72,22 @@ TEST_F(Logs, KegTagsReadAsAgreed) {
   for (const report::KegTag& tag : report::keg_tags(journal, now, speaker)) all += text_of(tag);
   expect_golden("keg_tags.txt", all);
 }
+// The reading that showed it was taken on day 2; the tag says so.
+TEST_F(Logs, ALeakingKegsTagSaysSinceWhen) {
+  Scenario s;
+  const KegId k = s.keg("K01", s.place("Cold box"));
+  s.log(day(0), Cleaned{k, CleaningMethod::caustic, "caustic", {}, {}, {}});
+  s.log(day(1), HoldReading{k, units::gauge_psi(30), {}, units::celsius(20), {}, true});
+  s.log(day(2), HoldReading{k, units::gauge_psi(18), {}, units::celsius(20), {}, false});
+  const KegStatus keg = s.status(k, day(4));
+  ASSERT_TRUE(keg.hold_failed);
+  const report::Speaker then{{units::DisplayUnits::metric(), {}}, &s.calendar, {}, day(4)};
+  const report::WarningTag tag = report::out_of_service_tag(keg, then);
+  EXPECT_EQ(tag.subtitle, "Leaking: do not fill");
+  ASSERT_EQ(tag.facts.at(1).label, "Since");
+  EXPECT_EQ(tag.facts.at(1).value, report::say_clock(day(2), then));
+}
+
 TEST_F(Logs, WarningTagsReadAsAgreed) {
   std::string all;
   for (const report::WarningTag& tag : report::warning_tags(journal, now, speaker)) {

@@ -236,6 +236,47 @@ TEST_F(ExchangeTest, SurvivesHostileText) {
               HasSubstr("holds an object, not a plain value"));
 }
 
+// Into a cellar with entries of its own, each kind of bad file: refused as a whole,
+// with the line where there is one, and not a row of it is kept.
+TEST_F(ExchangeTest, HostileFilesLeaveTheCellarAsItWas) {
+  fill(3);
+  const std::string good = vented();
+  const std::size_t from = good.find('[') + 1;
+  const std::string entry = good.substr(from, good.rfind(']') - from);
+  std::string second = entry;
+  second.replace(second.find("\"sequence\": 1"), 13, "\"sequence\": 2");
+  std::string future = good;
+  future.replace(future.find("\"version\": 1"), 12, "\"version\": 9");
+  const std::pair<const char*, std::string> hostile[] = {
+      {"truncated", good.substr(0, good.size() - 20)},
+      {"wrong type", vented("\"to_pressure_pa\": 5", "\"to_pressure_pa\": \"5\"")},
+      {"duplicate id", framed(entry + "," + second)},
+      {"not UTF-8", vented("\"ab\"", "\"\xff\xfe\"")},
+      {"future version", future},
+      {"good, then cut", framed(entry + ",").substr(0, entry.size() + 60)}};
+  for (const auto& [what, text] : hostile) {
+    write_bytes(file("in.json"), text);
+    auto store = opened();
+    const auto refused = store::import_from(store, file("in.json"));
+    ASSERT_FALSE(refused) << what;
+    EXPECT_FALSE(refused.error().problems.empty()) << what;
+    EXPECT_GE(refused.error().problems.front().line, 1U) << what;
+    EXPECT_EQ(store.load().value().size(), 3U) << what;
+  }
+}
+
+// The size is asked of the file system: nothing of it is read.
+TEST_F(ExchangeTest, AHugeFileIsRefusedUnread) {
+  fill(3);
+  write_bytes(file("in.json"), vented());
+  std::filesystem::resize_file(file("in.json"), store::import_size_limit + 1);  // a hole on disk
+  auto store = opened();
+  const auto refused = store::import_from(store, file("in.json"));
+  ASSERT_FALSE(refused);
+  EXPECT_THAT(describe(refused.error().problems.front()), HasSubstr("larger than 1 GiB"));
+  EXPECT_EQ(store.load().value().size(), 3U);
+}
+
 TEST_F(ExchangeTest, TakesAFileThatIsNotThereAsAProblem) {
   auto store = made();
   const auto refused = store::import_from(store, file("nowhere.json"));

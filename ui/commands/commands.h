@@ -26,6 +26,7 @@ enum class Command {
   warning_tags,
   paper_round,
   paper_kegs,
+  paper_cleaning_list,
   paper_line_cleaning,
   paper_temperature,
   paper_gas,

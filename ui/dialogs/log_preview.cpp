@@ -67,7 +67,7 @@ LogPreview::LogPreview(const Context& context, LogPaper which, QWidget* parent)
     : PaperPreview(context, title_of(which), parent), which_(which) {
   if (over_a_period(which)) add_period();
   if (which == LogPaper::recall) add_batches();
-  if (which != LogPaper::round) offer_csv();
+  offer_csv();
   lay_out();
 }
 
@@ -111,6 +111,11 @@ void LogPreview::add_batches() {
 void LogPreview::set_period(const QDate& from, const QDate& to) {
   from_->setDate(from);
   to_->setDate(to);
+}
+
+void LogPreview::set_batch(cellar::BatchId batch) {
+  const auto at = std::find(batches_.begin(), batches_.end(), batch);
+  if (at != batches_.end()) batch_->setCurrentIndex(static_cast<int>(at - batches_.begin()));
 }
 
 report::Period LogPreview::period() const {

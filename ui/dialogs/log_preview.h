@@ -22,6 +22,7 @@ class LogPreview final : public PaperPreview {
 
   [[nodiscard]] const report::TableSheet& sheet() const { return sheet_; }
   void set_period(const QDate& from, const QDate& to);
+  void set_batch(cellar::BatchId);  // of a recall list
 
  protected:
   [[nodiscard]] std::unique_ptr<Pages> make_pages() override;

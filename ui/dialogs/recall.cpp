@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "core/cellar/trace.h"
+#include "ui/dialogs/log_preview.h"
 #include "ui/dialogs/trace.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
@@ -51,7 +52,7 @@ void RecallDialog::build() {
   title->setWordWrap(true);
   all->addWidget(title);
   all->addWidget(new Caution(
-      tr("Every keg that has it is held back at once. Take it off its tap as well, and tell those "
+      tr("Every keg that has it is held back at once. Take it off the line as well, and tell those "
          "who have it: what the law asks of you comes first."),
       Caution::Weight::danger, this));
   auto* form = new FormSection({}, this);
@@ -75,20 +76,46 @@ void RecallDialog::build() {
         new InkLabel(tr("In no keg that is logged."), TextRole::body, Ink::secondary, this));
   }
   all->addStretch(1);
-  refusal_ = new Banner(cellar::Severity::warning, {}, {}, this);
-  refusal_->hide();
-  all->addWidget(refusal_);
+  outcome_ = new Banner(cellar::Severity::warning, {}, {}, this);
+  outcome_->hide();
+  all->addWidget(outcome_);
+  add_buttons(*all);
+  reason_->focus_widget()->setFocus();
+}
+
+void RecallDialog::add_buttons(QVBoxLayout& all) {
   auto* buttons = new QDialogButtonBox(this);
   hold_ = buttons->addButton(tr("&Recall and hold them all"), QDialogButtonBox::AcceptRole);
   hold_->setObjectName(QStringLiteral("recall_and_hold"));
   hold_->setEnabled(!context_.cellar.read_only());
-  buttons->addButton(tr("&Not now"), QDialogButtonBox::RejectRole);
-  all->addWidget(buttons);
-  connect(buttons, &QDialogButtonBox::accepted, this, [this] {
-    if (recall()) accept();
-  });
+  hold_->setDefault(true);
+  print_ = buttons->addButton(tr("&Print the list…"), QDialogButtonBox::ActionRole);
+  print_->setObjectName(QStringLiteral("print_recall"));
+  close_ = buttons->addButton(tr("&Not now"), QDialogButtonBox::RejectRole);
+  all.addWidget(buttons);
+  connect(buttons, &QDialogButtonBox::accepted, this, &RecallDialog::recall);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-  reason_->focus_widget()->setFocus();
+  connect(print_, &QPushButton::clicked, this, &RecallDialog::print_list);
+}
+
+void RecallDialog::print_list() {
+  LogPreview preview(context_, LogPaper::recall, this);
+  preview.set_batch(batch_);
+  preview.exec();
+}
+
+// Stays open: the list is still to be printed.
+void RecallDialog::say_recalled(const QString& words) {
+  context_.navigator.announce(words, true);
+  outcome_->set(cellar::Severity::info, words,
+                tr("Print the list, take it to the kegs, and sign for each one secured."));
+  outcome_->show();
+  reason_->setEnabled(false);
+  by_->setEnabled(false);
+  hold_->setEnabled(false);
+  close_->setText(tr("&Close"));
+  print_->setDefault(true);
+  print_->setFocus();
 }
 
 bool RecallDialog::recall() {
@@ -106,14 +133,13 @@ bool RecallDialog::recall() {
     for (const cellar::Fault& fault : outcome.error().faults) {
       why << q(report::say(fault.why, context_.speaker()));
     }
-    refusal_->set(cellar::Severity::warning, tr("Not recalled."), why.join(QLatin1Char('\n')));
-    refusal_->show();
+    outcome_->set(cellar::Severity::warning, tr("Not recalled."), why.join(QLatin1Char('\n')));
+    outcome_->show();
     return false;
   }
   const auto held = static_cast<int>(act.drafts.size()) - 1;
-  context_.navigator.announce(held == 1 ? tr("Recalled. 1 keg is held back.")
-                                        : tr("Recalled. %1 kegs are held back.").arg(held),
-                              true);
+  say_recalled(held == 1 ? tr("Recalled. 1 keg is held back.")
+                         : tr("Recalled. %1 kegs are held back.").arg(held));
   return true;
 }
 

@@ -17,8 +17,11 @@ class SheetPreview final : public PaperPreview {
 
  protected:
   [[nodiscard]] std::unique_ptr<Pages> make_pages() override;
+  [[nodiscard]] std::optional<std::string> csv() const override;
 
  private:
+  [[nodiscard]] std::shared_ptr<const cellar::CellarStatus> shown_status() const;
+
   std::optional<cellar::AsOf> as_of_;
 };
 

@@ -31,10 +31,10 @@ constexpr std::chrono::days wastage_told{30};
 BeersPage::BeersPage(const Context& context, QWidget* parent) : QWidget(parent), context_(context) {
   setObjectName(QStringLiteral("beers_page"));
   build();
-  listening_ = context_.cellar.on_change([this](const cellar::Change&) { refresh(); });
-  connect(&context_.preferences, &Preferences::changed, this, &BeersPage::refresh);
+  listening_ = context_.cellar.on_change([this](const cellar::Change&) { refresh_if_seen(); });
+  connect(&context_.preferences, &Preferences::changed, this, &BeersPage::refresh_if_seen);
   auto* clock = new QTimer(this);
-  connect(clock, &QTimer::timeout, this, &BeersPage::refresh);
+  connect(clock, &QTimer::timeout, this, &BeersPage::refresh_if_seen);
   clock->start(beers_minute);
   refresh();
 }
@@ -98,10 +98,25 @@ QWidget* BeersPage::build_sections() {
   return sections;
 }
 
+void BeersPage::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  if (stale_) refresh();
+}
+
+void BeersPage::refresh_if_seen() {
+  stale_ = true;
+  if (isVisible()) refresh();
+}
+
 void BeersPage::refresh() {
+  stale_ = false;
   const auto status = context_.cellar.status();
+  const cellar::Journal& journal = context_.cellar.journal();
+  if (!past_ || past_->revision != journal.revision()) {
+    past_ = cellar::beers_past(*status, journal);
+  }
   const cellar::BeersStatus beers = cellar::beers_status(
-      *status, context_.cellar.journal(), context_.cellar.calendar(), status->now - wastage_told);
+      *status, journal, context_.cellar.calendar(), status->now - wastage_told, *past_);
   const BeersRows rows(
       context_, *status, beers,
       {[this](cellar::BatchId id) { trace(id); }, [this](cellar::BatchId id) { recall(id); }});

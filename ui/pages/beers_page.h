@@ -7,7 +7,9 @@
 
 #include <QWidget>
 #include <memory>
+#include <optional>
 
+#include "core/cellar/beers_status.h"
 #include "core/cellar/facade.h"
 #include "ui/context.h"
 
@@ -27,7 +29,11 @@ class BeersPage final : public QWidget {
 
   void refresh();
 
+ protected:
+  void showEvent(QShowEvent* event) override;
+
  private:
+  void refresh_if_seen();
   void build();
   QWidget* build_sections();
   void trace(cellar::BatchId);
@@ -35,6 +41,8 @@ class BeersPage final : public QWidget {
 
   Context context_;
   std::unique_ptr<cellar::Subscription> listening_;
+  std::optional<cellar::BeersPast> past_;  // of the journal's last revision seen
+  bool stale_ = false;                     // something changed while nobody looked
   InkLabel* summary_ = nullptr;
   QStackedWidget* stack_ = nullptr;
   ListedSection* tap_next_ = nullptr;

@@ -321,4 +321,10 @@ void CleaningPage::open_print() {
   preview.exec();
 }
 
+bool CleaningPage::print_list() {
+  if (shown_day() == nullptr) return false;
+  open_print();
+  return true;
+}
+
 }  // namespace ullage::ui

@@ -41,6 +41,8 @@ class CleaningPage : public QWidget {
   [[nodiscard]] const std::vector<cellar::PlannedDay>& proposed() const { return proposed_; }
   [[nodiscard]] const cellar::PlannedDay* shown_day() const;
   [[nodiscard]] bool begun() const { return begun_at_.has_value(); }
+  // Shows the shown day's list as it is printed; false when nothing is due.
+  bool print_list();
   void choose_day(std::size_t which);
   void close_list();
   // The thing of a step ticked or unticked, as by hand.

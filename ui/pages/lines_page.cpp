@@ -193,6 +193,8 @@ void LinesPage::refresh() {
     shown_.push_back(line.record.line);
     if (line.do_not_serve()) ++locked;
   }
+  const bool us = context_.preferences.words() == report::RegionalWords::us;
+  table_->horizontalHeaderItem(LineColumn::tap)->setText(us ? tr("Faucet") : tr("Tap"));
   const int count = static_cast<int>(lines.size());
   table_->setRowCount(count);
   for (int row = 0; row < count; ++row) fill(row, *lines[static_cast<std::size_t>(row)], *status);

@@ -3,12 +3,12 @@
 
 #include <QFontMetricsF>
 #include <QPainter>
-#include <QPen>
 #include <algorithm>
 #include <array>
 #include <numeric>
 
 #include "ui/context.h"
+#include "ui/print/lettering.h"
 
 namespace ullage::ui {
 namespace {
@@ -21,8 +21,6 @@ constexpr int wrapped = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
 // Shares of the width, in the order of the sheet's columns; the last is for
 // writing in.
 constexpr auto column_shares = std::to_array<double>({52, 80, 104, 128, 108, 78, 98, 112, 50});
-
-QPen hairline(double pt = 0.5) { return {QBrush(Qt::black), points(pt)}; }
 
 }  // namespace
 
@@ -40,21 +38,10 @@ QPageLayout StatusSheetPages::layout() const {
   return {page_size(paper_), QPageLayout::Landscape, QMarginsF(0, 0, 0, 0)};
 }
 
-QFont StatusSheetPages::font(double pt, int weight) const {
-  QFont f = base_;
-  f.setPixelSize(static_cast<int>(points(pt)));
-  f.setWeight(static_cast<QFont::Weight>(weight));
-  // A trace of letter spacing turns ligatures off: text copied from the PDF is
-  // then the text that was written.
-  f.setLetterSpacing(QFont::AbsoluteSpacing, points(0.01));
-  f.setStyleStrategy(QFont::PreferNoShaping);  // raised hyphens have no letter to read back
-  return f;
-}
-
 QFont StatusSheetPages::cell_font(std::size_t column) const {
-  if (column == 0) return font(15, QFont::Bold);
-  if (column == 2) return font(10, QFont::DemiBold);
-  return font(9.5, QFont::Normal);
+  if (column == 0) return printed_font(base_, 15, QFont::Bold);
+  if (column == 2) return printed_font(base_, 10, QFont::DemiBold);
+  return printed_font(base_, 9.5, QFont::Normal);
 }
 
 double StatusSheetPages::text_height(const QString& text, const QFont& f, double width) const {
@@ -128,7 +115,7 @@ void StatusSheetPages::break_pages() {
 }
 
 double StatusSheetPages::foot_matter_height() const {
-  const QFont body = font(9.5, QFont::Normal);
+  const QFont body = printed_font(base_, 9.5, QFont::Normal);
   const double width = box_step() - points(20);
   double boxes = 0;
   for (const report::SheetBox& box : sheet_.boxes) {
@@ -156,7 +143,7 @@ void StatusSheetPages::paint(QPainter& painter, int index) const {
       y += rows_[i].height;
     }
   } else if (rows_.empty()) {
-    painter.setFont(font(11, QFont::Normal));
+    painter.setFont(printed_font(base_, 11, QFont::Normal));
     painter.drawText(QRectF(body_.left(), y, body_.width(), points(20)), wrapped,
                      QStringLiteral("No kegs registered yet."));
     y += points(24);
@@ -168,27 +155,27 @@ void StatusSheetPages::paint(QPainter& painter, int index) const {
 void StatusSheetPages::paint_heading(QPainter& painter, int index) const {
   const double top = body_.top() - points(heading_pt);
   const QRectF area(body_.left(), top, body_.width(), points(heading_pt));
-  painter.setFont(font(20, QFont::Bold));
+  painter.setFont(printed_font(base_, 20, QFont::Bold));
   painter.drawText(area, Qt::AlignLeft | Qt::AlignTop, q(sheet_.cellar));
-  painter.setFont(font(10, QFont::Normal));
+  painter.setFont(printed_font(base_, 10, QFont::Normal));
   painter.drawText(area, Qt::AlignRight | Qt::AlignTop,
                    QStringLiteral("Status sheet\n%1").arg(q(sheet_.printed)));
   const QRectF foot(body_.left(), body_.bottom() + points(4), body_.width(), points(foot_pt));
-  painter.setFont(font(8.5, QFont::Normal));
+  painter.setFont(printed_font(base_, 8.5, QFont::Normal));
   painter.drawText(foot, Qt::AlignLeft | Qt::AlignVCenter, q(sheet_.footnote));
   painter.drawText(foot, Qt::AlignRight | Qt::AlignVCenter,
                    QStringLiteral("page %1 of %2").arg(index + 1).arg(count()));
 }
 
 double StatusSheetPages::paint_column_names(QPainter& painter, double y) const {
-  painter.setFont(font(8.5, QFont::DemiBold));
+  painter.setFont(printed_font(base_, 8.5, QFont::DemiBold));
   double x = body_.left();
   for (std::size_t i = 0; i < columns_.size(); ++i) {
     painter.drawText(QRectF(x, y, columns_[i], points(14)), Qt::AlignLeft | Qt::AlignVCenter,
                      q(sheet_.headings.at(i)));
     x += columns_[i];
   }
-  painter.setPen(hairline(1.2));
+  painter.setPen(printed_line(1.2));
   painter.drawLine(QPointF(body_.left(), y + points(16)), QPointF(body_.right(), y + points(16)));
   painter.setPen(Qt::black);
   return y + points(18);
@@ -206,7 +193,7 @@ void StatusSheetPages::paint_row(QPainter& painter, const Row& row, double y) co
         QRectF(body_.left() - points(6), y + points(3), points(3), row.height - points(6)),
         Qt::black);
   }
-  painter.setPen(hairline());
+  painter.setPen(printed_line(0.5));
   painter.drawLine(QPointF(body_.left(), y + row.height), QPointF(body_.right(), y + row.height));
   const double writing = body_.right() - columns_.back() + points(2);
   painter.drawLine(QPointF(writing, y + points(4)), QPointF(writing, y + row.height - points(4)));
@@ -220,13 +207,13 @@ void StatusSheetPages::paint_foot_matter(QPainter& painter, double y) const {
 }
 
 double StatusSheetPages::paint_boxes(QPainter& painter, double y) const {
-  const QFont body = font(9.5, QFont::Normal);
+  const QFont body = printed_font(base_, 9.5, QFont::Normal);
   const double width = box_step() - points(20);
   double tallest = 0;
   for (std::size_t i = 0; i < sheet_.boxes.size(); ++i) {
     const double x = body_.left() + box_step() * static_cast<double>(i) + points(6);
     double line_y = y + points(6);
-    painter.setFont(font(10, QFont::Bold));
+    painter.setFont(printed_font(base_, 10, QFont::Bold));
     painter.drawText(QRectF(x, line_y, width, points(14)), wrapped, q(sheet_.boxes[i].title));
     line_y += points(15);
     painter.setFont(body);
@@ -237,7 +224,7 @@ double StatusSheetPages::paint_boxes(QPainter& painter, double y) const {
     }
     tallest = std::max(tallest, line_y - y);
   }
-  painter.setPen(hairline(0.8));
+  painter.setPen(printed_line(0.8));
   for (std::size_t i = 0; i < sheet_.boxes.size(); ++i) {
     const double x = body_.left() + box_step() * static_cast<double>(i);
     painter.drawRect(QRectF(x, y, box_step() - points(8), tallest + points(4)));
@@ -248,18 +235,18 @@ double StatusSheetPages::paint_boxes(QPainter& painter, double y) const {
 
 double StatusSheetPages::paint_readings(QPainter& painter, double y) const {
   if (sheet_.readings.empty()) return y;
-  painter.setFont(font(10, QFont::Bold));
+  painter.setFont(printed_font(base_, 10, QFont::Bold));
   painter.drawText(QRectF(body_.left(), y, body_.width(), points(14)), wrapped,
                    QStringLiteral("Temperatures to read today"));
   y += points(18);
   const double step = body_.width() / 3;
-  painter.setFont(font(9.5, QFont::Normal));
+  painter.setFont(printed_font(base_, 9.5, QFont::Normal));
   for (std::size_t i = 0; i < sheet_.readings.size(); ++i) {
     const double x = body_.left() + step * static_cast<double>(i % 3);
     const double row_y = y + points(18) * static_cast<double>(i / 3);
     painter.drawText(QRectF(x, row_y, step - points(70), points(14)),
                      Qt::AlignLeft | Qt::AlignVCenter, q(sheet_.readings[i]));
-    painter.setPen(hairline());
+    painter.setPen(printed_line(0.5));
     painter.drawLine(QPointF(x + step - points(66), row_y + points(13)),
                      QPointF(x + step - points(16), row_y + points(13)));
     painter.setPen(Qt::black);
@@ -268,14 +255,14 @@ double StatusSheetPages::paint_readings(QPainter& painter, double y) const {
 }
 
 void StatusSheetPages::paint_signatures(QPainter& painter, double y) const {
-  painter.setFont(font(9.5, QFont::Normal));
+  painter.setFont(printed_font(base_, 9.5, QFont::Normal));
   const double step =
       body_.width() / static_cast<double>(std::max<std::size_t>(1, sheet_.signatures.size()));
   for (std::size_t i = 0; i < sheet_.signatures.size(); ++i) {
     const double x = body_.left() + step * static_cast<double>(i);
     painter.drawText(QRectF(x, y + points(20), points(110), points(14)),
                      Qt::AlignLeft | Qt::AlignVCenter, q(sheet_.signatures[i]));
-    painter.setPen(hairline());
+    painter.setPen(printed_line(0.5));
     painter.drawLine(QPointF(x + points(92), y + points(33)),
                      QPointF(x + step - points(30), y + points(33)));
     painter.setPen(Qt::black);

@@ -39,7 +39,6 @@ class StatusSheetPages final : public Pages {
     bool foot_matter = false;  // boxes, readings, signatures
   };
 
-  [[nodiscard]] QFont font(double pt, int weight) const;
   [[nodiscard]] QFont cell_font(std::size_t column) const;
   [[nodiscard]] double text_height(const QString& text, const QFont& font, double width) const;
   [[nodiscard]] double box_step() const;

@@ -16,6 +16,7 @@ constexpr double table_margin_mm = 11;
 constexpr double table_heading_pt = 44;
 constexpr double table_foot_pt = 28;
 constexpr double pad_pt = 3.5;
+constexpr double gutter_pt = 8;      // between one column's text and the next
 constexpr double least_row_pt = 20;  // room for a pen
 constexpr double signatures_pt = 52;
 
@@ -48,7 +49,7 @@ void TableSheetPages::lay_out_columns() {
   const QFont names = printed_font(base_, 8, QFont::DemiBold);
   for (const report::SheetColumn& column : sheet_.columns) {
     columns_.push_back(body_.width() * column.share / whole);
-    names_.push_back(broken_lines(q(column.heading), names, columns_.back() - points(pad_pt)));
+    names_.push_back(broken_lines(q(column.heading), names, columns_.back() - points(gutter_pt)));
   }
 }
 
@@ -100,7 +101,7 @@ void TableSheetPages::add_row(const report::TableRow& row) {
   for (std::size_t i = 0; i < columns_.size(); ++i) {
     const QString text = i < row.cells.size() ? q(row.cells[i]) : QString();
     block.cells.push_back(
-        broken_lines(text, i == 0 ? first_cell_ : cell_, columns_[i] - points(pad_pt)));
+        broken_lines(text, i == 0 ? first_cell_ : cell_, columns_[i] - points(gutter_pt)));
   }
   block.standing = broken_lines(q(row.standing), small_, body_.width() * 0.8);
   block.height = row_height(block);

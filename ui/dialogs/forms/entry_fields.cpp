@@ -5,7 +5,9 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/dialogs/forms/enum_words.h"
 #include "ui/dialogs/forms/form_memory.h"
+#include "ui/preferences.h"
 #include "ui/widgets/form_section.h"
 
 namespace ullage::ui {
@@ -63,8 +65,9 @@ void EntryFields::add_rows() {
     widget->setObjectName(QString::fromUtf8(field.column.data()));
     // A tick box carries its own words.
     const bool tick = qobject_cast<QCheckBox*>(widget) != nullptr;
-    rows_->add(tick ? QString() : QString::fromUtf8(field.label), widget,
-               QString::fromUtf8(field.hint));
+    const report::RegionalWords words = context_.preferences.words();
+    rows_->add(tick ? QString() : regional(field.label, words), widget,
+               regional(field.hint, words));
   }
 }
 

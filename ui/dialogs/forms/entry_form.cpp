@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "ui/dialogs/forms/entry_fields.h"
+#include "ui/dialogs/forms/enum_words.h"
 #include "ui/dialogs/forms/form_memory.h"
 #include "ui/dialogs/forms/hose_pieces.h"
 #include "ui/dialogs/forms/hush.h"
@@ -33,8 +34,8 @@ constexpr int reason_limit = 200;
 
 EntryForm::EntryForm(const Context& context, const cellar::SuggestedTask& task, QWidget* parent)
     : QDialog(parent), context_(context), spec_(*form_spec(task.kind)), corrects_(task.corrects) {
-  setWindowTitle(corrects_ ? tr("Correct: %1").arg(QString::fromUtf8(spec_.title))
-                           : QString::fromUtf8(spec_.title));
+  const QString title = regional(spec_.title, context_.preferences.words());
+  setWindowTitle(corrects_ ? tr("Correct: %1").arg(title) : title);
   setObjectName(QStringLiteral("form_") + QString::fromUtf8(spec_.kind.data()));
   settle_.setSingleShot(true);
   settle_.setInterval(settle_milliseconds);
@@ -66,7 +67,7 @@ void EntryForm::build(const cellar::Payload& start, EntryFields::Start fresh) {
   all->setContentsMargins(space::xl, space::l, space::xl, space::l);
   all->setSpacing(space::m);
   if (spec_.weight != CautionWeight::none) {
-    all->addWidget(new Caution(QString::fromUtf8(spec_.caution),
+    all->addWidget(new Caution(regional(spec_.caution, context_.preferences.words()),
                                spec_.weight == CautionWeight::danger ? Caution::Weight::danger
                                                                      : Caution::Weight::caution));
   }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <string>
 #include <utility>
 
 #include "core/cellar/records.h"
@@ -49,13 +50,32 @@ constexpr auto special_words = std::to_array<std::pair<std::string_view, const c
     {"ours"sv, "Ours"},
     {"supplier"sv, "Supplier's"},
     {"co2_meter"sv, "CO₂ meter"},
-    {"strip_down"sv, "Faucet apart"},
+    {"strip_down"sv, "Tap apart"},
     {"keg_clean"sv, "Keg cleaned"},
     {"coupler_clean"sv, "Coupler cleaned"},
     {"place_clean"sv, "Place cleaned"},
 });
 
+// Parts of texts, British and US. Tap water is tap water everywhere.
+constexpr auto regional_parts = std::to_array<std::pair<const char*, const char*>>({
+    {"anitis", "anitiz"},
+    {"&Tap", "&Faucet"},
+    {"Tap taken", "Faucet taken"},
+    {"Tap takes", "Faucet takes"},
+    {"Tap apart", "Faucet apart"},
+    {"the tap ", "the faucet "},
+});
+
 }  // namespace
+
+QString regional(const char* text, report::RegionalWords words) {
+  QString said = QString::fromUtf8(text);
+  if (words != report::RegionalWords::us) return said;
+  for (const auto& [british, us] : regional_parts) {
+    said.replace(QLatin1String(british), QLatin1String(us));
+  }
+  return said;
+}
 
 QString words_of_choice(std::string_view stored, const report::Speaker& speaker) {
   if (const auto kind = cellar::from_word<cellar::KegKind>(stored)) {
@@ -63,8 +83,8 @@ QString words_of_choice(std::string_view stored, const report::Speaker& speaker)
   }
   const auto at = std::find_if(special_words.begin(), special_words.end(),
                                [&](const auto& known) { return known.first == stored; });
-  if (at != special_words.end()) return QString::fromUtf8(at->second);
-  QString words = QString::fromUtf8(stored.data(), static_cast<qsizetype>(stored.size()));
+  if (at != special_words.end()) return regional(at->second, speaker.words);
+  QString words = regional(std::string(stored).c_str(), speaker.words);
   words.replace(QLatin1Char('_'), QLatin1Char(' '));
   if (!words.isEmpty()) words[0] = words[0].toUpper();
   return words;

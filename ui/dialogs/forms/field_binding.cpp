@@ -5,6 +5,8 @@
 #include <cmath>
 
 #include "ui/dialogs/forms/editor_bindings.h"
+#include "ui/dialogs/forms/enum_words.h"
+#include "ui/preferences.h"
 
 namespace ullage::ui {
 namespace {
@@ -179,7 +181,7 @@ std::unique_ptr<TypedBinding<T>> shown_binding(const EditorFor& as) {
   } else if constexpr (IsId<B>::value) {
     return picker_binding<T>(as);
   } else if constexpr (std::is_same_v<T, bool>) {
-    auto* box = new QCheckBox(QString::fromUtf8(as.spec.label));
+    auto* box = new QCheckBox(regional(as.spec.label, as.context.preferences.words()));
     return std::make_unique<TickBinding>(box, as);
   } else if constexpr (std::is_same_v<T, std::optional<bool>>) {
     auto* bar =

@@ -22,7 +22,7 @@ FormSpec line_cleaned_spec() {
            {"temperature_k", "&Temperature", Use::remembered},
            {"flush_check", "&Flush checked with", Use::remembered},
            {"flush_passed", "Flush passed"},
-           {"faucet", "Faucet taken apart and cleaned"},
+           {"faucet", "Tap taken apart and cleaned"},
            {"coupler", "Coupler cleaned"},
            {"foam_detector", "Foam detector cleaned"},
            {"beer_lost_m3", "&Beer lost", Use::remembered}},

@@ -74,7 +74,7 @@ FormSpec line_spec() {
            {"restrictor_bore_m", "Restrictor bore"},
            {"coupler_loss_pa", "Coupler takes", Use::typed, "Of the pressure, as you pour."},
            {"shank_loss_pa", "Shank takes"},
-           {"faucet_loss_pa", "Faucet takes"},
+           {"faucet_loss_pa", "Tap takes"},
            {"clean_every_days", "&Clean every, days", Use::typed,
             "Your own or your local rule: it differs by country."},
            {"clean_reason", "Why"},
