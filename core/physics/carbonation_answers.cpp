@@ -59,8 +59,8 @@ Result<EquilibriumAnswer> equilibrium_answer(const GasAbove& gas, Temperature t,
       answer->second_by = e;
     }
   }
-  if (!answer) return std::unexpected(*first_reason);
-  return *answer;
+  if (answer) return *answer;
+  return std::unexpected(first_reason.value_or(RangeError{}));
 }
 
 }  // namespace ullage::physics
