@@ -31,10 +31,6 @@ std::string known_since(const KegStatus& keg, const Speaker& speaker) {
   return say_clock(keg.hold_study->time_of(keg.hold_study->test.readings.back().at), speaker);
 }
 
-}  // namespace
-
-namespace {
-
 std::string agent_in(const LineLock& lock) {
   return lock.agent.empty() ? plain_word(lock.agent_kind) : lock.agent;
 }
