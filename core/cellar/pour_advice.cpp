@@ -132,9 +132,8 @@ class Adviser {
                 o_.glass_time->likely, o_.glass_time->low, o_.glass_time->high);
     line(item(Severity::advice, headline, speed_detail(fast), change_line()));
   }
+  // Its form has the pieces of the hose with it.
   std::optional<SuggestedTask> change_line() const {
-    if (s_.line.hose_piece().segment)
-      return SuggestedTask{"segment_record", subject(s_.line_id), {}, {}};
     return SuggestedTask{"line_record", subject(s_.line_id), {}, {}};
   }
   // The length that would be right; where that is no hose anybody lays, the bore;

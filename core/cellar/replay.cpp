@@ -151,6 +151,7 @@ Replay& Replay::operator=(Replay&&) noexcept = default;
 KegStatus Replay::keg_status(KegId id, Instant now) const {
   KegStatus out = memory_->keg(id, now);
   if (!out.line || out.phase != Phase::on_tap) return out;
+  if (!memory_->line(out.line->line).registered) return out;
   CellarStatus its_line;
   its_line.now = now;
   its_line.lines.push_back(line_status_at(memory_->line(out.line->line)));

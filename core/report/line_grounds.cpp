@@ -129,7 +129,7 @@ Grounds set_pressure_grounds(const LineSubject& s) {
       grounds_by(laws::as_logged, "Pressure set", s.speaker.printer.print(s.setting.pressure));
   add_pressure(g, s);
   add_gas_mixed(g, s);
-  g.notes.emplace_back("The ± is what the dial may be off; both ways of erring go into all below.");
+  g.notes.emplace_back("The ± is what the dial may be off.");
   g.narrow = narrowing(s.setting.pressure);
   return g;
 }
@@ -217,9 +217,7 @@ Grounds right_length_grounds(const LineSubject& s) {
   add_hoses(g, s);
   add_fittings(g, s);
   add_pours(g, s);
-  g.notes.emplace_back(
-      "The longest piece at which the pour is the trade’s nominal one, all else "
-      "as it is.");
+  g.notes.emplace_back("Of the longest piece, for the trade’s nominal pour; all else as it is.");
   advise_timing(g, s);
   return g;
 }

@@ -213,6 +213,23 @@ TEST(KegLock, AQuarantinedKegLocksItsLineUntilItIsCleared) {
   EXPECT_FALSE(s.line_now(day(22, 4)).do_not_serve());
 }
 
+// 30 psi that are 20 a day later, as empty kegs are tested.
+TEST(KegLock, ALeakingKegLocksItsLine) {
+  PourScene s;
+  s.log(day(22), Emptied{s.keg});
+  s.log(day(22, 1), Cleaned{s.keg, CleaningMethod::caustic, "", {}, {}, {}});
+  s.log(day(22, 2), HoldReading{s.keg, units::gauge_psi(30), {}, units::celsius(15), {}, true});
+  s.log(day(23, 2), HoldReading{s.keg, units::gauge_psi(20), {}, units::celsius(15), {}, false});
+  ASSERT_TRUE(s.status(s.keg, day(23, 3)).hold_failed);
+  s.fill(s.keg, s.beer, day(23, 4), 18.6, 4);
+  s.gas(s.keg, day(23, 5), 11.5);
+  s.log(day(23, 6), Tapped{s.keg, s.line});
+  const LineStatus locked = s.line_now(day(23, 7));
+  ASSERT_TRUE(locked.keg_lock);
+  EXPECT_EQ(locked.keg_lock->why.key, MessageKey::keg_lock_leaking);
+  EXPECT_TRUE(locked.do_not_serve());
+}
+
 TEST(KegLock, ARecalledBatchLocksItsLineUntilTheKegIsOff) {
   PourScene s;
   s.log(day(22, 1), BatchRecalled{s.beer, "glass in it"});

@@ -145,6 +145,16 @@ TEST_F(LineReasons, ALineLockedByItsKegIsToldOnPaper) {
   }));
 }
 
+// 3.1 volumes are half a volume above 2.6.
+TEST_F(LineReasons, OverGassingSaysByHowMuchAndInWhatTime) {
+  const Message m =
+      message(MessageKey::adv_pour_over_gasses_by, units::gauge_psi(22),
+              units::Estimate<units::Co2Volumes>(units::volumes_of_co2(3.1)).with({"rate"}, 0.2),
+              units::volumes_of_co2(2.6), units::days(7));
+  EXPECT_THAT(report::say(m, speaker), AllOf(HasSubstr("Over-gassed by 0.5"), HasSubstr("7 days"),
+                                             HasSubstr("22 psi"), HasSubstr("2.6")));
+}
+
 TEST(GasReasons, OfALossAreItsWeighingsAndUse) {
   GasCellar c;
   const KegId keg = c.delivered("K01", c.batch("Ale"), day(0));

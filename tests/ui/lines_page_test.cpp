@@ -248,6 +248,24 @@ TEST_F(LinesWindow, CleaningIsDueByTheRuleThatGoverns) {
   EXPECT_TRUE(words.contains("trade handbook"));
 }
 
+TEST_F(LinesWindow, TabGoesThroughThePanelFromTopToBottom) {
+  open();
+  part<QPushButton>("timed_pour")->setFocus();
+  const QWidget* facts = part<ui::FactList>("line_facts");
+  int slider = -1, fact = -1, profile = -1;
+  for (int i = 0; i < 40; ++i) {
+    QTest::keyClick(page_->focusWidget(), Qt::Key_Tab);
+    const QWidget* here = page_->focusWidget();
+    ASSERT_NE(here, nullptr);
+    if (slider < 0 && here->objectName() == "try_pressure_slider") slider = i;
+    if (profile < 0 && here->objectName() == "profile_title") profile = i;
+    if (fact < 0 && facts->isAncestorOf(here)) fact = i;
+  }
+  EXPECT_GE(profile, 0);
+  EXPECT_GT(slider, profile);
+  EXPECT_GT(fact, slider);
+}
+
 TEST_F(LinesWindow, ALockedLineOffersATagForItsTap) {
   Quarantined hold;
   hold.keg = scene_.keg;

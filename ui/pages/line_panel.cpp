@@ -117,6 +117,22 @@ void LinePanel::show_line(std::shared_ptr<const cellar::CellarStatus> status,
   show_head(*shown);
   show_actions(*shown);
   show_pour(*shown, another);
+  order_tabs();
+}
+
+// From top to bottom, whatever was made first.
+void LinePanel::order_tabs() {
+  QWidget* before = nullptr;
+  for (QWidget* part :
+       std::initializer_list<QWidget*>{actions_, advice_, profile_title_, what_if_, facts_}) {
+    QList<QWidget*> stops = part->findChildren<QWidget*>();
+    stops.prepend(part);
+    for (QWidget* stop : stops) {
+      if ((stop->focusPolicy() & Qt::TabFocus) == 0) continue;
+      if (before) setTabOrder(before, stop);
+      before = stop;
+    }
+  }
 }
 
 void LinePanel::show_head(const cellar::LineStatus& line) {
@@ -334,8 +350,6 @@ void LinePanel::open_task(const cellar::SuggestedTask& asked) {
   const cellar::LineStatus* shown = line();
   if (shown == nullptr) return;
   cellar::SuggestedTask task = asked;
-  // The pieces of its hose are part of the line's form.
-  if (task.kind == "segment_record" && !task.prefill) task.kind = "line_record";
   if (task.kind == "line_record" && !task.prefill) {
     task.prefill =
         cellar::Payload(boost::variant2::in_place_type<cellar::LineRecord>, shown->record);

@@ -44,6 +44,7 @@ class LinePanel final : public QScrollArea {
   void show_facts(const cellar::LineStatus&, std::shared_ptr<const report::LineSubject>);
   [[nodiscard]] LineFact cleaning_fact(const cellar::LineStatus&) const;
   void print_tag();
+  void order_tabs();
   void apply();
   void open(const QString& kind);
   void open_task(const cellar::SuggestedTask&);

@@ -27,6 +27,8 @@ using cellar::SegmentRecord;
 
 namespace {
 
+constexpr int piece_field_width = 108;
+
 struct PieceColumn {
   enum : int { number, length, bore, material, place, rise, buttons, count };
 };
@@ -79,6 +81,7 @@ HosePieces::HosePieces(const Context& context, cellar::LineId line,
     : QWidget(parent), context_(context), line_(line), first_(std::move(first)) {
   setObjectName(QStringLiteral("hose_pieces"));
   build();
+  keep_room();
   for (const SegmentRecord& piece : context_.cellar.status()->segments)
     if (piece.line == line_ && piece.in_use) add(piece, true);
   lay_out();
@@ -116,6 +119,15 @@ void HosePieces::build() {
   all->addLayout(foot);
 }
 
+// The form is laid out once: a table without rows is as wide as one with rows.
+void HosePieces::keep_room() {
+  add({}, false);
+  lay_out();
+  setMinimumWidth(minimumSizeHint().width());
+  for (QWidget* widget : rows_.back()->widgets()) delete widget;
+  rows_.clear();
+}
+
 void HosePieces::add(const SegmentRecord& piece, bool registered) {
   auto made = std::make_unique<Row>();
   Row& row = *made;
@@ -151,6 +163,7 @@ void HosePieces::connect_row(Row& row) {
   for (QuantityEdit* edit : std::initializer_list<QuantityEdit*>{row.length, row.bore, row.rise}) {
     connect(edit, &QuantityEdit::changed, this, &HosePieces::changed);
     edit->line_edit()->installEventFilter(this);
+    edit->line_edit()->setMinimumWidth(piece_field_width);  // three stand in a row
   }
   connect(row.material, &ChoiceBar::changed, this, &HosePieces::changed);
   connect(row.place, &EntityPicker::changed, this, &HosePieces::changed);

@@ -50,6 +50,7 @@ class HosePieces final : public QWidget {
  private:
   struct Row;
   void build();
+  void keep_room();
   void add(const cellar::SegmentRecord& piece, bool registered);
   void connect_row(Row&);
   void add_new();

@@ -108,6 +108,12 @@ QDialog* make_task_dialog(const Context& context, const SuggestedTask& task, QWi
   if (task.kind == "stock_take") return new StockTake(context, {}, parent);
   if (!form_spec(task.kind)) return nullptr;
   SuggestedTask filled = task;
+  // About a line that is there: a change of it, not another one.
+  if (const auto line = line_of(task); line && task.kind == "line_record" && !task.prefill) {
+    const auto status = context.cellar.status();
+    if (const LineStatus* known = status->find(*line))
+      filled.prefill = Payload(boost::variant2::in_place_type<LineRecord>, known->record);
+  }
   if (!filled.prefill && task.kind.ends_with("_record")) {
     filled.prefill = *make_payload(task.kind);
     give_fresh_id(*filled.prefill, context.cellar);
