@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The language of the windows. English is what the source says, German is begun:
-// pages, menus and the first dialogs; what the core says stays English.
+// The language of the windows. English is what the source says; German has all
+// that goes through tr(): pages, menus, forms, dialogs. What the core says (the
+// sentences about a keg, the sheets) stays English.
 #pragma once
 
 #include <QString>

@@ -2,6 +2,2749 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>BeersRowsText</name>
+    <message>
+        <source>1 day</source>
+        <translation>1 Tag</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 Tage</translation>
+    </message>
+    <message>
+        <source>cold</source>
+        <translation>kalt</translation>
+    </message>
+    <message>
+        <source>cool</source>
+        <translation>kühl</translation>
+    </message>
+    <message>
+        <source>at cellar temperature</source>
+        <translation>bei Kellertemperatur</translation>
+    </message>
+    <message>
+        <source>temperature not known</source>
+        <translation>Temperatur nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Foam</source>
+        <translation>Schaum</translation>
+    </message>
+    <message>
+        <source>Fob</source>
+        <translation>Schaum</translation>
+    </message>
+    <message>
+        <source>Line cleaning</source>
+        <translation>Leitungsreinigung</translation>
+    </message>
+    <message>
+        <source>Spoiled</source>
+        <translation>Verdorben</translation>
+    </message>
+    <message>
+        <source>Short fill</source>
+        <translation>Zu knapp gefüllt</translation>
+    </message>
+    <message>
+        <source>Spilt</source>
+        <translation>Verschüttet</translation>
+    </message>
+    <message>
+        <source>Given away</source>
+        <translation>Verschenkt</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>Anderes</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Zeigen</translation>
+    </message>
+    <message>
+        <source>%1.  %2</source>
+        <translation>%1.  %2</translation>
+    </message>
+    <message>
+        <source>best by %1</source>
+        <translation>haltbar bis %1</translation>
+    </message>
+    <message>
+        <source>no best-by date</source>
+        <translation>kein Haltbarkeitsdatum</translation>
+    </message>
+    <message>
+        <source>in the cold since %1</source>
+        <translation>kalt gestellt seit %1</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Übrig</translation>
+    </message>
+    <message>
+        <source>on faucet %1</source>
+        <translation>am Hahn %1</translation>
+    </message>
+    <message>
+        <source>on tap %1</source>
+        <translation>am Hahn %1</translation>
+    </message>
+    <message>
+        <source>held back</source>
+        <translation>zurückgehalten</translation>
+    </message>
+    <message>
+        <source>%1, batch %2</source>
+        <translation>%1, Sud %2</translation>
+    </message>
+    <message>
+        <source>RECALLED %1: %2</source>
+        <translation>ZURÜCKGERUFEN %1: %2</translation>
+    </message>
+    <message>
+        <source>in no keg yet</source>
+        <translation>noch in keinem Fass</translation>
+    </message>
+    <message>
+        <source>was in 1 keg</source>
+        <translation>war in 1 Fass</translation>
+    </message>
+    <message>
+        <source>was in %1 kegs</source>
+        <translation>war in %1 Fässern</translation>
+    </message>
+    <message>
+        <source>%1 and more</source>
+        <translation>%1 und mehr</translation>
+    </message>
+    <message>
+        <source>Left of it</source>
+        <translation>Davon übrig</translation>
+    </message>
+    <message>
+        <source>can’t tell</source>
+        <translation>nicht zu sagen</translation>
+    </message>
+    <message>
+        <source>Trace…</source>
+        <translation>Verfolgen …</translation>
+    </message>
+    <message>
+        <source>Recall…</source>
+        <translation>Zurückrufen …</translation>
+    </message>
+    <message>
+        <source>cold through about %1, between %2 and %3</source>
+        <translation>durchgekühlt um %1, zwischen %2 und %3</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Beer at</source>
+        <translation>Bier bei</translation>
+    </message>
+    <message>
+        <source>tapped %1 ago, %2</source>
+        <translation>vor %1 angestochen, %2</translation>
+    </message>
+    <message>
+        <source>%1 over what it keeps like this</source>
+        <translation>%1 länger, als es sich so hält</translation>
+    </message>
+    <message>
+        <source>keeps about %1 more</source>
+        <translation>hält sich noch etwa %1</translation>
+    </message>
+    <message>
+        <source>%1 in since %2: take them out</source>
+        <translation>%1 darin seit %2: herausnehmen</translation>
+    </message>
+    <message>
+        <source>%1 in since %2 · next look %3</source>
+        <translation>%1 darin seit %2 · nächster Blick %3</translation>
+    </message>
+    <message>
+        <source>Hops out…</source>
+        <translation>Hopfen heraus …</translation>
+    </message>
+    <message>
+        <source>once</source>
+        <translation>einmal</translation>
+    </message>
+    <message>
+        <source>%1 times</source>
+        <translation>%1-mal</translation>
+    </message>
+    <message>
+        <source>cost %1 and more: some has no price</source>
+        <translation>kostete %1 und mehr: manches hat keinen Preis</translation>
+    </message>
+    <message>
+        <source>cost %1</source>
+        <translation>kostete %1</translation>
+    </message>
+    <message>
+        <source>no price known</source>
+        <translation>kein Preis bekannt</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation>Verlust</translation>
+    </message>
+    <message>
+        <source>with %1</source>
+        <translation>bei %1</translation>
+    </message>
+    <message>
+        <source>rented</source>
+        <translation>gemietet</translation>
+    </message>
+    <message>
+        <source>the supplier’s</source>
+        <translation>vom Lieferanten</translation>
+    </message>
+    <message>
+        <source>since %1, %2</source>
+        <translation>seit %1, %2</translation>
+    </message>
+    <message>
+        <source>was due back %1</source>
+        <translation>sollte zurück sein %1</translation>
+    </message>
+    <message>
+        <source>due back %1</source>
+        <translation>zurück bis %1</translation>
+    </message>
+    <message>
+        <source>deposit %1</source>
+        <translation>Pfand %1</translation>
+    </message>
+</context>
+<context>
+    <name>BoxText</name>
+    <message>
+        <source>Open a cellar</source>
+        <translation>Keller öffnen</translation>
+    </message>
+    <message>
+        <source>Cellars (*.cellar);;All files (*)</source>
+        <translation>Keller (*.cellar);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Continue</source>
+        <translation>Weiter</translation>
+    </message>
+</context>
+<context>
+    <name>Choice</name>
+    <message>
+        <source>Not known</source>
+        <translation>Nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Empty, dirty</source>
+        <translation>Leer, ungereinigt</translation>
+    </message>
+    <message>
+        <source>Empty, clean</source>
+        <translation>Leer, sauber</translation>
+    </message>
+    <message>
+        <source>Empty, sanitised</source>
+        <translation>Leer, desinfiziert</translation>
+    </message>
+    <message>
+        <source>Empty, purged</source>
+        <translation>Leer, mit CO2 gespült</translation>
+    </message>
+    <message>
+        <source>Rinse only</source>
+        <translation>Nur gespült</translation>
+    </message>
+    <message>
+        <source>Oxygen cleaner</source>
+        <translation>Sauerstoffreiniger</translation>
+    </message>
+    <message>
+        <source>Quaternary ammonium</source>
+        <translation>Quartäre Ammoniumverbindung</translation>
+    </message>
+    <message>
+        <source>Filled and vented</source>
+        <translation>Gefüllt und entlüftet</translation>
+    </message>
+    <message>
+        <source>Liquid pushed out</source>
+        <translation>Mit Flüssigkeit ausgeschoben</translation>
+    </message>
+    <message>
+        <source>Swept through</source>
+        <translation>Durchströmt</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Offen</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>Geschlossen</translation>
+    </message>
+    <message>
+        <source>Still, after fermentation</source>
+        <translation>Still, nach der Gärung</translation>
+    </message>
+    <message>
+        <source>Spunded</source>
+        <translation>Gespundet</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Table sugar</source>
+        <translation>Haushaltszucker</translation>
+    </message>
+    <message>
+        <source>Glucose</source>
+        <translation>Glucose</translation>
+    </message>
+    <message>
+        <source>Glucose monohydrate</source>
+        <translation>Glucose-Monohydrat</translation>
+    </message>
+    <message>
+        <source>Dry malt extract</source>
+        <translation>Trockenmalzextrakt</translation>
+    </message>
+    <message>
+        <source>Weighed</source>
+        <translation>Gewogen</translation>
+    </message>
+    <message>
+        <source>Heft, by hand</source>
+        <translation>Anheben von Hand</translation>
+    </message>
+    <message>
+        <source>Glasses poured</source>
+        <translation>Gezapfte Gläser</translation>
+    </message>
+    <message>
+        <source>Flow meter</source>
+        <translation>Durchflusszähler</translation>
+    </message>
+    <message>
+        <source>Short burst</source>
+        <translation>Kurzer Stoß</translation>
+    </message>
+    <message>
+        <source>Seat the lid</source>
+        <translation>Deckel andrücken</translation>
+    </message>
+    <message>
+        <source>pH</source>
+        <translation>pH</translation>
+    </message>
+    <message>
+        <source>Not checked</source>
+        <translation>Nicht geprüft</translation>
+    </message>
+    <message>
+        <source>Coloured cleaner runs clear</source>
+        <translation>Farbreiniger läuft klar</translation>
+    </message>
+    <message>
+        <source>Chlorine cleaner</source>
+        <translation>Chlorreiniger</translation>
+    </message>
+    <message>
+        <source>Static soak</source>
+        <translation>Standreinigung</translation>
+    </message>
+    <message>
+        <source>On the way</source>
+        <translation>Unterwegs</translation>
+    </message>
+    <message>
+        <source>Ours</source>
+        <translation>Eigenes</translation>
+    </message>
+    <message>
+        <source>Supplier&apos;s</source>
+        <translation>Vom Lieferanten</translation>
+    </message>
+    <message>
+        <source>CO₂ meter</source>
+        <translation>CO2-Messgerät</translation>
+    </message>
+    <message>
+        <source>Faucet apart</source>
+        <translation>Hahn zerlegt</translation>
+    </message>
+    <message>
+        <source>Keg cleaned</source>
+        <translation>Fass gereinigt</translation>
+    </message>
+    <message>
+        <source>Coupler cleaned</source>
+        <translation>Zapfkopf gereinigt</translation>
+    </message>
+    <message>
+        <source>Place cleaned</source>
+        <translation>Raum gereinigt</translation>
+    </message>
+    <message>
+        <source>Rented</source>
+        <translation>Gemietet</translation>
+    </message>
+    <message>
+        <source>Brewed here</source>
+        <translation>Hier gebraut</translation>
+    </message>
+    <message>
+        <source>Delivered</source>
+        <translation>Geliefert</translation>
+    </message>
+    <message>
+        <source>Cold box</source>
+        <translation>Kühlbox</translation>
+    </message>
+    <message>
+        <source>Cellar room</source>
+        <translation>Kellerraum</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Theke</translation>
+    </message>
+    <message>
+        <source>Vinyl</source>
+        <translation>PVC</translation>
+    </message>
+    <message>
+        <source>Barrier</source>
+        <translation>Barriereschlauch</translation>
+    </message>
+    <message>
+        <source>Polyethylene</source>
+        <translation>Polyethylen</translation>
+    </message>
+    <message>
+        <source>Stainless</source>
+        <translation>Edelstahl</translation>
+    </message>
+    <message>
+        <source>Other</source>
+        <translation>Anderes</translation>
+    </message>
+    <message>
+        <source>Regulator dial</source>
+        <translation>Manometer am Druckminderer</translation>
+    </message>
+    <message>
+        <source>Spunding dial</source>
+        <translation>Manometer am Spundapparat</translation>
+    </message>
+    <message>
+        <source>Pressure gauge</source>
+        <translation>Manometer</translation>
+    </message>
+    <message>
+        <source>Fridge display</source>
+        <translation>Anzeige am Kühlschrank</translation>
+    </message>
+    <message>
+        <source>Thermometer</source>
+        <translation>Thermometer</translation>
+    </message>
+    <message>
+        <source>Bathroom scale</source>
+        <translation>Personenwaage</translation>
+    </message>
+    <message>
+        <source>Parcel scale</source>
+        <translation>Paketwaage</translation>
+    </message>
+    <message>
+        <source>Hydrometer</source>
+        <translation>Spindel</translation>
+    </message>
+    <message>
+        <source>Condensation line</source>
+        <translation>Kondensrand</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>Keg</source>
+        <translation>Fass</translation>
+    </message>
+    <message>
+        <source>Coupler</source>
+        <translation>Zapfkopf</translation>
+    </message>
+    <message>
+        <source>Bottle</source>
+        <translation>Flasche</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>Alarm</source>
+        <translation>Warngerät</translation>
+    </message>
+    <message>
+        <source>Caustic</source>
+        <translation>Lauge</translation>
+    </message>
+    <message>
+        <source>Acid</source>
+        <translation>Säure</translation>
+    </message>
+    <message>
+        <source>Seals</source>
+        <translation>Dichtungen</translation>
+    </message>
+    <message>
+        <source>Alarm check</source>
+        <translation>Prüfung des Warngeräts</translation>
+    </message>
+    <message>
+        <source>Bottle retest</source>
+        <translation>Wiederholungsprüfung der Flasche</translation>
+    </message>
+    <message>
+        <source>Leak test</source>
+        <translation>Lecksuche</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>Recirculated</source>
+        <translation>Umgepumpt</translation>
+    </message>
+    <message>
+        <source>Flushed</source>
+        <translation>Durchgespült</translation>
+    </message>
+    <message>
+        <source>Litmus</source>
+        <translation>Lackmus</translation>
+    </message>
+    <message>
+        <source>Set and wait</source>
+        <translation>Einstellen und warten</translation>
+    </message>
+    <message>
+        <source>Serving</source>
+        <translation>Ausschank</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Liquid</source>
+        <translation>Flüssigkeit</translation>
+    </message>
+    <message>
+        <source>Glass</source>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>Original</source>
+        <translation>Stammwürze</translation>
+    </message>
+    <message>
+        <source>Final</source>
+        <translation>Vergoren</translation>
+    </message>
+    <message>
+        <source>Soapy water</source>
+        <translation>Seifenwasser</translation>
+    </message>
+    <message>
+        <source>Under water</source>
+        <translation>Unter Wasser</translation>
+    </message>
+    <message>
+        <source>Listening</source>
+        <translation>Hinhören</translation>
+    </message>
+    <message>
+        <source>Pressure drop</source>
+        <translation>Druckabfall</translation>
+    </message>
+    <message>
+        <source>Beer</source>
+        <translation>Bier</translation>
+    </message>
+    <message>
+        <source>Foam</source>
+        <translation>Schaum</translation>
+    </message>
+    <message>
+        <source>Line cleaning</source>
+        <translation>Leitungsreinigung</translation>
+    </message>
+    <message>
+        <source>Spoiled</source>
+        <translation>Verdorben</translation>
+    </message>
+    <message>
+        <source>Short fill</source>
+        <translation>Zu knapp gefüllt</translation>
+    </message>
+    <message>
+        <source>Spill</source>
+        <translation>Verschüttet</translation>
+    </message>
+    <message>
+        <source>Given away</source>
+        <translation>Verschenkt</translation>
+    </message>
+    <message>
+        <source>Acid sanitiser</source>
+        <translation>Saures Desinfektionsmittel</translation>
+    </message>
+    <message>
+        <source>Iodine</source>
+        <translation>Iod</translation>
+    </message>
+    <message>
+        <source>Chlorine</source>
+        <translation>Chlor</translation>
+    </message>
+    <message>
+        <source>Hot water</source>
+        <translation>Heißes Wasser</translation>
+    </message>
+</context>
+<context>
+    <name>Command</name>
+    <message>
+        <source>&amp;New cellar…</source>
+        <translation>&amp;Neuer Keller …</translation>
+    </message>
+    <message>
+        <source>Make a new cellar file</source>
+        <translation>Eine neue Kellerdatei anlegen</translation>
+    </message>
+    <message>
+        <source>&amp;Open…</source>
+        <translation>&amp;Öffnen …</translation>
+    </message>
+    <message>
+        <source>Open a cellar file</source>
+        <translation>Eine Kellerdatei öffnen</translation>
+    </message>
+    <message>
+        <source>Look at the &amp;demo</source>
+        <translation>&amp;Beispielkeller ansehen</translation>
+    </message>
+    <message>
+        <source>Open the demo cellar</source>
+        <translation>Den Beispielkeller öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Export…</source>
+        <translation>E&amp;xportieren …</translation>
+    </message>
+    <message>
+        <source>Write the whole cellar out as JSON</source>
+        <translation>Den ganzen Keller als JSON ausgeben</translation>
+    </message>
+    <message>
+        <source>&amp;Import…</source>
+        <translation>&amp;Importieren …</translation>
+    </message>
+    <message>
+        <source>Read a cellar from JSON</source>
+        <translation>Einen Keller aus JSON einlesen</translation>
+    </message>
+    <message>
+        <source>Import a &amp;keg list…</source>
+        <translation>&amp;Fassliste importieren …</translation>
+    </message>
+    <message>
+        <source>Register kegs from a CSV file</source>
+        <translation>Fässer aus einer CSV-Datei eintragen</translation>
+    </message>
+    <message>
+        <source>Export c&amp;alendar…</source>
+        <translation>&amp;Kalender exportieren …</translation>
+    </message>
+    <message>
+        <source>Due work and ready dates for a calendar</source>
+        <translation>Fällige Arbeiten und Reifedaten für einen Kalender</translation>
+    </message>
+    <message>
+        <source>&amp;Back up now</source>
+        <translation>Jetzt &amp;sichern</translation>
+    </message>
+    <message>
+        <source>Put a copy of the cellar among its backups</source>
+        <translation>Eine Kopie des Kellers zu den Sicherungen legen</translation>
+    </message>
+    <message>
+        <source>&amp;Restore a backup…</source>
+        <translation>Sicherung &amp;zurückholen …</translation>
+    </message>
+    <message>
+        <source>List the backups and restore one</source>
+        <translation>Die Sicherungen zeigen und eine zurückholen</translation>
+    </message>
+    <message>
+        <source>&amp;Check the file</source>
+        <translation>&amp;Datei prüfen</translation>
+    </message>
+    <message>
+        <source>Look the file over for damage</source>
+        <translation>Die Datei auf Schäden durchsehen</translation>
+    </message>
+    <message>
+        <source>&amp;Quit</source>
+        <translation>B&amp;eenden</translation>
+    </message>
+    <message>
+        <source>Close the window</source>
+        <translation>Das Fenster schließen</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <source>Take back what was logged last</source>
+        <translation>Den letzten Eintrag zurücknehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Bring back what was undone</source>
+        <translation>Zurückgenommenes wiederbringen</translation>
+    </message>
+    <message>
+        <source>&amp;Settings…</source>
+        <translation>&amp;Einstellungen …</translation>
+    </message>
+    <message>
+        <source>Units, words, theme, initials</source>
+        <translation>Einheiten, Wörter, Aussehen, Kürzel</translation>
+    </message>
+    <message>
+        <source>&amp;Any task…</source>
+        <translation>&amp;Beliebige Aufgabe …</translation>
+    </message>
+    <message>
+        <source>Find a task by typing, such as: vent k7</source>
+        <translation>Eine Aufgabe durch Tippen finden, etwa: entlüften k7</translation>
+    </message>
+    <message>
+        <source>R&amp;ound…</source>
+        <translation>R&amp;undgang …</translation>
+    </message>
+    <message>
+        <source>Walk the cellar and read what matters</source>
+        <translation>Durch den Keller gehen und ablesen, worauf es ankommt</translation>
+    </message>
+    <message>
+        <source>Log a &amp;transfer…</source>
+        <translation>&amp;Abfüllung eintragen …</translation>
+    </message>
+    <message>
+        <source>&amp;Keg change…</source>
+        <translation>&amp;Fasswechsel …</translation>
+    </message>
+    <message>
+        <source>&amp;Gas set…</source>
+        <translation>&amp;Gas einstellen …</translation>
+    </message>
+    <message>
+        <source>&amp;Level…</source>
+        <translation>Füll&amp;stand …</translation>
+    </message>
+    <message>
+        <source>Temperature &amp;read…</source>
+        <translation>&amp;Temperatur ablesen …</translation>
+    </message>
+    <message>
+        <source>&amp;Import temperatures…</source>
+        <translation>Temperaturen &amp;importieren …</translation>
+    </message>
+    <message>
+        <source>Gas bottle &amp;weighed…</source>
+        <translation>Gasflasche &amp;wiegen …</translation>
+    </message>
+    <message>
+        <source>Gas bottle &amp;changed…</source>
+        <translation>Gasflasche we&amp;chseln …</translation>
+    </message>
+    <message>
+        <source>&amp;Do not serve: lock a line…</source>
+        <translation>&amp;Nicht ausschenken: Leitung sperren …</translation>
+    </message>
+    <message>
+        <source>&amp;Stock-taking…</source>
+        <translation>Bestands&amp;aufnahme …</translation>
+    </message>
+    <message>
+        <source>&amp;Kegs…</source>
+        <translation>&amp;Fässer …</translation>
+    </message>
+    <message>
+        <source>&amp;Place…</source>
+        <translation>&amp;Raum …</translation>
+    </message>
+    <message>
+        <source>&amp;Instrument…</source>
+        <translation>&amp;Messgerät …</translation>
+    </message>
+    <message>
+        <source>&amp;Beer…</source>
+        <translation>&amp;Bier …</translation>
+    </message>
+    <message>
+        <source>B&amp;atch…</source>
+        <translation>&amp;Sud …</translation>
+    </message>
+    <message>
+        <source>&amp;Line…</source>
+        <translation>&amp;Leitung …</translation>
+    </message>
+    <message>
+        <source>&amp;Regulator…</source>
+        <translation>&amp;Druckminderer …</translation>
+    </message>
+    <message>
+        <source>&amp;Gas bottle…</source>
+        <translation>&amp;Gasflasche …</translation>
+    </message>
+    <message>
+        <source>R&amp;ule…</source>
+        <translation>R&amp;egel …</translation>
+    </message>
+    <message>
+        <source>This &amp;cellar…</source>
+        <translation>Dieser &amp;Keller …</translation>
+    </message>
+    <message>
+        <source>&amp;Status sheet…</source>
+        <translation>&amp;Statusblatt …</translation>
+    </message>
+    <message>
+        <source>Preview and print the status sheet</source>
+        <translation>Das Statusblatt ansehen und drucken</translation>
+    </message>
+    <message>
+        <source>&amp;Round sheet…</source>
+        <translation>&amp;Rundgangblatt …</translation>
+    </message>
+    <message>
+        <source>Blanks to walk round with, in walking order</source>
+        <translation>Leerfelder für den Rundgang, in der Reihenfolge des Wegs</translation>
+    </message>
+    <message>
+        <source>K&amp;eg list…</source>
+        <translation>&amp;Fassliste …</translation>
+    </message>
+    <message>
+        <source>All kegs, on paper or as CSV</source>
+        <translation>Alle Fässer, auf Papier oder als CSV</translation>
+    </message>
+    <message>
+        <source>&amp;Keg tags…</source>
+        <translation>Fass&amp;anhänger …</translation>
+    </message>
+    <message>
+        <source>Tags to hang on kegs, with a code to scan</source>
+        <translation>Anhänger für Fässer, mit einem Code zum Scannen</translation>
+    </message>
+    <message>
+        <source>&amp;Warning tags…</source>
+        <translation>&amp;Warnanhänger …</translation>
+    </message>
+    <message>
+        <source>Do not serve, vent first, out of service, gas</source>
+        <translation>Nicht ausschenken, erst entlüften, außer Betrieb, Gas</translation>
+    </message>
+    <message>
+        <source>&amp;Line cleaning log…</source>
+        <translation>&amp;Leitungsreinigungsbuch …</translation>
+    </message>
+    <message>
+        <source>Line cleanings over a period</source>
+        <translation>Leitungsreinigungen eines Zeitraums</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature log…</source>
+        <translation>&amp;Temperaturbuch …</translation>
+    </message>
+    <message>
+        <source>Temperatures over a period</source>
+        <translation>Temperaturen eines Zeitraums</translation>
+    </message>
+    <message>
+        <source>&amp;Gas log…</source>
+        <translation>&amp;Gasbuch …</translation>
+    </message>
+    <message>
+        <source>Bottles, leaks and alarms over a period</source>
+        <translation>Flaschen, Lecks und Alarme eines Zeitraums</translation>
+    </message>
+    <message>
+        <source>W&amp;astage book…</source>
+        <translation>&amp;Verlustbuch …</translation>
+    </message>
+    <message>
+        <source>Beer lost over a period, and what it cost</source>
+        <translation>Verlorenes Bier eines Zeitraums und was es kostete</translation>
+    </message>
+    <message>
+        <source>&amp;Custody list…</source>
+        <translation>Verblei&amp;bsliste …</translation>
+    </message>
+    <message>
+        <source>Kegs lent, rented and a supplier’s</source>
+        <translation>Verliehene, gemietete und Fässer des Lieferanten</translation>
+    </message>
+    <message>
+        <source>Recall l&amp;ist…</source>
+        <translation>R&amp;ückrufliste …</translation>
+    </message>
+    <message>
+        <source>Where a batch went</source>
+        <translation>Wohin ein Sud ging</translation>
+    </message>
+    <message>
+        <source>&amp;Kegs</source>
+        <translation>&amp;Fässer</translation>
+    </message>
+    <message>
+        <source>Show the Kegs page</source>
+        <translation>Die Seite Fässer zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;Lines</source>
+        <translation>&amp;Leitungen</translation>
+    </message>
+    <message>
+        <source>Show the Lines page</source>
+        <translation>Die Seite Leitungen zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;Gas</source>
+        <translation>&amp;Gas</translation>
+    </message>
+    <message>
+        <source>Show the Gas page</source>
+        <translation>Die Seite Gas zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;Safety</source>
+        <translation>&amp;Sicherheit</translation>
+    </message>
+    <message>
+        <source>Show the Safety page</source>
+        <translation>Die Seite Sicherheit zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;Cleaning</source>
+        <translation>&amp;Reinigung</translation>
+    </message>
+    <message>
+        <source>Show the Cleaning page</source>
+        <translation>Die Seite Reinigung zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;Beers</source>
+        <translation>&amp;Biere</translation>
+    </message>
+    <message>
+        <source>Show the Beers page</source>
+        <translation>Die Seite Biere zeigen</translation>
+    </message>
+    <message>
+        <source>Sl&amp;ate</source>
+        <translation>Re&amp;chentafel</translation>
+    </message>
+    <message>
+        <source>Show the Slate page: what if</source>
+        <translation>Die Rechentafel zeigen: was wäre, wenn</translation>
+    </message>
+    <message>
+        <source>L&amp;og</source>
+        <translation>&amp;Protokoll</translation>
+    </message>
+    <message>
+        <source>Show the Log page</source>
+        <translation>Das Protokoll zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;Shortcuts</source>
+        <translation>&amp;Tastenkürzel</translation>
+    </message>
+    <message>
+        <source>Show this list</source>
+        <translation>Diese Liste zeigen</translation>
+    </message>
+    <message>
+        <source>&amp;About Ullage</source>
+        <translation>&amp;Über Ullage</translation>
+    </message>
+    <message>
+        <source>Version and licence</source>
+        <translation>Version und Lizenz</translation>
+    </message>
+</context>
+<context>
+    <name>Forms</name>
+    <message>
+        <source>How far it may be off, always the same way (95 %).</source>
+        <translation>Wie weit es immer in derselben Richtung danebenliegen kann (95 %).</translation>
+    </message>
+    <message>
+        <source>How far two readings of one thing may differ (95 %).</source>
+        <translation>Wie weit zwei Ablesungen desselben Werts auseinanderliegen können (95 %).</translation>
+    </message>
+    <message>
+        <source>Instrument</source>
+        <translation>Messgerät</translation>
+    </message>
+    <message>
+        <source>gauge dial thermometer scale hydrometer</source>
+        <translation>messgerät manometer thermometer waage spindel</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>&amp;Kind</source>
+        <translation>&amp;Art</translation>
+    </message>
+    <message>
+        <source>&amp;Bias</source>
+        <translation>A&amp;bweichung</translation>
+    </message>
+    <message>
+        <source>&amp;Repeatability</source>
+        <translation>S&amp;treuung</translation>
+    </message>
+    <message>
+        <source>&amp;Bias, %</source>
+        <translation>A&amp;bweichung, %</translation>
+    </message>
+    <message>
+        <source>&amp;Repeatability, %</source>
+        <translation>S&amp;treuung, %</translation>
+    </message>
+    <message>
+        <source>&amp;Checked on</source>
+        <translation>Geprüft a&amp;m</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Such as: reads 0.3 too high in ice slush.</source>
+        <translation>Etwa: zeigt in Eismatsch 0,3 zu hoch.</translation>
+    </message>
+    <message>
+        <source>In use</source>
+        <translation>In Gebrauch</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>tap hose bore length register</source>
+        <translation>hahn schlauch durchmesser länge eintragen</translation>
+    </message>
+    <message>
+        <source>&amp;Tap</source>
+        <translation>&amp;Hahn</translation>
+    </message>
+    <message>
+        <source>&amp;Place</source>
+        <translation>&amp;Raum</translation>
+    </message>
+    <message>
+        <source>&amp;Regulator that drives it</source>
+        <translation>&amp;Druckminderer, der sie treibt</translation>
+    </message>
+    <message>
+        <source>&amp;Length</source>
+        <translation>&amp;Länge</translation>
+    </message>
+    <message>
+        <source>&amp;Bore</source>
+        <translation>&amp;Innendurchmesser</translation>
+    </message>
+    <message>
+        <source>Ri&amp;se</source>
+        <translation>S&amp;teighöhe</translation>
+    </message>
+    <message>
+        <source>Of the tap above the middle of the keg.</source>
+        <translation>Des Hahns über der Mitte des Fasses.</translation>
+    </message>
+    <message>
+        <source>&amp;Material</source>
+        <translation>&amp;Material</translation>
+    </message>
+    <message>
+        <source>Restrictor length</source>
+        <translation>Länge der Drossel</translation>
+    </message>
+    <message>
+        <source>A narrow piece that is there to slow the beer.</source>
+        <translation>Ein enges Stück, das das Bier bremsen soll.</translation>
+    </message>
+    <message>
+        <source>Restrictor bore</source>
+        <translation>Innendurchmesser der Drossel</translation>
+    </message>
+    <message>
+        <source>Coupler takes</source>
+        <translation>Der Zapfkopf kostet</translation>
+    </message>
+    <message>
+        <source>Of the pressure, as you pour.</source>
+        <translation>Vom Druck, während gezapft wird.</translation>
+    </message>
+    <message>
+        <source>Shank takes</source>
+        <translation>Das Anstichrohr kostet</translation>
+    </message>
+    <message>
+        <source>Faucet takes</source>
+        <translation>Der Hahn kostet</translation>
+    </message>
+    <message>
+        <source>&amp;Clean every, days</source>
+        <translation>R&amp;einigen alle … Tage</translation>
+    </message>
+    <message>
+        <source>Your own or your local rule: it differs by country.</source>
+        <translation>Nach eigener oder örtlicher Regel: sie ist je nach Land verschieden.</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Where the figure comes from</source>
+        <translation>Woher die Zahl stammt</translation>
+    </message>
+    <message>
+        <source>Release needs second initials</source>
+        <translation>Freigabe braucht ein zweites Kürzel</translation>
+    </message>
+    <message>
+        <source>Keg</source>
+        <translation>Fass</translation>
+    </message>
+    <message>
+        <source>register keg</source>
+        <translation>fass eintragen keg</translation>
+    </message>
+    <message>
+        <source>&amp;Tag</source>
+        <translation>&amp;Kennung</translation>
+    </message>
+    <message>
+        <source>&amp;Nominal volume</source>
+        <translation>&amp;Nennvolumen</translation>
+    </message>
+    <message>
+        <source>&amp;Brimful volume</source>
+        <translation>Rand&amp;volles Volumen</translation>
+    </message>
+    <message>
+        <source>Filled to the brim with water.</source>
+        <translation>Bis zum Rand mit Wasser gefüllt.</translation>
+    </message>
+    <message>
+        <source>Give or take</source>
+        <translation>Genau auf ±</translation>
+    </message>
+    <message>
+        <source>Ta&amp;re</source>
+        <translation>Lee&amp;rgewicht</translation>
+    </message>
+    <message>
+        <source>Empty weight. Weigh it: that narrows every level.</source>
+        <translation>Gewicht des leeren Fasses. Selbst wiegen: das macht jeden Füllstand genauer.</translation>
+    </message>
+    <message>
+        <source>Rated &amp;pressure</source>
+        <translation>Zulässiger &amp;Druck</translation>
+    </message>
+    <message>
+        <source>As stamped on the keg.</source>
+        <translation>Wie auf dem Fass eingeschlagen.</translation>
+    </message>
+    <message>
+        <source>&amp;Coupler or posts</source>
+        <translation>&amp;Zapfkopf oder Anschlüsse</translation>
+    </message>
+    <message>
+        <source>&amp;Owner</source>
+        <translation>&amp;Eigentümer</translation>
+    </message>
+    <message>
+        <source>P&amp;lace</source>
+        <translation>Ra&amp;um</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Sud</translation>
+    </message>
+    <message>
+        <source>register batch brew lot gyle</source>
+        <translation>eintragen sud charge gebinde lieferung</translation>
+    </message>
+    <message>
+        <source>&amp;Beer</source>
+        <translation>&amp;Bier</translation>
+    </message>
+    <message>
+        <source>Batch &amp;number</source>
+        <translation>Sud&amp;nummer</translation>
+    </message>
+    <message>
+        <source>&amp;Origin</source>
+        <translation>&amp;Herkunft</translation>
+    </message>
+    <message>
+        <source>&amp;Original gravity</source>
+        <translation>&amp;Stammwürze</translation>
+    </message>
+    <message>
+        <source>&amp;Final gravity</source>
+        <translation>&amp;Restextrakt</translation>
+    </message>
+    <message>
+        <source>&amp;Alcohol</source>
+        <translation>&amp;Alkohol</translation>
+    </message>
+    <message>
+        <source>Computed from the gravities when left open.</source>
+        <translation>Wird aus den Extraktwerten berechnet, wenn es offen bleibt.</translation>
+    </message>
+    <message>
+        <source>&amp;Packaged on</source>
+        <translation>Ab&amp;gefüllt am</translation>
+    </message>
+    <message>
+        <source>&amp;Best by</source>
+        <translation>Haltbar b&amp;is</translation>
+    </message>
+    <message>
+        <source>&amp;Supplier</source>
+        <translation>&amp;Lieferant</translation>
+    </message>
+    <message>
+        <source>&amp;Warmest since fermentation</source>
+        <translation>&amp;Wärmstes seit der Gärung</translation>
+    </message>
+    <message>
+        <source>Sets how much CO₂ the still beer kept.</source>
+        <translation>Danach richtet sich, wie viel CO2 das stille Bier behielt.</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>register cold box room cellar</source>
+        <translation>eintragen kühlbox raum keller</translation>
+    </message>
+    <message>
+        <source>&amp;Set to</source>
+        <translation>&amp;Eingestellt auf</translation>
+    </message>
+    <message>
+        <source>&amp;Air volume</source>
+        <translation>&amp;Luftvolumen</translation>
+    </message>
+    <message>
+        <source>Without kegs and stock: length × width × height.</source>
+        <translation>Ohne Fässer und Vorräte: Länge × Breite × Höhe.</translation>
+    </message>
+    <message>
+        <source>Air c&amp;hanges an hour</source>
+        <translation>Luft&amp;wechsel je Stunde</translation>
+    </message>
+    <message>
+        <source>Below the ground</source>
+        <translation>Unter der Erde</translation>
+    </message>
+    <message>
+        <source>Alarm sensor at</source>
+        <translation>Fühler des Warngeräts auf</translation>
+    </message>
+    <message>
+        <source>Above the floor.</source>
+        <translation>Über dem Boden.</translation>
+    </message>
+    <message>
+        <source>Place in a &amp;round</source>
+        <translation>Stelle im &amp;Rundgang</translation>
+    </message>
+    <message>
+        <source>Gas bottle</source>
+        <translation>Gasflasche</translation>
+    </message>
+    <message>
+        <source>register cylinder co2</source>
+        <translation>eintragen flasche co2 kohlensäure</translation>
+    </message>
+    <message>
+        <source>&amp;CO₂ share</source>
+        <translation>&amp;CO2-Anteil</translation>
+    </message>
+    <message>
+        <source>The rest is nitrogen.</source>
+        <translation>Der Rest ist Stickstoff.</translation>
+    </message>
+    <message>
+        <source>&amp;Tare</source>
+        <translation>&amp;Leergewicht</translation>
+    </message>
+    <message>
+        <source>As stamped.</source>
+        <translation>Wie eingeschlagen.</translation>
+    </message>
+    <message>
+        <source>Gas when &amp;full</source>
+        <translation>Gas, wenn &amp;voll</translation>
+    </message>
+    <message>
+        <source>&amp;Water capacity</source>
+        <translation>&amp;Wasserinhalt</translation>
+    </message>
+    <message>
+        <source>Filled to</source>
+        <translation>Füllfaktor</translation>
+    </message>
+    <message>
+        <source>Gas by weight of the water that fits, as on its label.</source>
+        <translation>Gewicht des Gases je Gewicht des Wassers, das hineinpasst, wie auf dem Schild.</translation>
+    </message>
+    <message>
+        <source>&amp;Retest due</source>
+        <translation>&amp;Prüfung fällig</translation>
+    </message>
+    <message>
+        <source>Upright, secured, in moving air.</source>
+        <translation>Aufrecht, gesichert, in bewegter Luft.</translation>
+    </message>
+    <message>
+        <source>Beer</source>
+        <translation>Bier</translation>
+    </message>
+    <message>
+        <source>register beer style</source>
+        <translation>eintragen bier sorte</translation>
+    </message>
+    <message>
+        <source>&amp;Style</source>
+        <translation>&amp;Sorte</translation>
+    </message>
+    <message>
+        <source>CO₂ &amp;from</source>
+        <translation>CO2 &amp;von</translation>
+    </message>
+    <message>
+        <source>The range it should be served in.</source>
+        <translation>Der Bereich, in dem es ausgeschenkt werden soll.</translation>
+    </message>
+    <message>
+        <source>CO₂ &amp;to</source>
+        <translation>CO2 b&amp;is</translation>
+    </message>
+    <message>
+        <source>&amp;Allergens</source>
+        <translation>&amp;Allergene</translation>
+    </message>
+    <message>
+        <source>Regulator</source>
+        <translation>Druckminderer</translation>
+    </message>
+    <message>
+        <source>register regulator outlet</source>
+        <translation>eintragen druckminderer abgang</translation>
+    </message>
+    <message>
+        <source>&amp;Draws from</source>
+        <translation>&amp;Hängt an der Flasche</translation>
+    </message>
+    <message>
+        <source>Or is &amp;fed by</source>
+        <translation>Oder wird &amp;gespeist von</translation>
+    </message>
+    <message>
+        <source>Secured against falling</source>
+        <translation>Gegen Umfallen gesichert</translation>
+    </message>
+    <message>
+        <source>Its &amp;dial</source>
+        <translation>Sein &amp;Manometer</translation>
+    </message>
+    <message>
+        <source>&amp;Weight</source>
+        <translation>Ge&amp;wicht</translation>
+    </message>
+    <message>
+        <source>What it adds when it is weighed with a bottle.</source>
+        <translation>Um so viel schwerer wird die Flasche, wenn er beim Wiegen daran ist.</translation>
+    </message>
+    <message>
+        <source>This cellar</source>
+        <translation>Dieser Keller</translation>
+    </message>
+    <message>
+        <source>altitude zone name</source>
+        <translation>höhe zeitzone name</translation>
+    </message>
+    <message>
+        <source>&amp;Altitude</source>
+        <translation>&amp;Höhe</translation>
+    </message>
+    <message>
+        <source>&amp;Time zone</source>
+        <translation>&amp;Zeitzone</translation>
+    </message>
+    <message>
+        <source>&amp;Country</source>
+        <translation>&amp;Land</translation>
+    </message>
+    <message>
+        <source>Two letters, such as DE or US.</source>
+        <translation>Zwei Buchstaben, etwa DE oder US.</translation>
+    </message>
+    <message>
+        <source>A keg may &amp;lose a day</source>
+        <translation>Ein Fass darf am Tag &amp;verlieren</translation>
+    </message>
+    <message>
+        <source>CO₂ on hold that still passes as tight.</source>
+        <translation>CO2 bei der Druckprobe, bei dem es noch als dicht gilt.</translation>
+    </message>
+    <message>
+        <source>Gas set</source>
+        <translation>Gas eingestellt</translation>
+    </message>
+    <message>
+        <source>pressure psi bar regulator gas on</source>
+        <translation>druck psi bar druckminderer gas an</translation>
+    </message>
+    <message>
+        <source>&amp;Keg</source>
+        <translation>&amp;Fass</translation>
+    </message>
+    <message>
+        <source>&amp;Pressure</source>
+        <translation>&amp;Druck</translation>
+    </message>
+    <message>
+        <source>&amp;Why</source>
+        <translation>&amp;Warum</translation>
+    </message>
+    <message>
+        <source>&amp;Regulator</source>
+        <translation>Druckminde&amp;rer</translation>
+    </message>
+    <message>
+        <source>Read on</source>
+        <translation>Abgelesen an</translation>
+    </message>
+    <message>
+        <source>CO₂ share</source>
+        <translation>CO2-Anteil</translation>
+    </message>
+    <message>
+        <source>Of a blend; pure CO₂ when left open.</source>
+        <translation>Bei einem Mischgas; reines CO2, wenn es offen bleibt.</translation>
+    </message>
+    <message>
+        <source>Not above the pressure stamped on the keg. Turning a regulator down does not let pressure out of the keg: vent it too.</source>
+        <translation>Nicht über den Druck, der auf dem Fass eingeschlagen ist. Den Druckminderer herunterzudrehen lässt keinen Druck aus dem Fass: auch entlüften.</translation>
+    </message>
+    <message>
+        <source>Gas off</source>
+        <translation>Gas ab</translation>
+    </message>
+    <message>
+        <source>disconnect shut</source>
+        <translation>gas ab trennen zudrehen</translation>
+    </message>
+    <message>
+        <source>Vented</source>
+        <translation>Entlüftet</translation>
+    </message>
+    <message>
+        <source>vent relief let down pressure</source>
+        <translation>entlüften ablassen druck</translation>
+    </message>
+    <message>
+        <source>&amp;Down to</source>
+        <translation>Hinunter &amp;auf</translation>
+    </message>
+    <message>
+        <source>To the open air when left open.</source>
+        <translation>Bis zur freien Luft, wenn es offen bleibt.</translation>
+    </message>
+    <message>
+        <source>Face away from the valve. Let air into the room: CO₂ collects low.</source>
+        <translation>Gesicht weg vom Ventil. Luft in den Raum lassen: CO2 sammelt sich unten.</translation>
+    </message>
+    <message>
+        <source>Rocked or shaken</source>
+        <translation>Gerollt oder geschüttelt</translation>
+    </message>
+    <message>
+        <source>shake roll</source>
+        <translation>schütteln rollen</translation>
+    </message>
+    <message>
+        <source>&amp;For how long</source>
+        <translation>Wie &amp;lange</translation>
+    </message>
+    <message>
+        <source>Shaking takes gas up many times faster and is easily overdone.</source>
+        <translation>Schütteln nimmt Gas um ein Vielfaches schneller auf, und leicht wird es zu viel.</translation>
+    </message>
+    <message>
+        <source>Gas bottle weighed</source>
+        <translation>Gasflasche gewogen</translation>
+    </message>
+    <message>
+        <source>weigh co2 cylinder</source>
+        <translation>wiegen co2 flasche</translation>
+    </message>
+    <message>
+        <source>&amp;Bottle</source>
+        <translation>Flas&amp;che</translation>
+    </message>
+    <message>
+        <source>&amp;Scale</source>
+        <translation>W&amp;aage</translation>
+    </message>
+    <message>
+        <source>&amp;Regulator left on</source>
+        <translation>Druckminderer war &amp;daran</translation>
+    </message>
+    <message>
+        <source>It weighs about a kilogram: say so if it was on the scale.</source>
+        <translation>Er wiegt etwa ein Kilogramm: angeben, ob er mit auf der Waage war.</translation>
+    </message>
+    <message>
+        <source>Gas bottle changed</source>
+        <translation>Gasflasche gewechselt</translation>
+    </message>
+    <message>
+        <source>swap cylinder</source>
+        <translation>wechsel flasche tauschen</translation>
+    </message>
+    <message>
+        <source>&amp;New bottle</source>
+        <translation>&amp;Neue Flasche</translation>
+    </message>
+    <message>
+        <source>CO₂ on the &amp;tag</source>
+        <translation>CO2 laut &amp;Schild</translation>
+    </message>
+    <message>
+        <source>Read the tag, not the paint. In per cent of CO₂.</source>
+        <translation>Das Schild lesen, nicht die Farbe. In Prozent CO2.</translation>
+    </message>
+    <message>
+        <source>Washer renewed</source>
+        <translation>Dichtring erneuert</translation>
+    </message>
+    <message>
+        <source>Standing upright and secured</source>
+        <translation>Steht aufrecht und gesichert</translation>
+    </message>
+    <message>
+        <source>Open the valve slowly, face away. Never swap CO₂ and mixed-gas regulators. Test the joint for leaks. Licensed practice and local codes come first.</source>
+        <translation>Das Ventil langsam öffnen, Gesicht weg. Druckminderer für CO2 und Mischgas nie vertauschen. Die Verbindung auf Lecks prüfen. Fachbetrieb und örtliche Vorschriften gehen vor.</translation>
+    </message>
+    <message>
+        <source>Bottle gauge read</source>
+        <translation>Flaschenmanometer abgelesen</translation>
+    </message>
+    <message>
+        <source>high pressure gauge</source>
+        <translation>hochdruck manometer flasche</translation>
+    </message>
+    <message>
+        <source>Tells nothing about CO₂ while liquid remains; a blend&apos;s does fall.</source>
+        <translation>Sagt nichts über CO2, solange noch Flüssigkeit da ist; bei Mischgas fällt es.</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature</source>
+        <translation>&amp;Temperatur</translation>
+    </message>
+    <message>
+        <source>Thermometer</source>
+        <translation>Thermometer</translation>
+    </message>
+    <message>
+        <source>Looked for leaks</source>
+        <translation>Nach Lecks gesucht</translation>
+    </message>
+    <message>
+        <source>soap bubbles leak lid joint</source>
+        <translation>seifenwasser blasen leck deckel verbindung</translation>
+    </message>
+    <message>
+        <source>&amp;Line</source>
+        <translation>&amp;Leitung</translation>
+    </message>
+    <message>
+        <source>&amp;How</source>
+        <translation>&amp;Wie</translation>
+    </message>
+    <message>
+        <source>Leak found</source>
+        <translation>Leck gefunden</translation>
+    </message>
+    <message>
+        <source>&amp;Where</source>
+        <translation>W&amp;o</translation>
+    </message>
+    <message>
+        <source>Found: what is in a keg now</source>
+        <translation>Bestand: was jetzt im Fass ist</translation>
+    </message>
+    <message>
+        <source>stock-taking count contents</source>
+        <translation>bestandsaufnahme zählen inhalt</translation>
+    </message>
+    <message>
+        <source>&amp;Contents</source>
+        <translation>&amp;Inhalt</translation>
+    </message>
+    <message>
+        <source>&amp;Batch</source>
+        <translation>&amp;Sud</translation>
+    </message>
+    <message>
+        <source>Leave open if nobody knows.</source>
+        <translation>Offen lassen, wenn es niemand weiß.</translation>
+    </message>
+    <message>
+        <source>&amp;Left in it</source>
+        <translation>Noch d&amp;arin</translation>
+    </message>
+    <message>
+        <source>Leave open if unknown.</source>
+        <translation>Offen lassen, wenn unbekannt.</translation>
+    </message>
+    <message>
+        <source>On its gauge now.</source>
+        <translation>Jetzt an seinem Manometer.</translation>
+    </message>
+    <message>
+        <source>Of the beer, or where it stands.</source>
+        <translation>Des Biers oder dort, wo es steht.</translation>
+    </message>
+    <message>
+        <source>C&amp;O2</source>
+        <translation>C&amp;O2</translation>
+    </message>
+    <message>
+        <source>If somebody measured or knows it.</source>
+        <translation>Wenn es jemand gemessen hat oder weiß.</translation>
+    </message>
+    <message>
+        <source>Gas is connected</source>
+        <translation>Gas ist angeschlossen</translation>
+    </message>
+    <message>
+        <source>On line</source>
+        <translation>An Leitung</translation>
+    </message>
+    <message>
+        <source>If it is on tap.</source>
+        <translation>Wenn es angestochen ist.</translation>
+    </message>
+    <message>
+        <source>&amp;Since</source>
+        <translation>S&amp;eit</translation>
+    </message>
+    <message>
+        <source>Since when it has held this, if known.</source>
+        <translation>Seit wann das darin ist, wenn bekannt.</translation>
+    </message>
+    <message>
+        <source>Keg cleaned</source>
+        <translation>Fass gereinigt</translation>
+    </message>
+    <message>
+        <source>wash clean caustic</source>
+        <translation>reinigen spülen lauge</translation>
+    </message>
+    <message>
+        <source>&amp;Method</source>
+        <translation>&amp;Verfahren</translation>
+    </message>
+    <message>
+        <source>&amp;Agent</source>
+        <translation>&amp;Mittel</translation>
+    </message>
+    <message>
+        <source>In your own words.</source>
+        <translation>In eigenen Worten.</translation>
+    </message>
+    <message>
+        <source>&amp;Strength, %</source>
+        <translation>&amp;Stärke, %</translation>
+    </message>
+    <message>
+        <source>As the label says.</source>
+        <translation>Laut Etikett.</translation>
+    </message>
+    <message>
+        <source>&amp;Contact time</source>
+        <translation>&amp;Einwirkzeit</translation>
+    </message>
+    <message>
+        <source>Vent the keg before opening it. Caustic and acid burn: gloves and goggles. Never let acid meet a chlorine cleaner. Rinse CO₂ out before caustic, or the keg can draw a vacuum. Follow the label and local rules.</source>
+        <translation>Vor dem Öffnen das Fass entlüften. Lauge und Säure verätzen: Handschuhe und Schutzbrille. Säure nie mit Chlorreiniger zusammenbringen. Vor Lauge das CO2 ausspülen, sonst kann im Fass ein Unterdruck entstehen. Etikett und örtliche Vorschriften befolgen.</translation>
+    </message>
+    <message>
+        <source>Hold reading: does it keep its pressure?</source>
+        <translation>Druckprobe: hält es den Druck?</translation>
+    </message>
+    <message>
+        <source>hold test pressure leak</source>
+        <translation>druckprobe druck leck dichtheit</translation>
+    </message>
+    <message>
+        <source>Use one gauge for all readings of a test: its bias then cancels.</source>
+        <translation>Für alle Ablesungen einer Probe dasselbe Manometer: seine Abweichung hebt sich dann auf.</translation>
+    </message>
+    <message>
+        <source>The keg&apos;s, to tell cooling from a leak.</source>
+        <translation>Des Fasses, um Abkühlung von einem Leck zu unterscheiden.</translation>
+    </message>
+    <message>
+        <source>First reading of a new test</source>
+        <translation>Erste Ablesung einer neuen Probe</translation>
+    </message>
+    <message>
+        <source>Wait half an hour after gassing before the first one.</source>
+        <translation>Nach dem Aufpressen eine halbe Stunde warten.</translation>
+    </message>
+    <message>
+        <source>Not above the pressure stamped on the keg. A keg that holds at a high pressure is not proven at a low one: lids seat with pressure.</source>
+        <translation>Nicht über den Druck, der auf dem Fass eingeschlagen ist. Was bei hohem Druck hält, ist bei niedrigem noch nicht als dicht erwiesen: der Druck presst den Deckel an.</translation>
+    </message>
+    <message>
+        <source>Purged of air</source>
+        <translation>Luft ausgetrieben</translation>
+    </message>
+    <message>
+        <source>purge oxygen co2</source>
+        <translation>spülen sauerstoff co2 vorspannen</translation>
+    </message>
+    <message>
+        <source>&amp;Cycles</source>
+        <translation>Durch&amp;gänge</translation>
+    </message>
+    <message>
+        <source>Filled with gas and vented this many times.</source>
+        <translation>So oft mit Gas gefüllt und entlüftet.</translation>
+    </message>
+    <message>
+        <source>&amp;Pressure of each</source>
+        <translation>&amp;Druck jedes Durchgangs</translation>
+    </message>
+    <message>
+        <source>Keg &amp;volumes swept</source>
+        <translation>D&amp;urchströmte Fassvolumen</translation>
+    </message>
+    <message>
+        <source>CO₂ collects low and is not noticed: purge where the air moves.</source>
+        <translation>CO2 sammelt sich unten und bleibt unbemerkt: dort spülen, wo sich die Luft bewegt.</translation>
+    </message>
+    <message>
+        <source>Moved</source>
+        <translation>Umgestellt</translation>
+    </message>
+    <message>
+        <source>place carry</source>
+        <translation>raum tragen umstellen</translation>
+    </message>
+    <message>
+        <source>&amp;To</source>
+        <translation>&amp;Nach</translation>
+    </message>
+    <message>
+        <source>Held back</source>
+        <translation>Zurückgehalten</translation>
+    </message>
+    <message>
+        <source>quarantine hold do not use</source>
+        <translation>zurückhalten sperren nicht verwenden</translation>
+    </message>
+    <message>
+        <source>&amp;Reason</source>
+        <translation>&amp;Grund</translation>
+    </message>
+    <message>
+        <source>Cleared for use again</source>
+        <translation>Wieder freigegeben</translation>
+    </message>
+    <message>
+        <source>clear release</source>
+        <translation>freigeben</translation>
+    </message>
+    <message>
+        <source>Lent or rented out</source>
+        <translation>Verliehen oder vermietet</translation>
+    </message>
+    <message>
+        <source>loan custody deposit</source>
+        <translation>verleih verbleib pfand</translation>
+    </message>
+    <message>
+        <source>Lent &amp;to</source>
+        <translation>Verliehen &amp;an</translation>
+    </message>
+    <message>
+        <source>A site or a first name is enough.</source>
+        <translation>Ein Ort oder ein Vorname genügt.</translation>
+    </message>
+    <message>
+        <source>&amp;Deposit</source>
+        <translation>&amp;Pfand</translation>
+    </message>
+    <message>
+        <source>Due &amp;back</source>
+        <translation>&amp;Zurück bis</translation>
+    </message>
+    <message>
+        <source>Came back</source>
+        <translation>Zurückgekommen</translation>
+    </message>
+    <message>
+        <source>return loan</source>
+        <translation>rückgabe zurück</translation>
+    </message>
+    <message>
+        <source>Inspected, seals</source>
+        <translation>Durchgesehen, Dichtungen</translation>
+    </message>
+    <message>
+        <source>inspect seal o-ring lubricate lid</source>
+        <translation>durchsicht dichtung o-ring fetten deckel</translation>
+    </message>
+    <message>
+        <source>Seals lubricated</source>
+        <translation>Dichtungen gefettet</translation>
+    </message>
+    <message>
+        <source>Seals renewed</source>
+        <translation>Dichtungen erneuert</translation>
+    </message>
+    <message>
+        <source>Lid seated</source>
+        <translation>Deckel sitzt</translation>
+    </message>
+    <message>
+        <source>Fit to use</source>
+        <translation>Verwendbar</translation>
+    </message>
+    <message>
+        <source>Vent until nothing comes any more before a lid or spear is touched.</source>
+        <translation>Entlüften, bis nichts mehr kommt, bevor Deckel oder Steigrohr angerührt werden.</translation>
+    </message>
+    <message>
+        <source>Keg sanitised</source>
+        <translation>Fass desinfiziert</translation>
+    </message>
+    <message>
+        <source>sanitise sanitize</source>
+        <translation>desinfizieren</translation>
+    </message>
+    <message>
+        <source>Clean first: a sanitiser does not work through soil. Follow the label.</source>
+        <translation>Erst reinigen: ein Desinfektionsmittel wirkt nicht durch Schmutz. Etikett befolgen.</translation>
+    </message>
+    <message>
+        <source>Rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <source>interval cleaning due every days</source>
+        <translation>frist reinigung fällig alle tage</translation>
+    </message>
+    <message>
+        <source>&amp;Applies to</source>
+        <translation>&amp;Gilt für</translation>
+    </message>
+    <message>
+        <source>&amp;Work</source>
+        <translation>&amp;Arbeit</translation>
+    </message>
+    <message>
+        <source>Only this &amp;line</source>
+        <translation>Nur diese &amp;Leitung</translation>
+    </message>
+    <message>
+        <source>Only this &amp;keg</source>
+        <translation>Nur dieses &amp;Fass</translation>
+    </message>
+    <message>
+        <source>Only this &amp;bottle</source>
+        <translation>Nur diese Flas&amp;che</translation>
+    </message>
+    <message>
+        <source>Only this &amp;place</source>
+        <translation>Nur dieser &amp;Raum</translation>
+    </message>
+    <message>
+        <source>&amp;Every, days</source>
+        <translation>All&amp;e … Tage</translation>
+    </message>
+    <message>
+        <source>Leave open for work that is called for by what happens, such as a keg emptied.</source>
+        <translation>Offen lassen bei Arbeit, die ein Anlass auslöst, etwa ein leeres Fass.</translation>
+    </message>
+    <message>
+        <source>Wh&amp;y</source>
+        <translation>War&amp;um</translation>
+    </message>
+    <message>
+        <source>&amp;Source of the figure</source>
+        <translation>&amp;Quelle der Zahl</translation>
+    </message>
+    <message>
+        <source>Who says so: your house, a handbook, the law where you are.</source>
+        <translation>Wer das sagt: das Haus, ein Handbuch, das örtliche Recht.</translation>
+    </message>
+    <message>
+        <source>In force</source>
+        <translation>In Kraft</translation>
+    </message>
+    <message>
+        <source>Work done</source>
+        <translation>Arbeit erledigt</translation>
+    </message>
+    <message>
+        <source>cleaning strip seals retest done</source>
+        <translation>reinigung zerlegen dichtungen prüfung erledigt</translation>
+    </message>
+    <message>
+        <source>&amp;Name of it</source>
+        <translation>&amp;Name des Mittels</translation>
+    </message>
+    <message>
+        <source>Cleaner used, liquid</source>
+        <translation>Verbrauchter Reiniger, flüssig</translation>
+    </message>
+    <message>
+        <source>Cleaner used, powder</source>
+        <translation>Verbrauchter Reiniger, Pulver</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>All of it is done</source>
+        <translation>Alles davon ist erledigt</translation>
+    </message>
+    <message>
+        <source>Next due</source>
+        <translation>Nächstes Mal fällig</translation>
+    </message>
+    <message>
+        <source>As stamped or certified.</source>
+        <translation>Wie eingeschlagen oder bescheinigt.</translation>
+    </message>
+    <message>
+        <source>&amp;Done by</source>
+        <translation>Erle&amp;digt von</translation>
+    </message>
+    <message>
+        <source>Countersi&amp;gned by</source>
+        <translation>&amp;Gegengezeichnet von</translation>
+    </message>
+    <message>
+        <source>Vent before opening. Caustic and acid burn: gloves and goggles. Never let acid meet a chlorine cleaner.</source>
+        <translation>Vor dem Öffnen entlüften. Lauge und Säure verätzen: Handschuhe und Schutzbrille. Säure nie mit Chlorreiniger zusammenbringen.</translation>
+    </message>
+    <message>
+        <source>Piece of hose</source>
+        <translation>Schlauchstück</translation>
+    </message>
+    <message>
+        <source>line segment hose python restrictor</source>
+        <translation>leitung abschnitt schlauch python drossel</translation>
+    </message>
+    <message>
+        <source>&amp;Counted from the keg</source>
+        <translation>Vom Fass aus &amp;gezählt</translation>
+    </message>
+    <message>
+        <source>Len&amp;gth</source>
+        <translation>Lä&amp;nge</translation>
+    </message>
+    <message>
+        <source>&amp;Runs through</source>
+        <translation>Lä&amp;uft durch</translation>
+    </message>
+    <message>
+        <source>Of its end above its beginning.</source>
+        <translation>Seines Endes über seinem Anfang.</translation>
+    </message>
+    <message>
+        <source>Put work off</source>
+        <translation>Arbeit verschieben</translation>
+    </message>
+    <message>
+        <source>move postpone due</source>
+        <translation>verschieben später fällig</translation>
+    </message>
+    <message>
+        <source>Put off &amp;to</source>
+        <translation>&amp;Verschoben auf</translation>
+    </message>
+    <message>
+        <source>Full keg received</source>
+        <translation>Volles Fass angenommen</translation>
+    </message>
+    <message>
+        <source>delivery drayman supplier</source>
+        <translation>lieferung fahrer lieferant</translation>
+    </message>
+    <message>
+        <source>&amp;Temperature on arrival</source>
+        <translation>&amp;Temperatur bei Ankunft</translation>
+    </message>
+    <message>
+        <source>Leave open if not taken.</source>
+        <translation>Offen lassen, wenn nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>&amp;Volume</source>
+        <translation>&amp;Volumen</translation>
+    </message>
+    <message>
+        <source>Nominal when left open.</source>
+        <translation>Nennvolumen, wenn es offen bleibt.</translation>
+    </message>
+    <message>
+        <source>C&amp;O2 as supplied</source>
+        <translation>C&amp;O2 bei Lieferung</translation>
+    </message>
+    <message>
+        <source>If the supplier states it.</source>
+        <translation>Wenn der Lieferant es angibt.</translation>
+    </message>
+    <message>
+        <source>Seal intact</source>
+        <translation>Siegel unversehrt</translation>
+    </message>
+    <message>
+        <source>A full keg can weigh as much as a person: roll it or use a lifter.</source>
+        <translation>Ein volles Fass kann so viel wiegen wie ein Mensch: rollen oder eine Hebehilfe nehmen.</translation>
+    </message>
+    <message>
+        <source>Filled</source>
+        <translation>Gefüllt</translation>
+    </message>
+    <message>
+        <source>fill rack beer</source>
+        <translation>füllen schlauchen bier</translation>
+    </message>
+    <message>
+        <source>Or give the weight below.</source>
+        <translation>Oder unten das Gewicht angeben.</translation>
+    </message>
+    <message>
+        <source>&amp;Weight, keg and beer</source>
+        <translation>&amp;Gewicht, Fass und Bier</translation>
+    </message>
+    <message>
+        <source>Weighed on</source>
+        <translation>Gewogen auf</translation>
+    </message>
+    <message>
+        <source>&amp;Transfer</source>
+        <translation>&amp;Abfüllung</translation>
+    </message>
+    <message>
+        <source>Beer &amp;temperature</source>
+        <translation>Bier&amp;temperatur</translation>
+    </message>
+    <message>
+        <source>&amp;Gravity</source>
+        <translation>&amp;Extrakt</translation>
+    </message>
+    <message>
+        <source>Above the final gravity there is gas still to come.</source>
+        <translation>Über dem Restextrakt kommt noch Gas.</translation>
+    </message>
+    <message>
+        <source>CO₂ in it</source>
+        <translation>CO2 darin</translation>
+    </message>
+    <message>
+        <source>Measured CO₂</source>
+        <translation>Gemessenes CO2</translation>
+    </message>
+    <message>
+        <source>Spunding pressure</source>
+        <translation>Spunddruck</translation>
+    </message>
+    <message>
+        <source>Never push beer with gas out of glass: it can burst at very little pressure.</source>
+        <translation>Bier nie mit Gas aus Glas drücken: es kann schon bei sehr wenig Druck bersten.</translation>
+    </message>
+    <message>
+        <source>Level: how much is left</source>
+        <translation>Füllstand: wie viel noch da ist</translation>
+    </message>
+    <message>
+        <source>weigh heft glasses level</source>
+        <translation>wiegen anheben gläser füllstand</translation>
+    </message>
+    <message>
+        <source>&amp;Of a full keg</source>
+        <translation>&amp;Von einem vollen Fass</translation>
+    </message>
+    <message>
+        <source>In tenths is close enough.</source>
+        <translation>Auf Zehntel genau genügt.</translation>
+    </message>
+    <message>
+        <source>&amp;Glasses poured</source>
+        <translation>Gezapfte Glä&amp;ser</translation>
+    </message>
+    <message>
+        <source>Since the last reading, or since it was filled.</source>
+        <translation>Seit der letzten Ablesung oder seit dem Füllen.</translation>
+    </message>
+    <message>
+        <source>Glass &amp;holds</source>
+        <translation>Glas fass&amp;t</translation>
+    </message>
+    <message>
+        <source>&amp;Metered out</source>
+        <translation>&amp;Durchgelaufen</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Zähler</translation>
+    </message>
+    <message>
+        <source>Carbonation reading</source>
+        <translation>Karbonisierung gemessen</translation>
+    </message>
+    <message>
+        <source>co2 volumes carbonation</source>
+        <translation>co2 volumen karbonisierung</translation>
+    </message>
+    <message>
+        <source>&amp;Pressure at rest</source>
+        <translation>&amp;Druck in Ruhe</translation>
+    </message>
+    <message>
+        <source>Gas off, and the keg left alone.</source>
+        <translation>Gas ab und das Fass in Ruhe gelassen.</translation>
+    </message>
+    <message>
+        <source>Measured &amp;CO₂</source>
+        <translation>Gemessenes &amp;CO2</translation>
+    </message>
+    <message>
+        <source>With a meter, instead of the pressure.</source>
+        <translation>Mit einem Messgerät, statt über den Druck.</translation>
+    </message>
+    <message>
+        <source>Primed with sugar</source>
+        <translation>Zucker zugegeben</translation>
+    </message>
+    <message>
+        <source>sugar prime natural</source>
+        <translation>zucker nachgärung natürlich</translation>
+    </message>
+    <message>
+        <source>&amp;Sugar</source>
+        <translation>&amp;Zucker</translation>
+    </message>
+    <message>
+        <source>&amp;Amount</source>
+        <translation>&amp;Menge</translation>
+    </message>
+    <message>
+        <source>A primed keg left warm can climb past its rated pressure: keep an eye on it.</source>
+        <translation>Ein Fass mit Zucker kann in der Wärme über seinen zulässigen Druck steigen: im Auge behalten.</translation>
+    </message>
+    <message>
+        <source>Hops in</source>
+        <translation>Hopfen hinein</translation>
+    </message>
+    <message>
+        <source>dry hop</source>
+        <translation>kalthopfung</translation>
+    </message>
+    <message>
+        <source>&amp;Hops</source>
+        <translation>&amp;Hopfen</translation>
+    </message>
+    <message>
+        <source>Vent the keg before opening it; hops make lively beer gush.</source>
+        <translation>Vor dem Öffnen das Fass entlüften; Hopfen lässt lebhaftes Bier überschäumen.</translation>
+    </message>
+    <message>
+        <source>Hops out</source>
+        <translation>Hopfen heraus</translation>
+    </message>
+    <message>
+        <source>On tap</source>
+        <translation>Angestochen</translation>
+    </message>
+    <message>
+        <source>tap broach connect couple</source>
+        <translation>anstechen anschließen hahn</translation>
+    </message>
+    <message>
+        <source>Off tap</source>
+        <translation>Abgenommen</translation>
+    </message>
+    <message>
+        <source>disconnect</source>
+        <translation>trennen abnehmen</translation>
+    </message>
+    <message>
+        <source>Empty</source>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>ran out gone</source>
+        <translation>leer ausgelaufen</translation>
+    </message>
+    <message>
+        <source>An empty keg is still under pressure until it is vented.</source>
+        <translation>Ein leeres Fass steht unter Druck, bis es entlüftet ist.</translation>
+    </message>
+    <message>
+        <source>Wasted</source>
+        <translation>Verlust</translation>
+    </message>
+    <message>
+        <source>ullage loss spoiled foam</source>
+        <translation>schwund verlust verdorben schaum</translation>
+    </message>
+    <message>
+        <source>Gravity read</source>
+        <translation>Extrakt gemessen</translation>
+    </message>
+    <message>
+        <source>hydrometer sg plato</source>
+        <translation>spindel extrakt plato</translation>
+    </message>
+    <message>
+        <source>If the sample came from one.</source>
+        <translation>Wenn die Probe aus einem Fass kam.</translation>
+    </message>
+    <message>
+        <source>Corrected to the temperature the hydrometer is made for.</source>
+        <translation>Auf die Temperatur berichtigt, für die die Spindel gemacht ist.</translation>
+    </message>
+    <message>
+        <source>&amp;Stage</source>
+        <translation>St&amp;ufe</translation>
+    </message>
+    <message>
+        <source>Hydrometer</source>
+        <translation>Spindel</translation>
+    </message>
+    <message>
+        <source>Best-by changed</source>
+        <translation>Haltbarkeit geändert</translation>
+    </message>
+    <message>
+        <source>date expiry</source>
+        <translation>datum ablauf</translation>
+    </message>
+    <message>
+        <source>Batch recalled</source>
+        <translation>Sud zurückgerufen</translation>
+    </message>
+    <message>
+        <source>recall withdraw</source>
+        <translation>rückruf</translation>
+    </message>
+    <message>
+        <source>Line cleaned</source>
+        <translation>Leitung gereinigt</translation>
+    </message>
+    <message>
+        <source>clean line caustic acid</source>
+        <translation>leitung reinigen lauge säure</translation>
+    </message>
+    <message>
+        <source>&amp;Flush checked with</source>
+        <translation>S&amp;pülung geprüft mit</translation>
+    </message>
+    <message>
+        <source>Flush passed</source>
+        <translation>Spülung in Ordnung</translation>
+    </message>
+    <message>
+        <source>Faucet taken apart and cleaned</source>
+        <translation>Hahn zerlegt und gereinigt</translation>
+    </message>
+    <message>
+        <source>Coupler cleaned</source>
+        <translation>Zapfkopf gereinigt</translation>
+    </message>
+    <message>
+        <source>Foam detector cleaned</source>
+        <translation>Schaumstopper gereinigt</translation>
+    </message>
+    <message>
+        <source>&amp;Beer lost</source>
+        <translation>&amp;Bierverlust</translation>
+    </message>
+    <message>
+        <source>Caustic and acid burn: gloves and goggles. Never let acid meet a chlorine cleaner. This does not release the line: that takes a check of its own.</source>
+        <translation>Lauge und Säure verätzen: Handschuhe und Schutzbrille. Säure nie mit Chlorreiniger zusammenbringen. Die Leitung wird hiermit nicht freigegeben: dazu braucht es eine eigene Prüfung.</translation>
+    </message>
+    <message>
+        <source>Do not serve: lock a line</source>
+        <translation>Nicht ausschenken: Leitung sperren</translation>
+    </message>
+    <message>
+        <source>lock cleaning line do not serve</source>
+        <translation>sperren reinigen leitung nicht ausschenken</translation>
+    </message>
+    <message>
+        <source>Hang a sign on the tap as well. Never leave a line in soak unattended.</source>
+        <translation>Auch ein Schild an den Hahn hängen. Eine Leitung mit Reiniger darin nie unbeaufsichtigt lassen.</translation>
+    </message>
+    <message>
+        <source>Release a line to serve again</source>
+        <translation>Leitung wieder freigeben</translation>
+    </message>
+    <message>
+        <source>unlock release check litmus</source>
+        <translation>freigeben entsperren prüfen lackmus</translation>
+    </message>
+    <message>
+        <source>&amp;Checked with</source>
+        <translation>Geprüft &amp;mit</translation>
+    </message>
+    <message>
+        <source>The check passed: no cleaner is left</source>
+        <translation>Die Prüfung ist bestanden: kein Reiniger mehr darin</translation>
+    </message>
+    <message>
+        <source>Checked &amp;by</source>
+        <translation>Geprüft &amp;von</translation>
+    </message>
+    <message>
+        <source>Counter&amp;signed by</source>
+        <translation>&amp;Gegengezeichnet von</translation>
+    </message>
+    <message>
+        <source>By litmus or pH against tap water, never by finger or taste.</source>
+        <translation>Mit Lackmus oder pH gegen Leitungswasser, nie mit Finger oder Zunge.</translation>
+    </message>
+    <message>
+        <source>Timed pour</source>
+        <translation>Zapfzeit gemessen</translation>
+    </message>
+    <message>
+        <source>pour seconds flow</source>
+        <translation>zapfen sekunden durchfluss</translation>
+    </message>
+    <message>
+        <source>&amp;Glass</source>
+        <translation>&amp;Glas</translation>
+    </message>
+    <message>
+        <source>Type its unit, too.</source>
+        <translation>Die Einheit mit eintippen.</translation>
+    </message>
+    <message>
+        <source>&amp;Took</source>
+        <translation>Da&amp;uerte</translation>
+    </message>
+    <message>
+        <source>Type its unit, too: 8 s.</source>
+        <translation>Die Einheit mit eintippen: 8 s.</translation>
+    </message>
+    <message>
+        <source>Temperature read</source>
+        <translation>Temperatur abgelesen</translation>
+    </message>
+    <message>
+        <source>thermometer cold box fridge</source>
+        <translation>thermometer kühlbox kühlschrank</translation>
+    </message>
+    <message>
+        <source>T&amp;hermometer</source>
+        <translation>T&amp;hermometer</translation>
+    </message>
+    <message>
+        <source>&amp;Of</source>
+        <translation>V&amp;on</translation>
+    </message>
+    <message>
+        <source>Gas alarm checked</source>
+        <translation>Gaswarngerät geprüft</translation>
+    </message>
+    <message>
+        <source>co2 alarm sensor</source>
+        <translation>co2 alarm fühler</translation>
+    </message>
+    <message>
+        <source>The alarm went off as it should</source>
+        <translation>Der Alarm ging los, wie er soll</translation>
+    </message>
+    <message>
+        <source>If a real alarm sounds, stay out and air the place. Never go in to rescue.</source>
+        <translation>Bei echtem Alarm draußen bleiben und lüften. Nie zum Retten hineingehen.</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>note comment</source>
+        <translation>notiz bemerkung</translation>
+    </message>
+</context>
+<context>
+    <name>KegFactsText</name>
+    <message>
+        <source>Gas</source>
+        <translation>Gas</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>ab</translation>
+    </message>
+    <message>
+        <source>on, pressure not known</source>
+        <translation>an, Druck nicht bekannt</translation>
+    </message>
+    <message>
+        <source>since %1</source>
+        <translation>seit %1</translation>
+    </message>
+    <message>
+        <source>Filled</source>
+        <translation>Gefüllt</translation>
+    </message>
+    <message>
+        <source>Received</source>
+        <translation>Angenommen</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Übrig</translation>
+    </message>
+    <message>
+        <source>told %1</source>
+        <translation>bekannt %1</translation>
+    </message>
+    <message>
+        <source>can’t tell</source>
+        <translation>nicht zu sagen</translation>
+    </message>
+    <message>
+        <source>Runs out</source>
+        <translation>Reicht bis</translation>
+    </message>
+    <message>
+        <source>Should be</source>
+        <translation>Sollte sein</translation>
+    </message>
+    <message>
+        <source>%1 to hold its CO₂</source>
+        <translation>%1, um sein CO₂ zu halten</translation>
+    </message>
+    <message>
+        <source>Takes up CO₂</source>
+        <translation>Nimmt CO₂ auf</translation>
+    </message>
+    <message>
+        <source>Beer at</source>
+        <translation>Bier bei</translation>
+    </message>
+    <message>
+        <source>In the cold</source>
+        <translation>In der Kälte</translation>
+    </message>
+    <message>
+        <source>Best by</source>
+        <translation>Haltbar bis</translation>
+    </message>
+    <message>
+        <source>Faucet</source>
+        <translation>Hahn</translation>
+    </message>
+    <message>
+        <source>Tap</source>
+        <translation>Hahn</translation>
+    </message>
+    <message>
+        <source>Like this</source>
+        <translation>In diesem Zustand</translation>
+    </message>
+    <message>
+        <source>Hold test</source>
+        <translation>Druckprobe</translation>
+    </message>
+    <message>
+        <source>Stands in</source>
+        <translation>Steht in</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Fasst</translation>
+    </message>
+    <message>
+        <source>%1, %2 to the brim</source>
+        <translation>%1, %2 bis zum Rand</translation>
+    </message>
+    <message>
+        <source>Empty weight</source>
+        <translation>Leergewicht</translation>
+    </message>
+    <message>
+        <source>Rated for</source>
+        <translation>Zugelassen bis</translation>
+    </message>
+    <message>
+        <source>%1: not done</source>
+        <translation>%1: nicht getan</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source> (no longer counts)</source>
+        <translation> (zählt nicht mehr)</translation>
+    </message>
+</context>
+<context>
+    <name>KegHeadText</name>
+    <message>
+        <source>Cleaner may stand in %1. Flush it, check what runs out and release it before a glass is poured. The agent’s label and your local rules go first.</source>
+        <translation>In %1 kann noch Reiniger stehen. Spülen, prüfen, was herausläuft, und freigeben, bevor ein Glas gezapft wird. Das Etikett des Mittels und die örtlichen Vorschriften gehen vor.</translation>
+    </message>
+    <message>
+        <source>Since %1. </source>
+        <translation>Seit %1. </translation>
+    </message>
+    <message>
+        <source>Held back – %1</source>
+        <translation>Zurückgehalten – %1</translation>
+    </message>
+    <message>
+        <source>Not to be served or filled until it is cleared.</source>
+        <translation>Weder ausschenken noch füllen, bis es freigegeben ist.</translation>
+    </message>
+    <message>
+        <source>An entry doesn’t fit</source>
+        <translation>Ein Eintrag passt nicht</translation>
+    </message>
+    <message>
+        <source>Look at the entries</source>
+        <translation>Einträge ansehen</translation>
+    </message>
+    <message>
+        <source>Lent to %1</source>
+        <translation>Verliehen an %1</translation>
+    </message>
+    <message>
+        <source>Batch %1</source>
+        <translation>Sud %1</translation>
+    </message>
+    <message>
+        <source>contains %1</source>
+        <translation>enthält %1</translation>
+    </message>
+</context>
+<context>
+    <name>KegListingText</name>
+    <message>
+        <source>ready to use</source>
+        <translation>trinkreif</translation>
+    </message>
+    <message>
+        <source>on tap</source>
+        <translation>am Hahn</translation>
+    </message>
+    <message>
+        <source>carbonating</source>
+        <translation>nimmt CO₂ auf</translation>
+    </message>
+    <message>
+        <source>need attention</source>
+        <translation>brauchen Aufmerksamkeit</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>in all</source>
+        <translation>insgesamt</translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <translation>Kennung</translation>
+    </message>
+    <message>
+        <source>Use next</source>
+        <translation>Als Nächstes</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>Least left</source>
+        <translation>Am wenigsten übrig</translation>
+    </message>
+    <message>
+        <source>Ready first</source>
+        <translation>Zuerst reif</translation>
+    </message>
+</context>
+<context>
+    <name>KegRowText</name>
+    <message>
+        <source>failed its hold test</source>
+        <translation>Druckprobe nicht bestanden</translation>
+    </message>
+    <message>
+        <source>empty, not clean</source>
+        <translation>leer, nicht sauber</translation>
+    </message>
+    <message>
+        <source>empty, clean</source>
+        <translation>leer, sauber</translation>
+    </message>
+    <message>
+        <source>empty, %1</source>
+        <translation>leer, %1</translation>
+    </message>
+    <message>
+        <source>clean, purged</source>
+        <translation>sauber, mit CO₂ gespült</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>lent to %1</source>
+        <translation>verliehen an %1</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>can’t tell</source>
+        <translation>nicht zu sagen</translation>
+    </message>
+    <message>
+        <source>can’t tell yet</source>
+        <translation>noch nicht zu sagen</translation>
+    </message>
+    <message>
+        <source>below its range</source>
+        <translation>unter seinem Bereich</translation>
+    </message>
+    <message>
+        <source>in its range</source>
+        <translation>in seinem Bereich</translation>
+    </message>
+    <message>
+        <source>above its range</source>
+        <translation>über seinem Bereich</translation>
+    </message>
+    <message>
+        <source>%1 left, %2</source>
+        <translation>%1 übrig, %2</translation>
+    </message>
+    <message>
+        <source>Can’t tell yet: %1</source>
+        <translation>Noch nicht zu sagen: %1</translation>
+    </message>
+    <message>
+        <source>no beer in it</source>
+        <translation>kein Bier darin</translation>
+    </message>
+    <message>
+        <source>likely %1 from %2</source>
+        <translation>wahrscheinlich %1 ab %2</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation>%1 ab %2</translation>
+    </message>
+    <message>
+        <source>nothing known of its past</source>
+        <translation>nichts über seine Vergangenheit bekannt</translation>
+    </message>
+    <message>
+        <source>cleaner</source>
+        <translation>Reiniger</translation>
+    </message>
+    <message>
+        <source>%1 since %2</source>
+        <translation>%1 seit %2</translation>
+    </message>
+    <message>
+        <source>Do not serve</source>
+        <translation>Nicht ausschenken</translation>
+    </message>
+    <message>
+        <source>Held back</source>
+        <translation>Zurückgehalten</translation>
+    </message>
+</context>
+<context>
     <name>KegTasks</name>
     <message>
         <source>Say what is in it…</source>
@@ -119,6 +2862,270 @@
         <source>Lock line…</source>
         <translation>Leitung sperren …</translation>
     </message>
+    <message>
+        <source>Weigh the bottle…</source>
+        <translation>Flasche wiegen …</translation>
+    </message>
+    <message>
+        <source>Change the bottle…</source>
+        <translation>Flasche wechseln …</translation>
+    </message>
+    <message>
+        <source>Tap it…</source>
+        <translation>Anstechen …</translation>
+    </message>
+    <message>
+        <source>Put on tap…</source>
+        <translation>Anstechen …</translation>
+    </message>
+    <message>
+        <source>Sanitize…</source>
+        <translation>Desinfizieren …</translation>
+    </message>
+    <message>
+        <source>Sanitise…</source>
+        <translation>Desinfizieren …</translation>
+    </message>
+    <message>
+        <source>Open the form…</source>
+        <translation>Formular öffnen …</translation>
+    </message>
+</context>
+<context>
+    <name>LeaveText</name>
+    <message>
+        <source>Leave without logging?</source>
+        <translation>Schließen, ohne einzutragen?</translation>
+    </message>
+    <message>
+        <source>What you typed would be lost.</source>
+        <translation>Was eingetippt ist, ginge verloren.</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Ohne Eintrag schließen</translation>
+    </message>
+</context>
+<context>
+    <name>LineText</name>
+    <message>
+        <source>Faucet %1</source>
+        <translation>Hahn %1</translation>
+    </message>
+    <message>
+        <source>Tap %1</source>
+        <translation>Hahn %1</translation>
+    </message>
+    <message>
+        <source>Nothing on it</source>
+        <translation>Nichts daran</translation>
+    </message>
+    <message>
+        <source>No gas</source>
+        <translation>Kein Gas</translation>
+    </message>
+    <message>
+        <source>should be %1</source>
+        <translation>sollte %1 sein</translation>
+    </message>
+    <message>
+        <source>Cleaned %1</source>
+        <translation>Gereinigt %1</translation>
+    </message>
+    <message>
+        <source>No cleaning logged</source>
+        <translation>Keine Reinigung eingetragen</translation>
+    </message>
+    <message>
+        <source>no rule set</source>
+        <translation>keine Regel gesetzt</translation>
+    </message>
+    <message>
+        <source>was due %1</source>
+        <translation>war fällig %1</translation>
+    </message>
+    <message>
+        <source>due %1</source>
+        <translation>fällig %1</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>A glass of %1</source>
+        <translation>Ein Glas von %1</translation>
+    </message>
+    <message>
+        <source>Pressure should be</source>
+        <translation>Der Druck sollte sein</translation>
+    </message>
+    <message>
+        <source>The beer settles at</source>
+        <translation>Das Bier geht auf</translation>
+    </message>
+    <message>
+        <source>%1; %2 fills it in %3</source>
+        <translation>%1; %2 ist in %3 voll</translation>
+    </message>
+    <message>
+        <source>Hose for a balanced pour</source>
+        <translation>Schlauch für ausgeglichenes Zapfen</translation>
+    </message>
+    <message>
+        <source>The line holds</source>
+        <translation>Die Leitung fasst</translation>
+    </message>
+    <message>
+        <source>Lifting the beer takes</source>
+        <translation>Das Bier zu heben kostet</translation>
+    </message>
+    <message>
+        <source>Handbook for this hose</source>
+        <translation>Handbuchwert für diesen Schlauch</translation>
+    </message>
+    <message>
+        <source>%1; friction explains %2</source>
+        <translation>%1; die Reibung erklärt %2</translation>
+    </message>
+    <message>
+        <source>How it is known</source>
+        <translation>Woher man es weiß</translation>
+    </message>
+    <message>
+        <source>timed pours that count: %1</source>
+        <translation>gemessene Zapfzeiten, die zählen: %1</translation>
+    </message>
+    <message>
+        <source>hose as registered, between handbook and friction</source>
+        <translation>Schlauch wie eingetragen, zwischen Handbuch und Reibung</translation>
+    </message>
+    <message>
+        <source>Above equilibrium, pouring</source>
+        <translation>Über dem Gleichgewicht, beim Zapfen</translation>
+    </message>
+    <message>
+        <source>%1 s in the line, %2 times at the end</source>
+        <translation>%1 s in der Leitung, am Ende das %2-Fache</translation>
+    </message>
+</context>
+<context>
+    <name>LogPaperText</name>
+    <message>
+        <source>Line cleaning log</source>
+        <translation>Leitungsreinigungsbuch</translation>
+    </message>
+    <message>
+        <source>Temperature log</source>
+        <translation>Temperaturbuch</translation>
+    </message>
+    <message>
+        <source>Gas log</source>
+        <translation>Gasbuch</translation>
+    </message>
+    <message>
+        <source>Wastage book</source>
+        <translation>Verlustbuch</translation>
+    </message>
+    <message>
+        <source>Round sheet</source>
+        <translation>Rundgangblatt</translation>
+    </message>
+    <message>
+        <source>Custody list</source>
+        <translation>Verbleibsliste</translation>
+    </message>
+    <message>
+        <source>Keg list</source>
+        <translation>Fassliste</translation>
+    </message>
+    <message>
+        <source>Recall list</source>
+        <translation>Rückrufliste</translation>
+    </message>
+</context>
+<context>
+    <name>LoggerText</name>
+    <message>
+        <source>The file is empty</source>
+        <translation>Die Datei ist leer</translation>
+    </message>
+    <message>
+        <source>The file is too large</source>
+        <translation>Die Datei ist zu groß</translation>
+    </message>
+    <message>
+        <source>Up to 32 MB can be read. Let the logger write a shorter time.</source>
+        <translation>Bis zu 32 MB können gelesen werden. Den Logger eine kürzere Zeit ausgeben lassen.</translation>
+    </message>
+    <message>
+        <source>This is not a text file</source>
+        <translation>Das ist keine Textdatei</translation>
+    </message>
+    <message>
+        <source>Let the logger’s program export CSV or text.</source>
+        <translation>Das Programm des Loggers CSV oder Text ausgeben lassen.</translation>
+    </message>
+    <message>
+        <source>The file has too many lines</source>
+        <translation>Die Datei hat zu viele Zeilen</translation>
+    </message>
+    <message>
+        <source>Up to a million can be read. Let the logger write a shorter time.</source>
+        <translation>Bis zu eine Million können gelesen werden. Den Logger eine kürzere Zeit ausgeben lassen.</translation>
+    </message>
+    <message>
+        <source>No lines with a date and a temperature were found</source>
+        <translation>Keine Zeilen mit Datum und Temperatur gefunden</translation>
+    </message>
+    <message>
+        <source>A line looks like this: 2026-11-02 10:00;4,5</source>
+        <translation>Eine Zeile sieht so aus: 2026-11-02 10:00;4,5</translation>
+    </message>
+    <message>
+        <source>No column with dates was found</source>
+        <translation>Keine Spalte mit Daten gefunden</translation>
+    </message>
+    <message>
+        <source>A date looks like 2026-11-02, 02.11.2026 or 11/02/2026.</source>
+        <translation>Ein Datum sieht so aus: 2026-11-02, 02.11.2026 oder 11/02/2026.</translation>
+    </message>
+    <message>
+        <source>No column with temperatures was found</source>
+        <translation>Keine Spalte mit Temperaturen gefunden</translation>
+    </message>
+    <message>
+        <source>Choose the decimal mark or the column below.</source>
+        <translation>Unten das Dezimalzeichen oder die Spalte wählen.</translation>
+    </message>
+    <message>
+        <source>That column is not in the file</source>
+        <translation>Diese Spalte gibt es in der Datei nicht</translation>
+    </message>
+    <message>
+        <source>too few columns</source>
+        <translation>zu wenige Spalten</translation>
+    </message>
+    <message>
+        <source>no date and hour</source>
+        <translation>kein Datum mit Uhrzeit</translation>
+    </message>
+    <message>
+        <source>no temperature</source>
+        <translation>keine Temperatur</translation>
+    </message>
+    <message>
+        <source>a temperature that can’t be</source>
+        <translation>eine Temperatur, die nicht sein kann</translation>
+    </message>
+    <message>
+        <source>too long</source>
+        <translation>zu lang</translation>
+    </message>
+    <message>
+        <source>Line %1: %2: %3</source>
+        <translation>Zeile %1: %2: %3</translation>
+    </message>
 </context>
 <context>
     <name>Menu</name>
@@ -145,6 +3152,40 @@
     <message>
         <source>&amp;Help</source>
         <translation>&amp;Hilfe</translation>
+    </message>
+    <message>
+        <source>&amp;Paper</source>
+        <translation>Pa&amp;pier</translation>
+    </message>
+</context>
+<context>
+    <name>PapersText</name>
+    <message>
+        <source>Export due work and ready dates</source>
+        <translation>Fällige Arbeiten und Reifedaten exportieren</translation>
+    </message>
+    <message>
+        <source>Calendar (*.ics)</source>
+        <translation>Kalender (*.ics)</translation>
+    </message>
+    <message>
+        <source>Import a keg list</source>
+        <translation>Fassliste importieren</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv *.txt)</source>
+        <translation>CSV (*.csv *.txt)</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n date(s) exported</source>
+        <translation>
+            <numerusform>%n Termin exportiert</numerusform>
+            <numerusform>%n Termine exportiert</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Can’t write %1: %2.</source>
+        <translation>%1 lässt sich nicht schreiben: %2.</translation>
     </message>
 </context>
 <context>
@@ -306,6 +3347,45 @@
         <source>count found contents</source>
         <translation>zählen inhalt</translation>
     </message>
+    <message>
+        <source>Import temperatures</source>
+        <translation>Temperaturen importieren</translation>
+    </message>
+    <message>
+        <source>logger csv file probe</source>
+        <translation>logger csv datei fühler</translation>
+    </message>
+    <message>
+        <source>Not on the list</source>
+        <translation>Nicht auf der Liste</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>Datum</translation>
+    </message>
+</context>
+<context>
+    <name>ReadinessText</name>
+    <message>
+        <source>Gas set to %1</source>
+        <translation>Gas auf %1 eingestellt</translation>
+    </message>
+    <message>
+        <source>Beer at %1</source>
+        <translation>Bier bei %1</translation>
+    </message>
+    <message>
+        <source>%1 in it</source>
+        <translation>%1 darin</translation>
+    </message>
+    <message>
+        <source>Most of the ± comes from: %1</source>
+        <translation>Das meiste der ± kommt von: %1</translation>
+    </message>
+    <message>
+        <source>Sources and limits: %1, “%2”.</source>
+        <translation>Quellen und Grenzen: %1, „%2“.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::app::Desk</name>
@@ -350,14 +3430,21 @@
     </message>
 </context>
 <context>
+    <name>ullage::ui::AnswerChart</name>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>%1: from %2 to %3.</source>
+        <translation>%1: von %2 bis %3.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::ui::AsOfDialog</name>
     <message>
         <source>The cellar as of a past time</source>
         <translation>Der Keller zu einer früheren Zeit</translation>
-    </message>
-    <message>
-        <source>yesterday 20:00</source>
-        <translation>yesterday 20:00</translation>
     </message>
     <message>
         <source>Only what had been &amp;recorded by then</source>
@@ -416,6 +3503,212 @@
     </message>
 </context>
 <context>
+    <name>ullage::ui::BeersPage</name>
+    <message>
+        <source>Beers</source>
+        <translation>Biere</translation>
+    </message>
+    <message>
+        <source>Add a beer…</source>
+        <translation>Bier eintragen …</translation>
+    </message>
+    <message>
+        <source>Add a batch…</source>
+        <translation>Sud eintragen …</translation>
+    </message>
+    <message>
+        <source>No batches yet</source>
+        <translation>Noch keine Sude</translation>
+    </message>
+    <message>
+        <source>Register a beer and a batch of it; kegs are filled from or received with a batch, and can be traced by it.</source>
+        <translation>Ein Bier und einen Sud davon eintragen; Fässer werden aus einem Sud gefüllt oder mit ihm geliefert und lassen sich über ihn verfolgen.</translation>
+    </message>
+    <message>
+        <source>Tap next</source>
+        <translation>Als Nächstes anstechen</translation>
+    </message>
+    <message>
+        <source>Soonest best by first, then what has been ready longest.</source>
+        <translation>Zuerst, was am frühesten abläuft, dann, was am längsten reif ist.</translation>
+    </message>
+    <message>
+        <source>In kegs now</source>
+        <translation>Jetzt in Fässern</translation>
+    </message>
+    <message>
+        <source>Cooling</source>
+        <translation>Kühlt ab</translation>
+    </message>
+    <message>
+        <source>How fresh it is on tap</source>
+        <translation>Wie frisch es am Hahn ist</translation>
+    </message>
+    <message>
+        <source>A tapped keg keeps about 45 days cold, 21 cool, 7 at cellar temperature: practice, not a law. Taste it.</source>
+        <translation>Ein angestochenes Fass hält sich kalt etwa 45 Tage, kühl 21, bei Kellertemperatur 7: Praxis, kein Gesetz. Probieren geht vor.</translation>
+    </message>
+    <message>
+        <source>Hops in</source>
+        <translation>Hopfen darin</translation>
+    </message>
+    <message>
+        <source>Lost in the last 30 days</source>
+        <translation>Verlust der letzten 30 Tage</translation>
+    </message>
+    <message>
+        <source>Lent out, rented, the supplier’s</source>
+        <translation>Verliehen, gemietet, vom Lieferanten</translation>
+    </message>
+    <message>
+        <source>Batches in no keg</source>
+        <translation>Sude in keinem Fass</translation>
+    </message>
+    <message>
+        <source>%1 batches, %2 in kegs</source>
+        <translation>%1 Sude, %2 in Fässern</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::BottleChange</name>
+    <message>
+        <source>Gas bottle changed</source>
+        <translation>Gasflasche gewechselt</translation>
+    </message>
+    <message>
+        <source>New washer or sealing ring</source>
+        <translation>Neuer Dichtring</translation>
+    </message>
+    <message>
+        <source>Upright and held against falling</source>
+        <translation>Aufrecht und gegen Umfallen gesichert</translation>
+    </message>
+    <message>
+        <source>Shut the old bottle’s valve and let the regulator down first. Stand beside the outlet, not before it. CO₂ and mixed-gas regulators are not interchangeable.</source>
+        <translation>Zuerst das Ventil der alten Flasche schließen und den Druckminderer entspannen. Neben dem Abgang stehen, nicht davor. Druckminderer für CO₂ und Mischgas sind nicht austauschbar.</translation>
+    </message>
+    <message>
+        <source>&amp;Regulator</source>
+        <translation>&amp;Druckminderer</translation>
+    </message>
+    <message>
+        <source>&amp;New bottle</source>
+        <translation>&amp;Neue Flasche</translation>
+    </message>
+    <message>
+        <source>CO₂ on the &amp;tag</source>
+        <translation>CO₂ laut &amp;Schild</translation>
+    </message>
+    <message>
+        <source>Read the tag, not the paint. The share of CO₂ alone: “70/30” means opposite things in different countries.</source>
+        <translation>Das Schild lesen, nicht die Farbe. Nur der Anteil CO₂: „70/30“ heißt in verschiedenen Ländern Gegensätzliches.</translation>
+    </message>
+    <message>
+        <source>Washer</source>
+        <translation>Dichtring</translation>
+    </message>
+    <message>
+        <source>Secured</source>
+        <translation>Gesichert</translation>
+    </message>
+    <message>
+        <source>&amp;When</source>
+        <translation>&amp;Wann</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Initials.</source>
+        <translation>Kürzel.</translation>
+    </message>
+    <message>
+        <source>&amp;Log the change</source>
+        <translation>Wechsel &amp;eintragen</translation>
+    </message>
+    <message>
+        <source>No leak</source>
+        <translation>Kein Leck</translation>
+    </message>
+    <message>
+        <source>It leaks</source>
+        <translation>Es leckt</translation>
+    </message>
+    <message>
+        <source>Not tested</source>
+        <translation>Nicht geprüft</translation>
+    </message>
+    <message>
+        <source>Leak test with soapy water</source>
+        <translation>Leckprüfung mit Seifenwasser</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <translation>–</translation>
+    </message>
+    <message>
+        <source>Leak test and weight</source>
+        <translation>Leckprüfung und Gewicht</translation>
+    </message>
+    <message>
+        <source>&amp;Soapy water on the joints</source>
+        <translation>Seifenwasser an den &amp;Verbindungen</translation>
+    </message>
+    <message>
+        <source>With the valve open and the pressure up. Bubbles are a leak.</source>
+        <translation>Bei offenem Ventil und unter Druck. Blasen sind ein Leck.</translation>
+    </message>
+    <message>
+        <source>W&amp;here</source>
+        <translation>W&amp;o</translation>
+    </message>
+    <message>
+        <source>Which joint leaks.</source>
+        <translation>Welche Verbindung leckt.</translation>
+    </message>
+    <message>
+        <source>Weight of the new &amp;bottle</source>
+        <translation>&amp;Gewicht der neuen Flasche</translation>
+    </message>
+    <message>
+        <source>Without the regulator, before it goes on.</source>
+        <translation>Ohne Druckminderer, bevor sie angeschlossen wird.</translation>
+    </message>
+    <message>
+        <source>S&amp;cale</source>
+        <translation>W&amp;aage</translation>
+    </message>
+    <message>
+        <source>The tag says %1 % CO₂, the register %2 %</source>
+        <translation>Auf dem Schild steht %1 % CO₂, im Verzeichnis %2 %</translation>
+    </message>
+    <message>
+        <source>Trust the tag. If it is not the gas you want, take the bottle off again; otherwise every keg on it changes its carbonation.</source>
+        <translation>Das Schild gilt. Ist es nicht das gewünschte Gas, die Flasche wieder abnehmen; sonst ändert jedes Fass daran seine Karbonisierung.</translation>
+    </message>
+    <message>
+        <source>It leaks: shut the bottle</source>
+        <translation>Es leckt: Flasche schließen</translation>
+    </message>
+    <message>
+        <source>Air the room, tighten or renew the washer, and test again.</source>
+        <translation>Raum lüften, Dichtring nachziehen oder erneuern, nochmals prüfen.</translation>
+    </message>
+    <message>
+        <source>Not logged yet.</source>
+        <translation>Noch nicht eingetragen.</translation>
+    </message>
+    <message>
+        <source>Logged the bottle change and its leak test.</source>
+        <translation>Flaschenwechsel und Leckprüfung eingetragen.</translation>
+    </message>
+    <message>
+        <source>Logged the bottle change. Test its joints with soapy water.</source>
+        <translation>Flaschenwechsel eingetragen. Die Verbindungen mit Seifenwasser prüfen.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::ui::CarbonationChart</name>
     <message>
         <source>Carbonation over time</source>
@@ -431,23 +3724,23 @@
     </message>
     <message>
         <source>From %1 on %2 to %3 on %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von %1 am %2 bis %3 am %4.</translation>
     </message>
     <message>
         <source>It should be served at %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgeschenkt werden sollte es bei %1.</translation>
     </message>
     <message>
         <source>Read %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelesen %1: %2.</translation>
     </message>
     <message>
         <source>Planned %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant %1: %2.</translation>
     </message>
     <message>
         <source>%1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2.</translation>
     </message>
 </context>
 <context>
@@ -462,6 +3755,152 @@
     </message>
 </context>
 <context>
+    <name>ullage::ui::CleaningListPreview</name>
+    <message>
+        <source>Cleaning list</source>
+        <translation>Reinigungsliste</translation>
+    </message>
+    <message>
+        <source>Pa&amp;per</source>
+        <translation>Pa&amp;pier</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken …</translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF…</source>
+        <translation>Als PDF &amp;speichern …</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>S&amp;chließen</translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation>Seiten</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>Saved %1.</source>
+        <translation>%1 gespeichert.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written.</source>
+        <translation>%1 ließ sich nicht schreiben.</translation>
+    </message>
+    <message>
+        <source>Save the cleaning list</source>
+        <translation>Reinigungsliste speichern</translation>
+    </message>
+    <message>
+        <source>cleaning list.pdf</source>
+        <translation>Reinigungsliste.pdf</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Sent to %1.</source>
+        <translation>An %1 geschickt.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::CleaningPage</name>
+    <message>
+        <source>C&amp;lose the list</source>
+        <translation>Liste &amp;schließen</translation>
+    </message>
+    <message>
+        <source>&amp;Rules…</source>
+        <translation>&amp;Regeln …</translation>
+    </message>
+    <message>
+        <source>Clea&amp;ner and time…</source>
+        <translation>Reiniger und &amp;Zeit …</translation>
+    </message>
+    <message>
+        <source>&amp;Print the list…</source>
+        <translation>Liste &amp;drucken …</translation>
+    </message>
+    <message>
+        <source>Cleaning</source>
+        <translation>Reinigung</translation>
+    </message>
+    <message>
+        <source>Nothing comes round yet</source>
+        <translation>Noch kehrt nichts wieder</translation>
+    </message>
+    <message>
+        <source>Say how often lines, kegs and alarms are due, and by whose rule. Ready sets are there to start from.</source>
+        <translation>Angeben, wie oft Leitungen, Fässer und Warngeräte dran sind und nach wessen Regel. Fertige Sätze für den Anfang gibt es.</translation>
+    </message>
+    <message>
+        <source>Rules…</source>
+        <translation>Regeln …</translation>
+    </message>
+    <message>
+        <source>%1 overdue, %2 soon</source>
+        <translation>%1 überfällig, %2 bald</translation>
+    </message>
+    <message>
+        <source>Nothing falls due within two weeks</source>
+        <translation>In zwei Wochen wird nichts fällig</translation>
+    </message>
+    <message>
+        <source>Cleaning, begun %1</source>
+        <translation>Reinigung, begonnen %1</translation>
+    </message>
+    <message>
+        <source>The next cleaning day</source>
+        <translation>Der nächste Reinigungstag</translation>
+    </message>
+    <message>
+        <source>Not on the list: %1</source>
+        <translation>Nicht auf der Liste: %1</translation>
+    </message>
+    <message>
+        <source>Not ticked yet: %1</source>
+        <translation>Noch nicht abgehakt: %1</translation>
+    </message>
+    <message>
+        <source>%1 The order keeps people safe.</source>
+        <translation>%1 Die Reihenfolge schützt die Leute.</translation>
+    </message>
+    <message>
+        <source>Tick it all the same</source>
+        <translation>Trotzdem abhaken</translation>
+    </message>
+    <message>
+        <source>Logged: %1, %2.</source>
+        <translation>Eingetragen: %1, %2.</translation>
+    </message>
+    <message>
+        <source>unticked</source>
+        <translation>Haken entfernt</translation>
+    </message>
+    <message>
+        <source>Taken back. The log keeps it, struck.</source>
+        <translation>Zurückgenommen. Im Protokoll bleibt es, gestrichen.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::ui::DateEdit</name>
     <message>
         <source>24 Nov</source>
@@ -470,6 +3909,37 @@
     <message>
         <source>Fill this in.</source>
         <translation>Bitte ausfüllen.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::DueList</name>
+    <message>
+        <source>Overdue</source>
+        <translation>Überfällig</translation>
+    </message>
+    <message>
+        <source>Soon</source>
+        <translation>Bald</translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation>Später</translation>
+    </message>
+    <message>
+        <source>What is due</source>
+        <translation>Was fällig ist</translation>
+    </message>
+    <message>
+        <source>Lo&amp;g it…</source>
+        <translation>&amp;Eintragen …</translation>
+    </message>
+    <message>
+        <source>&amp;Move to a day…</source>
+        <translation>Auf einen Tag &amp;verschieben …</translation>
+    </message>
+    <message>
+        <source>Choose a row to see why it is due.</source>
+        <translation>Eine Zeile wählen, um zu sehen, warum es fällig ist.</translation>
     </message>
 </context>
 <context>
@@ -565,17 +4035,12 @@
         <source>Not logged yet. What you typed is still here.</source>
         <translation>Noch nicht eingetragen. Das Eingegebene ist noch da.</translation>
     </message>
+</context>
+<context>
+    <name>ullage::ui::Figure</name>
     <message>
-        <source>Leave without logging?</source>
-        <translation>Ohne Eintrag schließen?</translation>
-    </message>
-    <message>
-        <source>What you typed would be lost.</source>
-        <translation>Das Eingegebene ginge verloren.</translation>
-    </message>
-    <message>
-        <source>Leave</source>
-        <translation>Schließen</translation>
+        <source>Opens the reasons for this number</source>
+        <translation>Öffnet die Gründe für diese Zahl</translation>
     </message>
 </context>
 <context>
@@ -615,6 +4080,369 @@
     <message>
         <source>An invented cellar in full swing, to try things out. It is not kept.</source>
         <translation>Ein erfundener Keller in vollem Betrieb, zum Ausprobieren. Er wird nicht aufgehoben.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::GasChart</name>
+    <message>
+        <source>Gas weighed and expected over time</source>
+        <translation>Gas, gewogen und erwartet, über die Zeit</translation>
+    </message>
+    <message>
+        <source>No curve: weigh the bottle twice.</source>
+        <translation>Keine Kurve: die Flasche zweimal wiegen.</translation>
+    </message>
+    <message>
+        <source>Weighed %1: %2.</source>
+        <translation>Gewogen %1: %2.</translation>
+    </message>
+    <message>
+        <source>By the work of the kegs %1 should be left %2.</source>
+        <translation>Nach dem Verbrauch der Fässer sollten %1 noch %2 da sein.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::GasDrawing</name>
+    <message>
+        <source>What feeds what</source>
+        <translation>Was woran hängt</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>%1 feeds %2, which has no keg on it.</source>
+        <translation>%1 speist %2, daran hängt kein Fass.</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> und </translation>
+    </message>
+    <message>
+        <source>%1 feeds %2, which feeds %3.</source>
+        <translation>%1 speist %2, und das speist %3.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1 feeds nothing.</source>
+        <translation>%1 speist nichts.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::GasPage</name>
+    <message>
+        <source>&amp;Weigh a bottle…</source>
+        <translation>Flasche &amp;wiegen …</translation>
+    </message>
+    <message>
+        <source>Change a &amp;bottle…</source>
+        <translation>Flasche &amp;tauschen …</translation>
+    </message>
+    <message>
+        <source>&amp;Add a bottle…</source>
+        <translation>Flasche &amp;eintragen …</translation>
+    </message>
+    <message>
+        <source>Gas</source>
+        <translation>Gas</translation>
+    </message>
+    <message>
+        <source>No gas bottles yet</source>
+        <translation>Noch keine Gasflaschen</translation>
+    </message>
+    <message>
+        <source>Register each bottle with its empty weight, and the regulators on it. Weigh it once a week: then what leaks shows.</source>
+        <translation>Jede Flasche mit ihrem Leergewicht eintragen, und die Druckminderer daran. Einmal die Woche wiegen: dann zeigt sich, was leckt.</translation>
+    </message>
+    <message>
+        <source>Add a bottle…</source>
+        <translation>Flasche eintragen …</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n in use</source>
+        <translation>
+            <numerusform>%n in Gebrauch</numerusform>
+            <numerusform>%n in Gebrauch</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, %1 losing gas</source>
+        <translation>, %1 mit Gasverlust</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::GasSupplyCard</name>
+    <message>
+        <source>CO₂</source>
+        <translation>CO₂</translation>
+    </message>
+    <message>
+        <source>CO₂ %1 % / N₂ %2 %</source>
+        <translation>CO₂ %1 % / N₂ %2 %</translation>
+    </message>
+    <message>
+        <source>no regulator named</source>
+        <translation>kein Druckminderer genannt</translation>
+    </message>
+    <message>
+        <source>more than 99.9 % sure</source>
+        <translation>mehr als 99,9 % sicher</translation>
+    </message>
+    <message>
+        <source>%1 % sure</source>
+        <translation>%1 % sicher</translation>
+    </message>
+    <message>
+        <source>as likely as not none at all</source>
+        <translation>ebenso wahrscheinlich gar keiner</translation>
+    </message>
+    <message>
+        <source>none to be seen. More than %1 a day would show.</source>
+        <translation>keiner zu sehen. Mehr als %1 am Tag würde auffallen.</translation>
+    </message>
+    <message>
+        <source>%1 a day, %2</source>
+        <translation>%1 am Tag, %2</translation>
+    </message>
+    <message>
+        <source>, steady since %1</source>
+        <translation>, gleichmäßig seit %1</translation>
+    </message>
+    <message>
+        <source>, most between %1 and %2</source>
+        <translation>, am meisten zwischen %1 und %2</translation>
+    </message>
+    <message>
+        <source>. It began, ended or changed in between</source>
+        <translation>. Begonnen, geendet oder sich geändert hat es dazwischen</translation>
+    </message>
+    <message>
+        <source>%1, %2 days or more</source>
+        <translation>%1, %2 Tage oder mehr</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3 days</source>
+        <translation>%1, %2 bis %3 Tage</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>: enough</source>
+        <translation>: genug</translation>
+    </message>
+    <message>
+        <source>: not enough</source>
+        <translation>: nicht genug</translation>
+    </message>
+    <message>
+        <source>: enough with %1 % certainty</source>
+        <translation>: genug mit %1 % Sicherheit</translation>
+    </message>
+    <message>
+        <source>%1 ± %2 every 30 days at the bottle’s price</source>
+        <translation>%1 ± %2 alle 30 Tage zum Preis der Flasche</translation>
+    </message>
+    <message>
+        <source>Where to look first</source>
+        <translation>Wo zuerst zu suchen ist</translation>
+    </message>
+    <message>
+        <source>Weigh…</source>
+        <translation>Wiegen …</translation>
+    </message>
+    <message>
+        <source>Read its gauge…</source>
+        <translation>Manometer ablesen …</translation>
+    </message>
+    <message>
+        <source>Edit the bottle…</source>
+        <translation>Flasche bearbeiten …</translation>
+    </message>
+    <message>
+        <source>Gas left, %1</source>
+        <translation>Gas übrig, %1</translation>
+    </message>
+    <message>
+        <source>Circles: weighed. Dashes and band: what should be left by the work of the kegs.</source>
+        <translation>Kreise: gewogen. Gestrichelt mit Band: was nach dem Verbrauch der Fässer noch da sein sollte.</translation>
+    </message>
+    <message>
+        <source>This is %1. %2</source>
+        <translation>Das sind %1. %2</translation>
+    </message>
+    <message>
+        <source>In it now</source>
+        <translation>Jetzt darin</translation>
+    </message>
+    <message>
+        <source>it should be empty</source>
+        <translation>sie müsste leer sein</translation>
+    </message>
+    <message>
+        <source>its empty weight is not registered</source>
+        <translation>ihr Leergewicht ist nicht eingetragen</translation>
+    </message>
+    <message>
+        <source>Lasts until</source>
+        <translation>Reicht bis</translation>
+    </message>
+    <message>
+        <source>Used by the kegs</source>
+        <translation>Verbrauch der Fässer</translation>
+    </message>
+    <message>
+        <source>%1 a day</source>
+        <translation>%1 am Tag</translation>
+    </message>
+    <message>
+        <source>Unexplained</source>
+        <translation>Ungeklärt</translation>
+    </message>
+    <message>
+        <source>Costs</source>
+        <translation>Kostet</translation>
+    </message>
+    <message>
+        <source>For the kegs on it</source>
+        <translation>Für die Fässer daran</translation>
+    </message>
+    <message>
+        <source>Its gauge</source>
+        <translation>Ihr Manometer</translation>
+    </message>
+    <message>
+        <source>Full of liquid at</source>
+        <translation>Ganz voll Flüssigkeit bei</translation>
+    </message>
+    <message>
+        <source>%1. Keep it cooler.</source>
+        <translation>%1. Kühler halten.</translation>
+    </message>
+    <message>
+        <source>Retest due</source>
+        <translation>Prüfung fällig</translation>
+    </message>
+    <message>
+        <source>Leak test…</source>
+        <translation>Lecksuche …</translation>
+    </message>
+    <message>
+        <source>Gas off…</source>
+        <translation>Gas ab …</translation>
+    </message>
+    <message>
+        <source>If soapy water finds nothing: one branch at a time, %1 each</source>
+        <translation>Wenn Seifenwasser nichts findet: ein Abgang nach dem anderen, je %1</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::HoldChart</name>
+    <message>
+        <source>Hold test</source>
+        <translation>Druckprobe</translation>
+    </message>
+    <message>
+        <source>No chart: a hold test takes two readings.</source>
+        <translation>Kein Bild: eine Druckprobe braucht zwei Ablesungen.</translation>
+    </message>
+    <message>
+        <source>%1 readings, from %2 on %3 to %4 on %5.</source>
+        <translation>%1 Ablesungen, von %2 am %3 bis %4 am %5.</translation>
+    </message>
+    <message>
+        <source>Without a leak it would read %1.</source>
+        <translation>Ohne Leck stünde es bei %1.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::ImportKegs</name>
+    <message>
+        <source>Import a keg list</source>
+        <translation>Fassliste importieren</translation>
+    </message>
+    <message>
+        <source>Can’t read %1: %2.</source>
+        <translation>%1 lässt sich nicht lesen: %2.</translation>
+    </message>
+    <message>
+        <source>not in the file</source>
+        <translation>nicht in der Datei</translation>
+    </message>
+    <message>
+        <source>Kegs as they would be registered</source>
+        <translation>Die Fässer, wie sie eingetragen würden</translation>
+    </message>
+    <message>
+        <source>What stands in the way</source>
+        <translation>Was im Weg steht</translation>
+    </message>
+    <message>
+        <source>&amp;Import</source>
+        <translation>&amp;Importieren</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n keg(s) will be registered</source>
+        <translation>
+            <numerusform>%n Fass wird eingetragen</numerusform>
+            <numerusform>%n Fässer werden eingetragen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing will be imported until this is put right in the file, or another column is chosen:</source>
+        <translation>Nichts wird importiert, bevor dies in der Datei berichtigt oder eine andere Spalte gewählt ist:</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Zeile</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Nummer</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Empty</source>
+        <translation>Leer</translation>
+    </message>
+    <message>
+        <source>Rated</source>
+        <translation>Zugelassen</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Eigentümer</translation>
+    </message>
+    <message>
+        <source>Deposit</source>
+        <translation>Pfand</translation>
+    </message>
+    <message>
+        <source>Coupler</source>
+        <translation>Zapfkopf</translation>
+    </message>
+    <message>
+        <source>Line %1: %2</source>
+        <translation>Zeile %1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n keg(s) imported</source>
+        <translation>
+            <numerusform>%n Fass importiert</numerusform>
+            <numerusform>%n Fässer importiert</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -766,6 +4594,14 @@
         <source>CO₂ dissolved, %1</source>
         <translation>Gelöstes CO₂, %1</translation>
     </message>
+    <message>
+        <source>Work it out</source>
+        <translation>Ausrechnen</translation>
+    </message>
+    <message>
+        <source>CO₂</source>
+        <translation>CO₂</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ui::KegPanelEntries</name>
@@ -798,10 +4634,40 @@
     </message>
 </context>
 <context>
+    <name>ullage::ui::KegPanelHold</name>
+    <message>
+        <source>Hold test</source>
+        <translation>Druckprobe</translation>
+    </message>
+    <message>
+        <source>Dashed: a tight keg, and below it what water left inside may take up. Lines: the leak that fits, through a scratch (full) or a hole (dotted).</source>
+        <translation>Gestrichelt: ein dichtes Fass und darunter, was ein Wasserrest aufnehmen kann. Linien: das passende Leck, durch einen Kratzer (durchgezogen) oder ein Loch (gepunktet).</translation>
+    </message>
+    <message>
+        <source>Read it again…</source>
+        <translation>Nochmals ablesen …</translation>
+    </message>
+</context>
+<context>
     <name>ullage::ui::KegPanelReadiness</name>
     <message>
         <source>Because</source>
         <translation>Weil</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::KegRowReasons</name>
+    <message>
+        <source>Reasons for a number</source>
+        <translation>Gründe für eine Zahl</translation>
+    </message>
+    <message>
+        <source>Reasons: %1, %2</source>
+        <translation>Gründe: %1, %2</translation>
+    </message>
+    <message>
+        <source>Nothing is worked out for this keg yet</source>
+        <translation>Für dieses Fass ist noch nichts ausgerechnet</translation>
     </message>
 </context>
 <context>
@@ -970,6 +4836,77 @@
     </message>
 </context>
 <context>
+    <name>ullage::ui::KitDialog</name>
+    <message>
+        <source>Cleaner and time</source>
+        <translation>Reiniger und Zeit</translation>
+    </message>
+    <message>
+        <source>For lines and kegs</source>
+        <translation>Für Leitungen und Fässer</translation>
+    </message>
+    <message>
+        <source>It is c&amp;hlorinated: acid then waits for another day</source>
+        <translation>Er ist c&amp;hlorhaltig: Säure wartet dann auf einen anderen Tag</translation>
+    </message>
+    <message>
+        <source>Acid</source>
+        <translation>Säure</translation>
+    </message>
+    <message>
+        <source>The day</source>
+        <translation>Der Tag</translation>
+    </message>
+    <message>
+        <source>&amp;Time at hand</source>
+        <translation>Verfügbare &amp;Zeit</translation>
+    </message>
+    <message>
+        <source>Hands-on work and waiting together.</source>
+        <translation>Handarbeit und Warten zusammen.</translation>
+    </message>
+    <message>
+        <source>&amp;Keep</source>
+        <translation>&amp;Behalten</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Strength in use</source>
+        <translation>Gebrauchsstärke</translation>
+    </message>
+    <message>
+        <source>Active by weight. The label comes first.</source>
+        <translation>Wirkstoff nach Gewicht. Das Etikett geht vor.</translation>
+    </message>
+    <message>
+        <source>Strength on the label</source>
+        <translation>Stärke laut Etikett</translation>
+    </message>
+    <message>
+        <source>Relative density</source>
+        <translation>Relative Dichte</translation>
+    </message>
+    <message>
+        <source>How many times as heavy as water. Leave open for a powder.</source>
+        <translation>Wievielmal so schwer wie Wasser. Bei Pulver offen lassen.</translation>
+    </message>
+    <message>
+        <source>Contact time</source>
+        <translation>Einwirkzeit</translation>
+    </message>
+    <message>
+        <source>A liquid cleaner is 0.5 to 2.5 times as heavy as water.</source>
+        <translation>Ein flüssiger Reiniger ist 0,5- bis 2,5-mal so schwer wie Wasser.</translation>
+    </message>
+    <message>
+        <source>At most 20 %, and no more than the label’s own strength.</source>
+        <translation>Höchstens 20 %, und nicht mehr als die Stärke laut Etikett.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::ui::LifeLegend</name>
     <message>
         <source>likely</source>
@@ -981,7 +4918,101 @@
     </message>
 </context>
 <context>
-    <name>ullage::ui::LineRow</name>
+    <name>ullage::ui::LineAdvice</name>
+    <message>
+        <source>Because</source>
+        <translation>Weil</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::LineColumn</name>
+    <message>
+        <source>Lines</source>
+        <translation>Leitungen</translation>
+    </message>
+    <message>
+        <source>Add a line…</source>
+        <translation>Leitung eintragen …</translation>
+    </message>
+    <message>
+        <source>No lines yet</source>
+        <translation>Noch keine Leitungen</translation>
+    </message>
+    <message>
+        <source>Register each tap with its hose: then cleaning days, locks and keg changes have a home.</source>
+        <translation>Jeden Hahn mit seinem Schlauch eintragen: dann haben Reinigungstage, Sperren und Fasswechsel ihren Platz.</translation>
+    </message>
+    <message>
+        <source>Tap</source>
+        <translation>Hahn</translation>
+    </message>
+    <message>
+        <source>Beer</source>
+        <translation>Bier</translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation>Druck</translation>
+    </message>
+    <message>
+        <source>A glass in</source>
+        <translation>Ein Glas in</translation>
+    </message>
+    <message>
+        <source>Cleaning</source>
+        <translation>Reinigung</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>%1 in use, %2 locked</source>
+        <translation>%1 in Gebrauch, %2 gesperrt</translation>
+    </message>
+    <message>
+        <source>%1 in use</source>
+        <translation>%1 in Gebrauch</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::LinePanel</name>
+    <message>
+        <source>The chosen line</source>
+        <translation>Die gewählte Leitung</translation>
+    </message>
+    <message>
+        <source>Choose a line to see how it pours.</source>
+        <translation>Eine Leitung wählen, um zu sehen, wie sie zapft.</translation>
+    </message>
+    <message>
+        <source>Pressure along the line</source>
+        <translation>Druck entlang der Leitung</translation>
+    </message>
+    <message>
+        <source>What if</source>
+        <translation>Was wäre, wenn</translation>
+    </message>
+    <message>
+        <source>Nothing is written until you apply it.</source>
+        <translation>Nichts wird geschrieben, bis es übernommen ist.</translation>
+    </message>
+    <message>
+        <source>Figures</source>
+        <translation>Zahlen</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 bore</source>
+        <translation>Innendurchmesser %1</translation>
+    </message>
+    <message>
+        <source>rises %1</source>
+        <translation>steigt %1</translation>
+    </message>
     <message>
         <source>DO NOT SERVE</source>
         <translation>NICHT AUSSCHENKEN</translation>
@@ -991,111 +5022,108 @@
         <translation>%1 in der Leitung seit %2, %3. Nur eine bestandene Prüfung gibt sie frei.</translation>
     </message>
     <message>
-        <source>%1 bore</source>
-        <translation>%1 innen</translation>
-    </message>
-    <message>
-        <source>rises %1</source>
-        <translation>steigt %1</translation>
-    </message>
-    <message>
-        <source>length and bore not known</source>
-        <translation>Länge und Innenmaß unbekannt</translation>
-    </message>
-    <message>
-        <source>Cleaned %1</source>
-        <translation>Gereinigt %1</translation>
-    </message>
-    <message>
-        <source>No cleaning logged</source>
-        <translation>Keine Reinigung eingetragen</translation>
-    </message>
-    <message>
-        <source>; no rule set</source>
-        <translation>; keine Regel</translation>
-    </message>
-    <message>
-        <source>; was due %1</source>
-        <translation>; war fällig %1</translation>
-    </message>
-    <message>
-        <source>; due %1</source>
-        <translation>; fällig %1</translation>
-    </message>
-    <message>
-        <source> (%1)</source>
-        <translation> (%1)</translation>
-    </message>
-    <message>
-        <source>Faucet %1</source>
-        <translation>Hahn %1</translation>
-    </message>
-    <message>
-        <source>Tap %1</source>
-        <translation>Hahn %1</translation>
-    </message>
-    <message>
-        <source>Nothing on it</source>
-        <translation>Nichts dran</translation>
-    </message>
-    <message>
-        <source>%1 from %2</source>
-        <translation>%1 aus %2</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
+        <source>%1: %2. Clear it or take it off.</source>
+        <translation>%1: %2. Freigeben oder abnehmen.</translation>
     </message>
     <message>
         <source>Release by a check…</source>
-        <translation>Durch Prüfung freigeben …</translation>
+        <translation>Nach Prüfung freigeben …</translation>
     </message>
     <message>
         <source>Log the cleaning…</source>
         <translation>Reinigung eintragen …</translation>
     </message>
     <message>
-        <source>Lock to clean…</source>
-        <translation>Zum Reinigen sperren …</translation>
+        <source>Clear the keg…</source>
+        <translation>Fass freigeben …</translation>
     </message>
     <message>
         <source>Keg change…</source>
         <translation>Fasswechsel …</translation>
     </message>
     <message>
+        <source>Lock to clean…</source>
+        <translation>Zum Reinigen sperren …</translation>
+    </message>
+    <message>
         <source>Timed pour…</source>
-        <translation>Zapfen mit Uhr …</translation>
+        <translation>Zapfzeit messen …</translation>
     </message>
     <message>
         <source>Change the line…</source>
         <translation>Leitung ändern …</translation>
     </message>
+    <message>
+        <source>Add a piece of hose…</source>
+        <translation>Schlauchstück eintragen …</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>A glass would take %1.</source>
+        <translation>Ein Glas würde %1 dauern.</translation>
+    </message>
+    <message>
+        <source>
+Turning a regulator down does not vent the keg.</source>
+        <translation>
+Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
+    </message>
+    <message>
+        <source>Log this as done now?</source>
+        <translation>Dies als jetzt getan eintragen?</translation>
+    </message>
+    <message>
+        <source>Log it</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>Not logged yet.</source>
+        <translation>Noch nicht eingetragen.</translation>
+    </message>
+    <message>
+        <source>Logged: %1</source>
+        <translation>Eingetragen: %1</translation>
+    </message>
 </context>
 <context>
-    <name>ullage::ui::LinesPage</name>
+    <name>ullage::ui::LineWhatIf</name>
     <message>
-        <source>Add a line…</source>
-        <translation>Leitung hinzufügen …</translation>
+        <source>&amp;Pressure</source>
+        <translation>&amp;Druck</translation>
     </message>
     <message>
-        <source>Lines</source>
-        <translation>Leitungen</translation>
+        <source>&amp;Hose length</source>
+        <translation>&amp;Schlauchlänge</translation>
     </message>
     <message>
-        <source>No lines yet</source>
-        <translation>Noch keine Leitungen</translation>
+        <source>&amp;Bore</source>
+        <translation>&amp;Innendurchmesser</translation>
     </message>
     <message>
-        <source>Register each tap with its hose: then cleaning days, locks and keg changes have a home.</source>
-        <translation>Jeden Hahn mit seinem Schlauch aufnehmen: dann haben Reinigung, Sperren und Fasswechsel ihren Ort.</translation>
+        <source>&amp;Temperature</source>
+        <translation>&amp;Temperatur</translation>
     </message>
     <message>
-        <source>%1 in use, %2 locked</source>
-        <translation>%1 in Gebrauch, %2 gesperrt</translation>
+        <source>&amp;CO₂ wanted</source>
+        <translation>Gewünschtes &amp;CO₂</translation>
     </message>
     <message>
-        <source>%1 in use</source>
-        <translation>%1 in Gebrauch</translation>
+        <source>&amp;Apply…</source>
+        <translation>Ü&amp;bernehmen …</translation>
+    </message>
+    <message>
+        <source>Back to &amp;now</source>
+        <translation>Zurück zu &amp;jetzt</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::ListedRow</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -1261,6 +5289,25 @@
     </message>
 </context>
 <context>
+    <name>ullage::ui::LogPreview</name>
+    <message>
+        <source>&amp;From</source>
+        <translation>&amp;Von</translation>
+    </message>
+    <message>
+        <source>&amp;To and with</source>
+        <translation>&amp;Bis einschließlich</translation>
+    </message>
+    <message>
+        <source>%1 (recalled)</source>
+        <translation>%1 (zurückgerufen)</translation>
+    </message>
+    <message>
+        <source>&amp;Batch</source>
+        <translation>&amp;Sud</translation>
+    </message>
+</context>
+<context>
     <name>ullage::ui::LogTable</name>
     <message>
         <source>Struck: %1</source>
@@ -1297,6 +5344,209 @@
     <message>
         <source>Standing</source>
         <translation>Stand</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::LoggerImport</name>
+    <message>
+        <source>Import temperatures</source>
+        <translation>Temperaturen importieren</translation>
+    </message>
+    <message>
+        <source>Choose a &amp;file…</source>
+        <translation>&amp;Datei wählen …</translation>
+    </message>
+    <message>
+        <source>No file chosen</source>
+        <translation>Keine Datei gewählt</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <translation>–</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Liquid</source>
+        <translation>Flüssigkeit</translation>
+    </message>
+    <message>
+        <source>What the probe stands in</source>
+        <translation>Worin der Fühler steckt</translation>
+    </message>
+    <message>
+        <source>&amp;Place</source>
+        <translation>&amp;Raum</translation>
+    </message>
+    <message>
+        <source>&amp;Thermometer</source>
+        <translation>&amp;Thermometer</translation>
+    </message>
+    <message>
+        <source>The logger as a registered instrument.</source>
+        <translation>Der Logger als eingetragenes Messgerät.</translation>
+    </message>
+    <message>
+        <source>Probe in</source>
+        <translation>Fühler in</translation>
+    </message>
+    <message>
+        <source>Air is not beer: its readings count a degree wider.</source>
+        <translation>Luft ist nicht Bier: ihre Werte zählen ein Grad ungenauer.</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Initials.</source>
+        <translation>Kürzel.</translation>
+    </message>
+    <message>
+        <source>&amp;Import</source>
+        <translation>&amp;Importieren</translation>
+    </message>
+    <message>
+        <source>Comma</source>
+        <translation>Komma</translation>
+    </message>
+    <message>
+        <source>Semicolon</source>
+        <translation>Semikolon</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tabulator</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Senkrechter Strich</translation>
+    </message>
+    <message>
+        <source>Point: 4.5</source>
+        <translation>Punkt: 4.5</translation>
+    </message>
+    <message>
+        <source>Comma: 4,5</source>
+        <translation>Komma: 4,5</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>Year, month, day</source>
+        <translation>Jahr, Monat, Tag</translation>
+    </message>
+    <message>
+        <source>Day, month, year</source>
+        <translation>Tag, Monat, Jahr</translation>
+    </message>
+    <message>
+        <source>Month, day, year</source>
+        <translation>Monat, Tag, Jahr</translation>
+    </message>
+    <message>
+        <source>How the file is written</source>
+        <translation>Wie die Datei geschrieben ist</translation>
+    </message>
+    <message>
+        <source>&amp;Columns divided by</source>
+        <translation>&amp;Spalten getrennt durch</translation>
+    </message>
+    <message>
+        <source>&amp;Decimal mark</source>
+        <translation>De&amp;zimalzeichen</translation>
+    </message>
+    <message>
+        <source>Ti&amp;me in</source>
+        <translation>&amp;Uhrzeit in</translation>
+    </message>
+    <message>
+        <source>T&amp;emperature in</source>
+        <translation>T&amp;emperatur in</translation>
+    </message>
+    <message>
+        <source>&amp;Unit</source>
+        <translation>Ei&amp;nheit</translation>
+    </message>
+    <message>
+        <source>D&amp;ates are</source>
+        <translation>Reihen&amp;folge im Datum</translation>
+    </message>
+    <message>
+        <source>Readings to be imported</source>
+        <translation>Zu importierende Werte</translation>
+    </message>
+    <message>
+        <source>Lines that can’t be read</source>
+        <translation>Zeilen, die sich nicht lesen lassen</translation>
+    </message>
+    <message>
+        <source>A logger’s file</source>
+        <translation>Datei eines Loggers</translation>
+    </message>
+    <message>
+        <source>Text files (*.csv *.txt *.tsv *.log);;All files (*)</source>
+        <translation>Textdateien (*.csv *.txt *.tsv *.log);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>%1 can’t be opened</source>
+        <translation>%1 lässt sich nicht öffnen</translation>
+    </message>
+    <message>
+        <source>The file does not state its unit: it is guessed from the values.</source>
+        <translation>Die Datei nennt ihre Einheit nicht: sie ist aus den Werten erraten.</translation>
+    </message>
+    <message>
+        <source>Day and month can’t be told apart in this file: check the dates below.</source>
+        <translation>Tag und Monat sind in dieser Datei nicht zu unterscheiden: die Daten unten prüfen.</translation>
+    </message>
+    <message>
+        <source>Time here</source>
+        <translation>Zeit hier</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>%1 lines can’t be read and are left out</source>
+        <translation>%1 Zeilen lassen sich nicht lesen und bleiben weg</translation>
+    </message>
+    <message>
+        <source>and more</source>
+        <translation>und mehr</translation>
+    </message>
+    <message>
+        <source>Nothing in this file can be imported.</source>
+        <translation>Nichts in dieser Datei lässt sich importieren.</translation>
+    </message>
+    <message>
+        <source>%1 readings from %2 to %3. %4 of them tell all the rest within %5 and will be logged.</source>
+        <translation>%1 Werte von %2 bis %3. %4 davon sagen alles Übrige auf %5 genau und werden eingetragen.</translation>
+    </message>
+    <message>
+        <source> %1 lie in the future and are left out: is the logger’s clock right?</source>
+        <translation> %1 liegen in der Zukunft und bleiben weg: geht die Uhr des Loggers richtig?</translation>
+    </message>
+    <message>
+        <source> %1 fall in the hour that the clocks skip.</source>
+        <translation> %1 fallen in die Stunde, die die Uhren überspringen.</translation>
+    </message>
+    <message>
+        <source>Nothing was imported.</source>
+        <translation>Nichts wurde importiert.</translation>
+    </message>
+    <message>
+        <source>Imported %1 temperatures from %2.</source>
+        <translation>%1 Temperaturen aus %2 importiert.</translation>
     </message>
 </context>
 <context>
@@ -1344,6 +5594,34 @@
     <message>
         <source>%1 locked</source>
         <translation>%1 gesperrt</translation>
+    </message>
+    <message>
+        <source>Gas</source>
+        <translation>Gas</translation>
+    </message>
+    <message>
+        <source>Safety</source>
+        <translation>Sicherheit</translation>
+    </message>
+    <message>
+        <source>Cleaning</source>
+        <translation>Reinigung</translation>
+    </message>
+    <message>
+        <source>Beers</source>
+        <translation>Biere</translation>
+    </message>
+    <message>
+        <source>Slate</source>
+        <translation>Rechentafel</translation>
+    </message>
+    <message>
+        <source>loss</source>
+        <translation>Verlust</translation>
+    </message>
+    <message>
+        <source>No keg %1 is registered in this cellar.</source>
+        <translation>Ein Fass %1 ist in diesem Keller nicht eingetragen.</translation>
     </message>
 </context>
 <context>
@@ -1444,6 +5722,381 @@
     </message>
 </context>
 <context>
+    <name>ullage::ui::NumberPad</name>
+    <message>
+        <source>Number pad</source>
+        <translation>Ziffernfeld</translation>
+    </message>
+    <message>
+        <source>decimal mark</source>
+        <translation>Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>take back</source>
+        <translation>zurücknehmen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::PaperPreview</name>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Letter</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>&amp;Drucken …</translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF…</source>
+        <translation>Als PDF &amp;speichern …</translation>
+    </message>
+    <message>
+        <source>Save as CS&amp;V…</source>
+        <translation>Als CS&amp;V speichern …</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>S&amp;chließen</translation>
+    </message>
+    <message>
+        <source>Pa&amp;per</source>
+        <translation>Pa&amp;pier</translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation>Seiten</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>There is nothing to print.</source>
+        <translation>Es gibt nichts zu drucken.</translation>
+    </message>
+    <message>
+        <source>Saved %1.</source>
+        <translation>%1 gespeichert.</translation>
+    </message>
+    <message>
+        <source>Can’t write %1: %2.</source>
+        <translation>%1 lässt sich nicht schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Als PDF speichern</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Save as CSV</source>
+        <translation>Als CSV speichern</translation>
+    </message>
+    <message>
+        <source>CSV (*.csv)</source>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <source>Sent to %1.</source>
+        <translation>An %1 geschickt.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::PlaceSafetyCard</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>over a working day</source>
+        <translation>über einen Arbeitstag</translation>
+    </message>
+    <message>
+        <source>for a short time</source>
+        <translation>für kurze Zeit</translation>
+    </message>
+    <message>
+        <source>immediate danger to life</source>
+        <translation>unmittelbar lebensgefährlich</translation>
+    </message>
+    <message>
+        <source>all gas mixed, at most</source>
+        <translation>alles Gas vermischt, höchstens</translation>
+    </message>
+    <message>
+        <source>symptoms</source>
+        <translation>Beschwerden</translation>
+    </message>
+    <message>
+        <source>at least this much oxygen</source>
+        <translation>mindestens so viel Sauerstoff</translation>
+    </message>
+    <message>
+        <source>Published figures beside it</source>
+        <translation>Veröffentlichte Werte daneben</translation>
+    </message>
+    <message>
+        <source>Alarm checked…</source>
+        <translation>Warngerät geprüft …</translation>
+    </message>
+    <message>
+        <source>Edit the place…</source>
+        <translation>Raum bearbeiten …</translation>
+    </message>
+    <message>
+        <source>Import temperatures…</source>
+        <translation>Temperaturen importieren …</translation>
+    </message>
+    <message>
+        <source>%1 ft³</source>
+        <translation>%1 ft³</translation>
+    </message>
+    <message>
+        <source>%1 m³</source>
+        <translation>%1 m³</translation>
+    </message>
+    <message>
+        <source> (content not known)</source>
+        <translation> (Inhalt nicht bekannt)</translation>
+    </message>
+    <message>
+        <source> (%1 when full)</source>
+        <translation> (%1, wenn voll)</translation>
+    </message>
+    <message>
+        <source> (%1 in it)</source>
+        <translation> (%1 darin)</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keines</translation>
+    </message>
+    <message>
+        <source>sensor at %1</source>
+        <translation>Fühler auf %1</translation>
+    </message>
+    <message>
+        <source>, but carbon dioxide gathers low: is that right for this gas?</source>
+        <translation>, aber Kohlendioxid sammelt sich unten: stimmt das für dieses Gas?</translation>
+    </message>
+    <message>
+        <source>no sensor height stated. For carbon dioxide it stands low, where a sleeper’s head would be; maker and code decide. </source>
+        <translation>keine Höhe des Fühlers angegeben. Für Kohlendioxid sitzt er tief, wo der Kopf eines Liegenden wäre; Hersteller und Vorschrift entscheiden. </translation>
+    </message>
+    <message>
+        <source>Checked %1.</source>
+        <translation>Geprüft %1.</translation>
+    </message>
+    <message>
+        <source>It failed its check %1.</source>
+        <translation>Prüfung nicht bestanden %1.</translation>
+    </message>
+    <message>
+        <source>No check is logged.</source>
+        <translation>Keine Prüfung eingetragen.</translation>
+    </message>
+    <message>
+        <source>Bottles without a place</source>
+        <translation>Flaschen ohne Raum</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>The gas in here could fill the whole room</source>
+        <translation>Das Gas hier könnte den ganzen Raum füllen</translation>
+    </message>
+    <message>
+        <source>If all of it escapes: %1 carbon dioxide, if evenly mixed</source>
+        <translation>Wenn alles entweicht: %1 Kohlendioxid, falls gleichmäßig verteilt</translation>
+    </message>
+    <message>
+        <source>Low spots far higher. %1</source>
+        <translation>Unten viel mehr. %1</translation>
+    </message>
+    <message>
+        <source>Oxygen would fall from 20.9 % to %1; nitrogen gives no warning at all.</source>
+        <translation>Der Sauerstoff fiele von 20,9 % auf %1; Stickstoff warnt durch nichts.</translation>
+    </message>
+    <message>
+        <source>Oxygen would fall from 20.9 % to %1.</source>
+        <translation>Der Sauerstoff fiele von 20,9 % auf %1.</translation>
+    </message>
+    <message>
+        <source>Can’t tell what would be in the air</source>
+        <translation>Was in der Luft wäre, ist nicht zu sagen</translation>
+    </message>
+    <message>
+        <source>Say where these bottles stand.</source>
+        <translation>Angeben, wo diese Flaschen stehen.</translation>
+    </message>
+    <message>
+        <source>State the room’s net volume, without kegs and stock, and the bottles’ content.</source>
+        <translation>Das Luftvolumen des Raums ohne Fässer und Vorräte angeben, und den Inhalt der Flaschen.</translation>
+    </message>
+    <message>
+        <source>Bottles</source>
+        <translation>Flaschen</translation>
+    </message>
+    <message>
+        <source>Net volume</source>
+        <translation>Luftvolumen</translation>
+    </message>
+    <message>
+        <source>For 3 % at most</source>
+        <translation>Für höchstens 3 %</translation>
+    </message>
+    <message>
+        <source>%1 would be wanted (a German insurer’s rule)</source>
+        <translation>%1 wären nötig (Regel eines deutschen Unfallversicherers)</translation>
+    </message>
+    <message>
+        <source>If air can leave</source>
+        <translation>Wenn Luft entweichen kann</translation>
+    </message>
+    <message>
+        <source>%1 carbon dioxide, when mixed air leaves as the gas comes</source>
+        <translation>%1 Kohlendioxid, wenn vermischte Luft weicht, während das Gas kommt</translation>
+    </message>
+    <message>
+        <source>Air changes</source>
+        <translation>Luftwechsel</translation>
+    </message>
+    <message>
+        <source>%1 an hour</source>
+        <translation>%1 in der Stunde</translation>
+    </message>
+    <message>
+        <source>The loss logged now</source>
+        <translation>Der jetzt eingetragene Verlust</translation>
+    </message>
+    <message>
+        <source>settles at %1 ppm, if evenly mixed</source>
+        <translation>stellt sich auf %1 ppm ein, falls gleichmäßig verteilt</translation>
+    </message>
+    <message>
+        <source>Below ground</source>
+        <translation>Unter der Erde</translation>
+    </message>
+    <message>
+        <source>yes: some codes ask for detection at any amount</source>
+        <translation>ja: manche Vorschrift verlangt ein Warngerät bei jeder Menge</translation>
+    </message>
+    <message>
+        <source>Alarm</source>
+        <translation>Warngerät</translation>
+    </message>
+    <message>
+        <source> (seen in print)</source>
+        <translation> (gedruckt gesehen)</translation>
+    </message>
+    <message>
+        <source> (from memory)</source>
+        <translation> (aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>. It would fall below this</source>
+        <translation>. Es fiele darunter</translation>
+    </message>
+    <message>
+        <source>. It would rise above this</source>
+        <translation>. Es stiege darüber</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::ProfileChart</name>
+    <message>
+        <source>Pressure along the line</source>
+        <translation>Druck entlang der Leitung</translation>
+    </message>
+    <message>
+        <source>%1 from the keg</source>
+        <translation>%1 vom Fass</translation>
+    </message>
+    <message>
+        <source>pouring</source>
+        <translation>beim Zapfen</translation>
+    </message>
+    <message>
+        <source>at rest</source>
+        <translation>in Ruhe</translation>
+    </message>
+    <message>
+        <source>beer needs</source>
+        <translation>das Bier braucht</translation>
+    </message>
+    <message>
+        <source>as it is</source>
+        <translation>wie es ist</translation>
+    </message>
+    <message>
+        <source>No profile: there is nothing to compute it from.</source>
+        <translation>Kein Verlauf: es fehlt, woraus er zu rechnen wäre.</translation>
+    </message>
+    <message>
+        <source>At rest %1 at the keg and %2 at the faucet.</source>
+        <translation>In Ruhe %1 am Fass und %2 am Hahn.</translation>
+    </message>
+    <message>
+        <source>Gas breaks out %1 from the keg: %2 there, %3 needed at %4.</source>
+        <translation>Gas tritt %1 vom Fass aus: dort %2, nötig wären %3 bei %4.</translation>
+    </message>
+    <message>
+        <source>Pouring, the pressure falls below what the beer needs %1 from the keg, as in every line before its faucet.</source>
+        <translation>Beim Zapfen fällt der Druck %1 vom Fass unter das, was das Bier braucht, wie in jeder Leitung vor ihrem Hahn.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::PutOffDialog</name>
+    <message>
+        <source>Move to another day</source>
+        <translation>Auf einen anderen Tag verschieben</translation>
+    </message>
+    <message>
+        <source>A day e&amp;arlier</source>
+        <translation>Einen Tag &amp;früher</translation>
+    </message>
+    <message>
+        <source>A day &amp;later</source>
+        <translation>Einen Tag s&amp;päter</translation>
+    </message>
+    <message>
+        <source>A &amp;week later</source>
+        <translation>Eine &amp;Woche später</translation>
+    </message>
+    <message>
+        <source>&amp;To</source>
+        <translation>&amp;Auf</translation>
+    </message>
+    <message>
+        <source>Wh&amp;y</source>
+        <translation>Wa&amp;rum</translation>
+    </message>
+    <message>
+        <source>&amp;Move it</source>
+        <translation>&amp;Verschieben</translation>
+    </message>
+    <message>
+        <source>Nothing becomes overdue.</source>
+        <translation>Nichts wird überfällig.</translation>
+    </message>
+    <message>
+        <source>%1 – %2 will be %3 (%4)</source>
+        <translation>%1 – %2 wird %3 (%4)</translation>
+    </message>
+    <message>
+        <source>Moved to %1.</source>
+        <translation>Auf %1 verschoben.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::ui::QuantityEdit</name>
     <message>
         <source>Fill this in.</source>
@@ -1459,6 +6112,92 @@
     <message>
         <source>as set</source>
         <translation>wie eingestellt</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::ReasonsPopup</name>
+    <message>
+        <source>Reasons</source>
+        <translation>Gründe</translation>
+    </message>
+    <message>
+        <source>Reasons for %1</source>
+        <translation>Gründe für %1</translation>
+    </message>
+    <message>
+        <source>Worked out from</source>
+        <translation>Errechnet aus</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Wie</translation>
+    </message>
+    <message>
+        <source>What would narrow it</source>
+        <translation>Was es genauer machte</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>%1 (%2). Written out in %3, “%4”.</source>
+        <translation>%1 (%2). Ausgeführt in %3, „%4“.</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::RecallDialog</name>
+    <message>
+        <source>Recall a batch</source>
+        <translation>Sud zurückrufen</translation>
+    </message>
+    <message>
+        <source>Recall %1</source>
+        <translation>%1 zurückrufen</translation>
+    </message>
+    <message>
+        <source>Every keg that has it is held back at once. Take it off its tap as well, and tell those who have it: what the law asks of you comes first.</source>
+        <translation>Jedes Fass damit wird sofort zurückgehalten. Es auch vom Hahn nehmen und allen Bescheid sagen, die es haben: was das Recht verlangt, geht vor.</translation>
+    </message>
+    <message>
+        <source>&amp;Why</source>
+        <translation>&amp;Warum</translation>
+    </message>
+    <message>
+        <source>&amp;By</source>
+        <translation>&amp;Von</translation>
+    </message>
+    <message>
+        <source>Where it is and was</source>
+        <translation>Wo er ist und war</translation>
+    </message>
+    <message>
+        <source>In no keg that is logged.</source>
+        <translation>In keinem eingetragenen Fass.</translation>
+    </message>
+    <message>
+        <source>&amp;Recall and hold them all</source>
+        <translation>Zu&amp;rückrufen und alle zurückhalten</translation>
+    </message>
+    <message>
+        <source>&amp;Not now</source>
+        <translation>Jetzt &amp;nicht</translation>
+    </message>
+    <message>
+        <source>Not recalled.</source>
+        <translation>Nicht zurückgerufen.</translation>
+    </message>
+    <message>
+        <source>Recalled. 1 keg is held back.</source>
+        <translation>Zurückgerufen. 1 Fass wird zurückgehalten.</translation>
+    </message>
+    <message>
+        <source>Recalled. %1 kegs are held back.</source>
+        <translation>Zurückgerufen. %1 Fässer werden zurückgehalten.</translation>
     </message>
 </context>
 <context>
@@ -1504,6 +6243,343 @@
             <numerusform>%n Fass aufgenommen</numerusform>
             <numerusform>%n Fässer aufgenommen</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::RoundDialog</name>
+    <message>
+        <source>Round</source>
+        <translation>Rundgang</translation>
+    </message>
+    <message>
+        <source>Back
+Page Up</source>
+        <translation>Zurück
+Bild auf</translation>
+    </message>
+    <message>
+        <source>Skip
+Page Down</source>
+        <translation>Überspringen
+Bild ab</translation>
+    </message>
+    <message>
+        <source>Log and go on
+Enter</source>
+        <translation>Eintragen und weiter
+Eingabe</translation>
+    </message>
+    <message>
+        <source>Close, go on later
+Esc</source>
+        <translation>Schließen, später weiter
+Esc</translation>
+    </message>
+    <message>
+        <source> · logged already</source>
+        <translation> · schon eingetragen</translation>
+    </message>
+    <message>
+        <source> · skipped before</source>
+        <translation> · vorhin übersprungen</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Nothing to walk to</source>
+        <translation>Nichts abzugehen</translation>
+    </message>
+    <message>
+        <source>That was the round</source>
+        <translation>Das war der Rundgang</translation>
+    </message>
+    <message>
+        <source>%1 logged, %2 skipped</source>
+        <translation>%1 eingetragen, %2 übersprungen</translation>
+    </message>
+    <message>
+        <source>Register places and kegs first.</source>
+        <translation>Zuerst Räume und Fässer eintragen.</translation>
+    </message>
+    <message>
+        <source>Nothing was skipped.</source>
+        <translation>Nichts wurde übersprungen.</translation>
+    </message>
+    <message>
+        <source>Go back to what was skipped, or close it.</source>
+        <translation>Zu dem Übersprungenen zurück oder schließen.</translation>
+    </message>
+    <message>
+        <source>To what was skipped
+Enter</source>
+        <translation>Zum Übersprungenen
+Eingabe</translation>
+    </message>
+    <message>
+        <source>Not logged yet.</source>
+        <translation>Noch nicht eingetragen.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::RoundValueEdit</name>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>Gas on the dial</source>
+        <translation>Gas am Manometer</translation>
+    </message>
+    <message>
+        <source>Pressure at rest</source>
+        <translation>Druck in Ruhe</translation>
+    </message>
+    <message>
+        <source>Pressure it holds</source>
+        <translation>Gehaltener Druck</translation>
+    </message>
+    <message>
+        <source>Left, by lifting it</source>
+        <translation>Übrig, nach Anheben</translation>
+    </message>
+    <message>
+        <source>On the scale</source>
+        <translation>Auf der Waage</translation>
+    </message>
+    <message>
+        <source>High-pressure gauge</source>
+        <translation>Hochdruckmanometer</translation>
+    </message>
+    <message>
+        <source>More: %1</source>
+        <translation>Mehr: %1</translation>
+    </message>
+    <message>
+        <source>Less: %1</source>
+        <translation>Weniger: %1</translation>
+    </message>
+    <message>
+        <source>not read yet</source>
+        <translation>noch nicht abgelesen</translation>
+    </message>
+    <message>
+        <source>last %1, %2</source>
+        <translation>zuletzt %1, %2</translation>
+    </message>
+    <message>
+        <source>set to %1</source>
+        <translation>eingestellt auf %1</translation>
+    </message>
+    <message>
+        <source>The least is %1.</source>
+        <translation>Mindestens %1.</translation>
+    </message>
+    <message>
+        <source>The most is %1.</source>
+        <translation>Höchstens %1.</translation>
+    </message>
+    <message>
+        <source>Much more than the last %1. Read it again?</source>
+        <translation>Viel mehr als zuletzt %1. Nochmals ablesen?</translation>
+    </message>
+    <message>
+        <source>Much less than the last %1. Read it again?</source>
+        <translation>Viel weniger als zuletzt %1. Nochmals ablesen?</translation>
+    </message>
+    <message>
+        <source>More than the last %1. Is it the same keg?</source>
+        <translation>Mehr als zuletzt %1. Ist es dasselbe Fass?</translation>
+    </message>
+    <message>
+        <source>Heavier than the last %1. Is it the same one?</source>
+        <translation>Schwerer als zuletzt %1. Ist es dieselbe?</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::RulesDialog</name>
+    <message>
+        <source>No rules of your own yet. A line with an interval of its own goes by that; for the rest, make a rule or take over a ready set.</source>
+        <translation>Noch keine eigenen Regeln. Eine Leitung mit eigener Frist richtet sich nach dieser; für alles Übrige eine Regel anlegen oder einen fertigen Satz übernehmen.</translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation>Regeln</translation>
+    </message>
+    <message>
+        <source>Ready sets</source>
+        <translation>Fertige Sätze</translation>
+    </message>
+    <message>
+        <source>&amp;Take these over</source>
+        <translation>Diese &amp;übernehmen</translation>
+    </message>
+    <message>
+        <source>These are your rules, not the program’s: what the law asks differs by place. Where several fit, the one that falls due first counts.</source>
+        <translation>Das sind die Regeln des Hauses, nicht die des Programms: was das Recht verlangt, ist je nach Ort verschieden. Passen mehrere, zählt die, die zuerst fällig wird.</translation>
+    </message>
+    <message>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>How often</source>
+        <translation>Wie oft</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <source>In force</source>
+        <translation>In Kraft</translation>
+    </message>
+    <message>
+        <source>&amp;New rule…</source>
+        <translation>&amp;Neue Regel …</translation>
+    </message>
+    <message>
+        <source>&amp;Change…</source>
+        <translation>&amp;Ändern …</translation>
+    </message>
+    <message>
+        <source>Take out of &amp;force</source>
+        <translation>&amp;Außer Kraft setzen</translation>
+    </message>
+    <message>
+        <source>Ready sets, strictest first</source>
+        <translation>Fertige Sätze, die strengsten zuerst</translation>
+    </message>
+    <message>
+        <source>Put in &amp;force</source>
+        <translation>In &amp;Kraft setzen</translation>
+    </message>
+    <message>
+        <source>every %1 days</source>
+        <translation>alle %1 Tage</translation>
+    </message>
+    <message>
+        <source>when called for</source>
+        <translation>wenn es nötig wird</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3 (%4)</source>
+        <translation>%1, %2: %3 (%4)</translation>
+    </message>
+    <message>
+        <source>All of these are in force already.</source>
+        <translation>Diese sind schon alle in Kraft.</translation>
+    </message>
+    <message>
+        <source>One rule logged.</source>
+        <translation>Eine Regel eingetragen.</translation>
+    </message>
+    <message>
+        <source>%1 rules logged.</source>
+        <translation>%1 Regeln eingetragen.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::SafetyPage</name>
+    <message>
+        <source>Cautions, never an all-clear</source>
+        <translation>Warnungen, nie eine Entwarnung</translation>
+    </message>
+    <message>
+        <source>These figures suppose that gas mixes evenly with the air of the whole room. It does not: carbon dioxide gathers low, in pits, at the floor and in chest freezers, far above the figure. Nobody smells it. Local code and licensed people decide what a room needs. Never go in to rescue somebody: call for help from outside.</source>
+        <translation>Diese Zahlen nehmen an, dass sich Gas gleichmäßig mit der Luft des ganzen Raums mischt. Das tut es nicht: Kohlendioxid sammelt sich unten, in Gruben, am Boden und in Kühltruhen, weit über dieser Zahl. Niemand riecht es. Was ein Raum braucht, entscheiden örtliche Vorschriften und Fachleute. Nie hineingehen, um jemanden zu retten: von draußen Hilfe rufen.</translation>
+    </message>
+    <message>
+        <source>No gas bottle stands in a registered place yet. Register places with their net volume (kegs and stock taken off), and say where each bottle stands.</source>
+        <translation>Noch steht keine Gasflasche in einem eingetragenen Raum. Räume mit ihrem Luftvolumen (ohne Fässer und Vorräte) eintragen und angeben, wo jede Flasche steht.</translation>
+    </message>
+    <message>
+        <source>Safety</source>
+        <translation>Sicherheit</translation>
+    </message>
+    <message>
+        <source>Letting pressure out, in this order</source>
+        <translation>Druck ablassen, in dieser Reihenfolge</translation>
+    </message>
+    <message>
+        <source>Air the room: door open, ventilation on. Look at the alarm before you go in, and again while you are in.</source>
+        <translation>Raum lüften: Tür auf, Lüftung an. Auf das Warngerät sehen, bevor man hineingeht, und drinnen wieder.</translation>
+    </message>
+    <message>
+        <source>Shut the bottle’s valve, then turn the regulator down.</source>
+        <translation>Das Flaschenventil schließen, dann den Druckminderer herunterdrehen.</translation>
+    </message>
+    <message>
+        <source>Take the gas off the keg.</source>
+        <translation>Das Gas vom Fass nehmen.</translation>
+    </message>
+    <message>
+        <source>Face away from the relief valve. Let it down slowly, until nothing comes any more.</source>
+        <translation>Gesicht weg vom Sicherheitsventil. Langsam ablassen, bis nichts mehr kommt.</translation>
+    </message>
+    <message>
+        <source>Only then open the keg. A lid or a fitting that does not come off easily is still under pressure: stop.</source>
+        <translation>Erst dann das Fass öffnen. Ein Deckel oder Anschluss, der nicht leicht abgeht, steht noch unter Druck: aufhören.</translation>
+    </message>
+    <message>
+        <source>Cleaning agents, in this order</source>
+        <translation>Reinigungsmittel, in dieser Reihenfolge</translation>
+    </message>
+    <message>
+        <source>Goggles and gloves first. Water into the bucket, then the agent: never the other way round.</source>
+        <translation>Zuerst Schutzbrille und Handschuhe. Erst Wasser in den Eimer, dann das Mittel: nie andersherum.</translation>
+    </message>
+    <message>
+        <source>Let the carbon dioxide out and rinse before caustic goes in: the two react, and a closed keg can be sucked in.</source>
+        <translation>Vor der Lauge das Kohlendioxid herauslassen und spülen: beide reagieren, und ein geschlossenes Fass kann eingezogen werden.</translation>
+    </message>
+    <message>
+        <source>Rinse with water after every agent, and check that it is out.</source>
+        <translation>Nach jedem Mittel mit Wasser spülen und prüfen, dass es heraus ist.</translation>
+    </message>
+    <message>
+        <source>Never acid after a chlorinated cleaner, nor the other way round, without a rinse between: together they give off chlorine, which has killed.</source>
+        <translation>Nie Säure nach einem Chlorreiniger oder umgekehrt, ohne dazwischen zu spülen: zusammen setzen sie Chlor frei, daran sind Menschen gestorben.</translation>
+    </message>
+    <message>
+        <source>Caustic is a cleaner, not a disinfectant. A line with cleaner in it stays locked until a check has passed.</source>
+        <translation>Lauge reinigt, sie desinfiziert nicht. Eine Leitung mit Reiniger bleibt gesperrt, bis eine Prüfung bestanden ist.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::ScanOffer</name>
+    <message>
+        <source>Scanned</source>
+        <translation>Gescannt</translation>
+    </message>
+    <message>
+        <source>&amp;Other task…</source>
+        <translation>&amp;Andere Aufgabe …</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>S&amp;chließen</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Als Nächstes: %1</translation>
+    </message>
+    <message>
+        <source>DO NOT SERVE: its line holds a cleaner.</source>
+        <translation>NICHT AUSSCHENKEN: in seiner Leitung steht Reiniger.</translation>
     </message>
 </context>
 <context>
@@ -1697,8 +6773,8 @@
         <translation>Sp&amp;rache</translation>
     </message>
     <message>
-        <source>From the next start. German is begun, not finished.</source>
-        <translation>Gilt ab dem nächsten Start. Deutsch ist begonnen, nicht fertig.</translation>
+        <source>From the next start. What is told of a keg in a sentence, and all paper, stays English.</source>
+        <translation>Ab dem nächsten Start. Was in einem Satz über ein Fass gesagt wird, und alles Papier, bleibt englisch.</translation>
     </message>
     <message>
         <source>&amp;Initials</source>
@@ -1720,64 +6796,8 @@
         <translation>Statusblatt</translation>
     </message>
     <message>
-        <source>Pa&amp;per</source>
-        <translation>Pa&amp;pier</translation>
-    </message>
-    <message>
-        <source>A4</source>
-        <translation>A4</translation>
-    </message>
-    <message>
-        <source>Letter</source>
-        <translation>Letter</translation>
-    </message>
-    <message>
-        <source>Paper</source>
-        <translation>Papier</translation>
-    </message>
-    <message>
-        <source>&amp;Print…</source>
-        <translation>&amp;Drucken …</translation>
-    </message>
-    <message>
-        <source>&amp;Save as PDF…</source>
-        <translation>Als PDF &amp;sichern …</translation>
-    </message>
-    <message>
-        <source>&amp;Close</source>
-        <translation>&amp;Schließen</translation>
-    </message>
-    <message>
-        <source>Pages</source>
-        <translation>Seiten</translation>
-    </message>
-    <message>
         <source>As of %1, told on %2</source>
         <translation>Stand %1, erzählt am %2</translation>
-    </message>
-    <message>
-        <source>Page %1 of %2</source>
-        <translation>Seite %1 von %2</translation>
-    </message>
-    <message>
-        <source>Saved %1.</source>
-        <translation>%1 gesichert.</translation>
-    </message>
-    <message>
-        <source>Save the status sheet</source>
-        <translation>Statusblatt sichern</translation>
-    </message>
-    <message>
-        <source>status sheet.pdf</source>
-        <translation>statusblatt.pdf</translation>
-    </message>
-    <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
-    </message>
-    <message>
-        <source>Sent to %1.</source>
-        <translation>An %1 gesendet.</translation>
     </message>
 </context>
 <context>
@@ -1789,6 +6809,115 @@
     <message>
         <source>Close</source>
         <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>In the table of kegs</source>
+        <translation>In der Fasstabelle</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>All about the chosen keg</source>
+        <translation>Alles über das gewählte Fass</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Leertaste</translation>
+    </message>
+    <message>
+        <source>Why its numbers are what they are</source>
+        <translation>Warum seine Zahlen so sind</translation>
+    </message>
+    <message>
+        <source>A letter</source>
+        <translation>Ein Buchstabe</translation>
+    </message>
+    <message>
+        <source>Find a keg by tag, beer, state or place</source>
+        <translation>Ein Fass nach Kennung, Bier, Zustand oder Raum finden</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::SlateForm</name>
+    <message>
+        <source>Further figures</source>
+        <translation>Weitere Angaben</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::SlatePage</name>
+    <message>
+        <source>how long, purge, alcohol …</source>
+        <translation>wie lange, spülen, Alkohol …</translation>
+    </message>
+    <message>
+        <source>Find a computation</source>
+        <translation>Eine Rechnung finden</translation>
+    </message>
+    <message>
+        <source>Computations</source>
+        <translation>Rechnungen</translation>
+    </message>
+    <message>
+        <source>No computation is called that. Try “pressure”, “purge” or “weigh”.</source>
+        <translation>So heißt keine Rechnung. Etwa „pressure“, „purge“ oder „weigh“ versuchen.</translation>
+    </message>
+    <message>
+        <source>Slate</source>
+        <translation>Rechentafel</translation>
+    </message>
+    <message>
+        <source>Without the keg</source>
+        <translation>Ohne das Fass</translation>
+    </message>
+    <message>
+        <source>From %1: what is known of it stands in the fields.</source>
+        <translation>Von %1: was darüber bekannt ist, steht in den Feldern.</translation>
+    </message>
+    <message>
+        <source>“%1” can’t be read as it stands.</source>
+        <translation>„%1“ lässt sich so nicht lesen.</translation>
+    </message>
+    <message>
+        <source>No answer yet: see the marked field.</source>
+        <translation>Noch keine Antwort: siehe das markierte Feld.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::StepCard</name>
+    <message>
+        <source>Again…</source>
+        <translation>Nochmals …</translation>
+    </message>
+    <message>
+        <source>Answer…</source>
+        <translation>Antworten …</translation>
+    </message>
+    <message>
+        <source>Start the %1 timer</source>
+        <translation>Uhr auf %1 starten</translation>
+    </message>
+    <message>
+        <source>Stop the timer</source>
+        <translation>Uhr anhalten</translation>
+    </message>
+    <message>
+        <source>%1:%2 left</source>
+        <translation>noch %1:%2</translation>
+    </message>
+    <message>
+        <source>Time is up: rinse</source>
+        <translation>Die Zeit ist um: spülen</translation>
+    </message>
+    <message>
+        <source>Over an hour too long: rinse now</source>
+        <translation>Über eine Stunde zu lang: jetzt spülen</translation>
     </message>
 </context>
 <context>
@@ -1856,6 +6985,61 @@
     </message>
 </context>
 <context>
+    <name>ullage::ui::TagPreview</name>
+    <message>
+        <source>Keg tags</source>
+        <translation>Fassanhänger</translation>
+    </message>
+    <message>
+        <source>Warning tags</source>
+        <translation>Warnanhänger</translation>
+    </message>
+    <message>
+        <source>&amp;Which</source>
+        <translation>&amp;Welche</translation>
+    </message>
+    <message>
+        <source>Four to a page</source>
+        <translation>Vier auf eine Seite</translation>
+    </message>
+    <message>
+        <source>One to a page, A6</source>
+        <translation>Einer auf eine Seite, A6</translation>
+    </message>
+    <message>
+        <source>Si&amp;ze</source>
+        <translation>&amp;Größe</translation>
+    </message>
+    <message>
+        <source>&amp;Backs</source>
+        <translation>&amp;Rückseiten</translation>
+    </message>
+    <message>
+        <source>All kegs at hand</source>
+        <translation>Alle Fässer im Haus</translation>
+    </message>
+    <message>
+        <source>All there is reason for</source>
+        <translation>Alles, wofür es Grund gibt</translation>
+    </message>
+    <message>
+        <source>Do not serve: %1</source>
+        <translation>Nicht ausschenken: %1</translation>
+    </message>
+    <message>
+        <source>Under pressure: %1</source>
+        <translation>Unter Druck: %1</translation>
+    </message>
+    <message>
+        <source>Out of service: %1</source>
+        <translation>Außer Betrieb: %1</translation>
+    </message>
+    <message>
+        <source>Gas: %1</source>
+        <translation>Gas: %1</translation>
+    </message>
+</context>
+<context>
     <name>ullage::ui::TaskPalette</name>
     <message>
         <source>No task is called that. Try “fill”, “vent” or “clean”.</source>
@@ -1887,6 +7071,53 @@
     <message>
         <source>Fill this in.</source>
         <translation>Bitte ausfüllen.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::TraceDialog</name>
+    <message>
+        <source>%1: %2 to %3</source>
+        <translation>%1: %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1: has it, since %2</source>
+        <translation>%1: hat es, seit %2</translation>
+    </message>
+    <message>
+        <source>, served through %1</source>
+        <translation>, ausgeschenkt durch %1</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Verfolgen</translation>
+    </message>
+    <message>
+        <source>Kegs of this batch</source>
+        <translation>Fässer dieses Sudes</translation>
+    </message>
+    <message>
+        <source>None that is logged.</source>
+        <translation>Kein eingetragenes.</translation>
+    </message>
+    <message>
+        <source>Recalled %1 by %2: %3</source>
+        <translation>%1 zurückgerufen von %2: %3</translation>
+    </message>
+    <message>
+        <source>What else %1 held</source>
+        <translation>Was sonst in %1 war</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <source>Nothing else.</source>
+        <translation>Sonst nichts.</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>S&amp;chließen</translation>
     </message>
 </context>
 <context>
@@ -2012,16 +7243,8 @@
         <translation>Noch nicht eingetragen. Das Eingegebene ist noch da.</translation>
     </message>
     <message>
-        <source>Leave without logging?</source>
-        <translation>Ohne Eintrag schließen?</translation>
-    </message>
-    <message>
-        <source>What you typed would be lost.</source>
-        <translation>Das Eingegebene ginge verloren.</translation>
-    </message>
-    <message>
-        <source>Leave</source>
-        <translation>Schließen</translation>
+        <source>Sanitized</source>
+        <translation>Desinfiziert</translation>
     </message>
 </context>
 <context>

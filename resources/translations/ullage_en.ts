@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>PapersText</name>
+    <message numerus="yes">
+        <source>%n date(s) exported</source>
+        <translation>
+            <numerusform>%n date exported</numerusform>
+            <numerusform>%n dates exported</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message numerus="yes">
         <source>%n entries were saved</source>
@@ -15,6 +25,33 @@
         <translation>
             <numerusform>One entry was exported</numerusform>
             <numerusform>%n entries were exported</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::GasPage</name>
+    <message numerus="yes">
+        <source>%n in use</source>
+        <translation>
+            <numerusform>%n in use</numerusform>
+            <numerusform>%n in use</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::ImportKegs</name>
+    <message numerus="yes">
+        <source>%n keg(s) will be registered</source>
+        <translation>
+            <numerusform>%n keg will be registered</numerusform>
+            <numerusform>%n kegs will be registered</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n keg(s) imported</source>
+        <translation>
+            <numerusform>%n keg imported</numerusform>
+            <numerusform>%n kegs imported</numerusform>
         </translation>
     </message>
 </context>

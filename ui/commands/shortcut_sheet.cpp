@@ -40,8 +40,12 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent) {
   grid->setVerticalSpacing(space::xs);
   grid->setColumnStretch(1, 1);
   int row = 0;
-  for (const Menu menu :
-       {Menu::cellar, Menu::edit, Menu::log, Menu::the_register, Menu::view, Menu::help}) {
+  const auto add_row = [&](const QString& keys, const QString& does) {
+    grid->addWidget(new Pill(keys, Pill::Tone::plain, inside), row, 0, Qt::AlignLeft);
+    grid->addWidget(new InkLabel(does, TextRole::body, Ink::text, inside), row++, 1);
+  };
+  for (const Menu menu : {Menu::cellar, Menu::edit, Menu::log, Menu::the_register, Menu::paper,
+                          Menu::view, Menu::help}) {
     bool headed = false;
     for (const CommandSpec& spec : commands()) {
       if (spec.menu != menu || !*spec.shortcut) continue;
@@ -52,12 +56,15 @@ ShortcutSheet::ShortcutSheet(QWidget* parent) : QDialog(parent) {
         headed = true;
       }
       const QKeySequence keys(QString::fromLatin1(spec.shortcut), QKeySequence::PortableText);
-      auto* cap = new Pill(keys.toString(QKeySequence::NativeText), Pill::Tone::plain, inside);
-      grid->addWidget(cap, row, 0, Qt::AlignLeft);
-      grid->addWidget(new InkLabel(what_it_does(spec), TextRole::body, Ink::text, inside), row++,
-                      1);
+      add_row(keys.toString(QKeySequence::NativeText), what_it_does(spec));
     }
   }
+  grid->setRowMinimumHeight(row++, space::s);
+  grid->addWidget(new InkLabel(tr("In the table of kegs"), TextRole::heading, Ink::text, inside),
+                  row++, 0, 1, 2);
+  add_row(tr("Enter"), tr("All about the chosen keg"));
+  add_row(tr("Space"), tr("Why its numbers are what they are"));
+  add_row(tr("A letter"), tr("Find a keg by tag, beer, state or place"));
   grid->setRowStretch(row, 1);
   auto* scroll = new QScrollArea(this);
   scroll->setFrameShape(QFrame::NoFrame);

@@ -17,7 +17,9 @@ AsOfDialog::AsOfDialog(const Context& context, QWidget* parent)
     : QDialog(parent), context_(context) {
   setWindowTitle(tr("The cellar as of a past time"));
   when_ = new WhenEdit(context.cellar);
-  when_->set_text(tr("yesterday 20:00"));
+  when_->setObjectName(QStringLiteral("as_of_time"));
+  // What can be typed is read in English.
+  when_->set_text(QStringLiteral("yesterday 20:00"));
   recorded_only_ = new QCheckBox(tr("Only what had been &recorded by then"));
   auto* form = new FormSection;
   form->add(tr("&As of"), when_, tr("Such as “24 Nov 18:00” or “Sun 09:00”."));

@@ -35,6 +35,7 @@ BottleChange::BottleChange(const Context& context, std::optional<cellar::Regulat
   regulator_->set_value(regulator);
   bottle_->set_value(bottle);
   tell();
+  guard_.watch(*this);
 }
 
 BottleChange::~BottleChange() { hush(*this); }
@@ -192,8 +193,13 @@ bool BottleChange::log() {
   regulator_->show_fault();
   bottle_->show_fault();
   when_->show_fault();
+  tag_->show_fault();
+  weight_->show_fault();
+  where_->show_fault();
+  by_->show_fault();
   if (!regulator_->fault().isEmpty() || !bottle_->fault().isEmpty() || !when_->fault().isEmpty() ||
-      !tag_->fault().isEmpty() || !weight_->fault().isEmpty() || !where_->fault().isEmpty())
+      !tag_->fault().isEmpty() || !weight_->fault().isEmpty() || !where_->fault().isEmpty() ||
+      !by_->fault().isEmpty())
     return false;
   const cellar::Outcome<cellar::ActId> outcome = context_.cellar.log(act());
   if (!outcome) {
@@ -212,6 +218,10 @@ bool BottleChange::log() {
              : tr("Logged the bottle change. Test its joints with soapy water."),
       true);
   return true;
+}
+
+void BottleChange::reject() {
+  if (guard_.lets_go(context_, this)) QDialog::reject();
 }
 
 }  // namespace ullage::ui

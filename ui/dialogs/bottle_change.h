@@ -10,6 +10,7 @@
 #include <optional>
 
 #include "ui/context.h"
+#include "ui/dialogs/leave_guard.h"
 #include "ui/widgets/entity_picker.h"
 #include "ui/widgets/quantity_edits.h"
 
@@ -33,7 +34,10 @@ class BottleChange : public QDialog {
   bool log();
   [[nodiscard]] QString warning() const;
 
+  void reject() override;
+
  private:
+  LeaveGuard guard_;
   void build();
   void tell();
   QWidget* build_test();

@@ -16,7 +16,9 @@ namespace {
 
 constexpr int longest_reason = 200;
 
-QString told_box(const char* text) { return QCoreApplication::translate("BoxPrompts", text); }
+struct BoxText {
+  Q_DECLARE_TR_FUNCTIONS(BoxText)
+};
 
 std::optional<QString> unless_empty(const QString& path) {
   return path.isEmpty() ? std::nullopt : std::optional(path);
@@ -33,8 +35,8 @@ QString with_ending(const QString& path, const QString& filter) {
 }  // namespace
 
 std::optional<QString> BoxPrompts::open_cellar_file(QWidget* parent) {
-  return unless_empty(QFileDialog::getOpenFileName(parent, told_box("Open a cellar"), {},
-                                                   told_box("Cellars (*.cellar);;All files (*)")));
+  return unless_empty(QFileDialog::getOpenFileName(
+      parent, BoxText::tr("Open a cellar"), {}, BoxText::tr("Cellars (*.cellar);;All files (*)")));
 }
 
 std::optional<QString> BoxPrompts::save_file(QWidget* parent, const QString& title,
@@ -58,7 +60,7 @@ bool BoxPrompts::confirm(QWidget* parent, const QString& question, const QString
 
 void BoxPrompts::tell(QWidget* parent, const QString& what, const QString& detail) {
   MessageBox box(what, detail, parent);
-  box.add_way(told_box("Close"), ButtonRole::plain);
+  box.add_way(BoxText::tr("Close"), ButtonRole::plain);
   box.ask();
 }
 
@@ -83,7 +85,7 @@ std::optional<QString> BoxPrompts::ask_reason(QWidget* parent, const QString& qu
     reason->show_fault();
     return reason->fault().isEmpty();
   });
-  box.add_way(told_box("Continue"), ButtonRole::primary);
+  box.add_way(BoxText::tr("Continue"), ButtonRole::primary);
   box.add_cancel();
   return box.ask() == 0 ? std::optional(q(reason->value())) : std::nullopt;
 }

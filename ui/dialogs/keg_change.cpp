@@ -44,6 +44,7 @@ KegChange::KegChange(const Context& context, std::optional<cellar::LineId> line,
   setObjectName(QStringLiteral("keg_change"));
   build();
   choose(line, on);
+  guard_.watch(*this);
 }
 
 KegChange::~KegChange() { hush(*this); }
@@ -200,8 +201,10 @@ bool KegChange::log() {
   line_->show_fault();
   on_->show_fault();
   when_->show_fault();
+  pressure_->show_fault();
+  by_->show_fault();
   if (!line_->fault().isEmpty() || !on_->fault().isEmpty() || !when_->fault().isEmpty() ||
-      !pressure_->fault().isEmpty()) {
+      !pressure_->fault().isEmpty() || !by_->fault().isEmpty()) {
     return false;
   }
   const QString words = in_words();
@@ -219,6 +222,10 @@ bool KegChange::log() {
   accept();
   context_.navigator.announce(tr("Logged: %1").arg(words), true);
   return true;
+}
+
+void KegChange::reject() {
+  if (guard_.lets_go(context_, this)) QDialog::reject();
 }
 
 }  // namespace ullage::ui

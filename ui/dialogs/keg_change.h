@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "ui/context.h"
+#include "ui/dialogs/leave_guard.h"
 #include "ui/widgets/entity_picker.h"
 #include "ui/widgets/quantity_edits.h"
 
@@ -32,7 +33,10 @@ class KegChange : public QDialog {
   void choose(std::optional<cellar::LineId> line, std::optional<cellar::KegId> on);
   [[nodiscard]] QString in_words() const;  // "K07 off, K09 on tap 3"
 
+  void reject() override;
+
  private:
+  LeaveGuard guard_;
   void build();
   void on_line();
   void on_keg();

@@ -33,6 +33,10 @@ class LogDayEdit final : public QDateEdit {
   bool focusNextPrevChild(bool next) override { return QWidget::focusNextPrevChild(next); }
 };
 
+struct LogPaperText {
+  Q_DECLARE_TR_FUNCTIONS(LogPaperText)
+};
+
 bool over_a_period(LogPaper which) {
   return which == LogPaper::line_cleaning || which == LogPaper::temperature ||
          which == LogPaper::gas || which == LogPaper::wastage;
@@ -41,24 +45,23 @@ bool over_a_period(LogPaper which) {
 }  // namespace
 
 QString title_of(LogPaper which) {
-  const auto words = [](const char* text) { return QCoreApplication::translate("LogPaper", text); };
   switch (which) {
     case LogPaper::line_cleaning:
-      return words("Line cleaning log");
+      return LogPaperText::tr("Line cleaning log");
     case LogPaper::temperature:
-      return words("Temperature log");
+      return LogPaperText::tr("Temperature log");
     case LogPaper::gas:
-      return words("Gas log");
+      return LogPaperText::tr("Gas log");
     case LogPaper::wastage:
-      return words("Wastage book");
+      return LogPaperText::tr("Wastage book");
     case LogPaper::round:
-      return words("Round sheet");
+      return LogPaperText::tr("Round sheet");
     case LogPaper::custody:
-      return words("Custody list");
+      return LogPaperText::tr("Custody list");
     case LogPaper::kegs:
-      return words("Keg list");
+      return LogPaperText::tr("Keg list");
     case LogPaper::recall:
-      return words("Recall list");
+      return LogPaperText::tr("Recall list");
   }
   return {};
 }

@@ -14,7 +14,9 @@
 namespace ullage::ui {
 namespace {
 
-QString paper_words(const char* text) { return QCoreApplication::translate("Papers", text); }
+struct PapersText {
+  Q_DECLARE_TR_FUNCTIONS(PapersText)
+};
 
 std::optional<LogPaper> log_of(Command command) {
   switch (command) {
@@ -41,14 +43,14 @@ std::optional<LogPaper> log_of(Command command) {
 
 void ask_and_export_calendar(const Context& context, QWidget* parent) {
   const std::optional<QString> path =
-      context.prompts.save_file(parent, paper_words("Export due work and ready dates"),
-                                QStringLiteral("cellar.ics"), paper_words("Calendar (*.ics)"));
+      context.prompts.save_file(parent, PapersText::tr("Export due work and ready dates"),
+                                QStringLiteral("cellar.ics"), PapersText::tr("Calendar (*.ics)"));
   if (path) save_calendar(context, *path);
 }
 
 void ask_and_import_kegs(const Context& context, QWidget* parent) {
   const std::optional<QString> path = context.prompts.open_file(
-      parent, paper_words("Import a keg list"), paper_words("CSV (*.csv *.txt)"));
+      parent, PapersText::tr("Import a keg list"), PapersText::tr("CSV (*.csv *.txt)"));
   if (!path) return;
   ImportKegs dialog(context, *path, parent);
   dialog.exec();
@@ -85,9 +87,8 @@ bool save_calendar(const Context& context, const QString& path) {
                        file.write(text.data(), static_cast<qint64>(text.size())) >= 0 &&
                        file.commit();
   context.navigator.announce(
-      written ? QCoreApplication::translate("Papers", "%n date(s) exported", nullptr,
-                                            static_cast<int>(items.size()))
-              : paper_words("Can’t write %1: %2.").arg(path, file.errorString()),
+      written ? PapersText::tr("%n date(s) exported", nullptr, static_cast<int>(items.size()))
+              : PapersText::tr("Can’t write %1: %2.").arg(path, file.errorString()),
       false);
   return written;
 }

@@ -71,6 +71,7 @@ RegisterKegs::RegisterKegs(const Context& context, QWidget* parent)
   on_kind();
   tell_count();
   tags_->line_edit()->setFocus();
+  guard_.watch(*this);
 }
 
 RegisterKegs::~RegisterKegs() { hush(*this); }
@@ -143,6 +144,10 @@ bool RegisterKegs::log() {
   context_.navigator.announce(
       tr("%n keg(s) registered", nullptr, static_cast<int>(registered_.size())), true);
   return true;
+}
+
+void RegisterKegs::reject() {
+  if (guard_.lets_go(context_, this)) QDialog::reject();
 }
 
 }  // namespace ullage::ui

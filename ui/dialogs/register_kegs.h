@@ -8,6 +8,7 @@
 #include <QDialog>
 
 #include "ui/context.h"
+#include "ui/dialogs/leave_guard.h"
 
 namespace ullage::ui {
 
@@ -28,7 +29,10 @@ class RegisterKegs : public QDialog {
   [[nodiscard]] TagListEdit& tags() { return *tags_; }
   [[nodiscard]] EntryFields& fields() { return *fields_; }
 
+  void reject() override;
+
  private:
+  LeaveGuard guard_;
   void on_kind();
   void tell_count();
 

@@ -153,7 +153,9 @@ QWidget* SettingsDialog::person_part() {
                                        {QStringLiteral("de"), QStringLiteral("Deutsch")}},
                                       this);
   language_->setObjectName(QStringLiteral("language"));
-  form->add(tr("&Language"), language_, tr("From the next start. German is begun, not finished."));
+  form->add(tr("&Language"), language_,
+            tr("From the next start. What is told of a keg in a sentence, and all paper, "
+               "stays English."));
   initials_ = new TextEdit(longest_initials, TextEdit::Lines::one, this);
   initials_->line_edit()->setObjectName(QStringLiteral("initials"));
   form->add(tr("&Initials"), initials_, tr("Put beside what you log. Leave empty for none."));

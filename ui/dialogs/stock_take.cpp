@@ -58,6 +58,7 @@ StockTake::StockTake(const Context& context, std::vector<cellar::KegId> kegs, QW
 
 void StockTake::show_keg() {
   refusal_->hide();
+  guard_.forget();
   if (at_ >= kegs_.size()) {
     heading_->setText(kegs_.empty() ? tr("Nothing to count") : tr("That was the last keg"));
     progress_->setText(
@@ -77,6 +78,7 @@ void StockTake::show_keg() {
   fields_ = new EntryFields(context_, start, {"keg"});
   if (QWidget* old = scroll_->takeWidget()) old->deleteLater();
   scroll_->setWidget(fields_);
+  guard_.watch(*fields_);
 }
 
 void StockTake::tell_progress() {
@@ -114,11 +116,17 @@ bool StockTake::log_and_go_on() {
   return true;
 }
 
-void StockTake::skip() { go_on(); }
+void StockTake::skip() {
+  if (guard_.lets_go(context_, this)) go_on();
+}
 
 void StockTake::go_on() {
   if (at_ < kegs_.size()) ++at_;
   show_keg();
+}
+
+void StockTake::reject() {
+  if (guard_.lets_go(context_, this)) QDialog::reject();
 }
 
 }  // namespace ullage::ui

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "ui/context.h"
+#include "ui/dialogs/leave_guard.h"
 
 class QPushButton;
 class QScrollArea;
@@ -31,7 +32,10 @@ class StockTake : public QDialog {
   bool log_and_go_on();
   void skip();
 
+  void reject() override;
+
  private:
+  LeaveGuard guard_;
   void show_keg();
   void tell_progress();
   void go_on();

@@ -11,6 +11,7 @@
 #include "ui/dialogs/forms/form_memory.h"
 #include "ui/dialogs/forms/hush.h"
 #include "ui/dialogs/forms/scrolled.h"
+#include "ui/dialogs/leave_guard.h"
 #include "ui/dialogs/transfer_step.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
@@ -387,11 +388,7 @@ void TransferForm::show_refusal(const Refusal& refusal) {
 }
 
 void TransferForm::reject() {
-  if (touched_ && !context_.prompts.confirm(this, tr("Leave without logging?"),
-                                            tr("What you typed would be lost."), tr("Leave"))) {
-    return;
-  }
-  QDialog::reject();
+  if (!touched_ || LeaveGuard::ask(context_, this)) QDialog::reject();
 }
 
 }  // namespace ullage::ui

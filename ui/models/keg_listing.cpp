@@ -12,7 +12,9 @@ namespace {
 
 using cellar::Phase;
 
-QString tr_listing(const char* text) { return QCoreApplication::translate("KegListing", text); }
+struct KegListingText {
+  Q_DECLARE_TR_FUNCTIONS(KegListingText)
+};
 
 // What wants a hand first comes first: stopped, to be looked at, on tap, ready,
 // on the way, fit to fill, to be cleaned, not known.
@@ -90,35 +92,35 @@ std::size_t count_of(const std::vector<KegRow>& rows, KegFilter filter) {
 QString filter_name(KegFilter filter) {
   switch (filter) {
     case KegFilter::ready:
-      return tr_listing("ready to use");
+      return KegListingText::tr("ready to use");
     case KegFilter::on_tap:
-      return tr_listing("on tap");
+      return KegListingText::tr("on tap");
     case KegFilter::carbonating:
-      return tr_listing("carbonating");
+      return KegListingText::tr("carbonating");
     case KegFilter::attention:
-      return tr_listing("need attention");
+      return KegListingText::tr("need attention");
     case KegFilter::empty:
-      return tr_listing("empty");
+      return KegListingText::tr("empty");
     case KegFilter::all:
       break;
   }
-  return tr_listing("in all");
+  return KegListingText::tr("in all");
 }
 
 QString order_name(KegOrder order) {
   switch (order) {
     case KegOrder::tag:
-      return tr_listing("Tag");
+      return KegListingText::tr("Tag");
     case KegOrder::use_next:
-      return tr_listing("Use next");
+      return KegListingText::tr("Use next");
     case KegOrder::state:
-      return tr_listing("State");
+      return KegListingText::tr("State");
     case KegOrder::level:
-      return tr_listing("Least left");
+      return KegListingText::tr("Least left");
     case KegOrder::ready_time:
       break;
   }
-  return tr_listing("Ready first");
+  return KegListingText::tr("Ready first");
 }
 
 std::vector<std::size_t> shown_kegs(const std::vector<KegRow>& rows, KegFilter filter,

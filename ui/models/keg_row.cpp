@@ -18,7 +18,9 @@ using cellar::ReadinessKind;
 using cellar::Severity;
 using report::Speaker;
 
-QString tr_row(const char* text) { return QCoreApplication::translate("KegRow", text); }
+struct KegRowText {
+  Q_DECLARE_TR_FUNCTIONS(KegRowText)
+};
 
 bool is_empty_phase(Phase p) {
   return p == Phase::dirty || p == Phase::clean || p == Phase::sanitised || p == Phase::purged;
@@ -26,18 +28,18 @@ bool is_empty_phase(Phase p) {
 
 QString contents_of(const KegStatus& k, const Speaker& speaker) {
   if (k.contents) return q(k.contents->beer.name);
-  if (k.hold_failed) return tr_row("failed its hold test");
+  if (k.hold_failed) return KegRowText::tr("failed its hold test");
   switch (k.phase) {
     case Phase::dirty:
-      return tr_row("empty, not clean");
+      return KegRowText::tr("empty, not clean");
     case Phase::clean:
-      return tr_row("empty, clean");
+      return KegRowText::tr("empty, clean");
     case Phase::sanitised:
-      return tr_row("empty, %1").arg(q(report::say(k.phase, speaker)));
+      return KegRowText::tr("empty, %1").arg(q(report::say(k.phase, speaker)));
     case Phase::purged:
-      return tr_row("clean, purged");
+      return KegRowText::tr("clean, purged");
     case Phase::unknown:
-      return tr_row("not known");
+      return KegRowText::tr("not known");
     default:
       return q(report::say(k.phase, speaker));
   }
@@ -47,7 +49,7 @@ QString whereabouts_of(const KegStatus& k, const Speaker& speaker) {
   QStringList parts;
   parts << q(speaker.printer.print(k.record.nominal));
   if (k.lent_to) {
-    parts << tr_row("lent to %1").arg(q(*k.lent_to));
+    parts << KegRowText::tr("lent to %1").arg(q(*k.lent_to));
   } else if (k.place) {
     parts << q(k.place->name);
   }
@@ -60,9 +62,9 @@ LevelView level_of(const KegStatus& k, const Speaker& speaker) {
     v.amount = split_number(q(speaker.printer.print(*k.level.left)));
     v.glasses = q(speaker.printer.print_glasses(k.level.left->value()));
   } else if (!k.contents && is_empty_phase(k.phase)) {
-    v.none = tr_row("empty");
+    v.none = KegRowText::tr("empty");
   } else {
-    v.none = tr_row("can’t tell");
+    v.none = KegRowText::tr("can’t tell");
   }
   if (k.level.of_brimful) {
     v.fraction = std::clamp(k.level.of_brimful->count(), 0.0, 1.0);
@@ -83,7 +85,7 @@ Co2View co2_of(const KegStatus& k, const Speaker& speaker) {
                          k.co2.now->high().count()};
     v.amount = split_number(q(speaker.printer.print(*k.co2.now)));
   } else if (k.contents) {
-    v.none = tr_row("can’t tell yet");
+    v.none = KegRowText::tr("can’t tell yet");
     if (k.co2.cant_tell) v.why = q(report::say(*k.co2.cant_tell, speaker));
   }
   return v;
@@ -100,11 +102,11 @@ Mark row_mark(const KegStatus& k) {
 QString verdict_words(const Co2View& v) {
   switch (v.verdict) {
     case Co2Verdict::below:
-      return tr_row("below its range");
+      return KegRowText::tr("below its range");
     case Co2Verdict::within:
-      return tr_row("in its range");
+      return KegRowText::tr("in its range");
     case Co2Verdict::above:
-      return tr_row("above its range");
+      return KegRowText::tr("above its range");
     case Co2Verdict::unknown:
       break;
   }
@@ -112,9 +114,10 @@ QString verdict_words(const Co2View& v) {
 }
 
 void speak(KegRow& row, const KegStatus& k, const Speaker& speaker) {
-  row.level_words = row.level.none.isEmpty()
-                        ? tr_row("%1 left, %2").arg(row.level.amount.whole(), row.level.glasses)
-                        : row.level.none;
+  row.level_words =
+      row.level.none.isEmpty()
+          ? KegRowText::tr("%1 left, %2").arg(row.level.amount.whole(), row.level.glasses)
+          : row.level.none;
   if (row.co2.now) {
     QStringList parts{row.co2.amount.whole()};
     if (const QString verdict = verdict_words(row.co2); !verdict.isEmpty()) {
@@ -125,17 +128,17 @@ void speak(KegRow& row, const KegStatus& k, const Speaker& speaker) {
     }
     row.co2_words = parts.join(QStringLiteral(", "));
   } else if (!row.co2.why.isEmpty()) {
-    row.co2_words = tr_row("Can’t tell yet: %1").arg(row.co2.why);
+    row.co2_words = KegRowText::tr("Can’t tell yet: %1").arg(row.co2.why);
   } else {
-    row.co2_words = row.holds_beer ? row.co2.none : tr_row("no beer in it");
+    row.co2_words = row.holds_beer ? row.co2.none : KegRowText::tr("no beer in it");
   }
   QStringList life;
   for (const cellar::LifeSpan& span : k.life) {
-    life << (span.forecast ? tr_row("likely %1 from %2") : tr_row("%1 from %2"))
+    life << (span.forecast ? KegRowText::tr("likely %1 from %2") : KegRowText::tr("%1 from %2"))
                 .arg(q(report::say(span.phase, speaker)), q(report::say_day(span.from, speaker)));
   }
-  row.life_words =
-      life.isEmpty() ? tr_row("nothing known of its past") : life.join(QStringLiteral("; "));
+  row.life_words = life.isEmpty() ? KegRowText::tr("nothing known of its past")
+                                  : life.join(QStringLiteral("; "));
 }
 
 }  // namespace
@@ -157,12 +160,13 @@ QString StopSign::whole() const {
 
 StopSign caution_of(const KegStatus& k, const Speaker& speaker) {
   if (k.lock) {
-    const QString agent = k.lock->agent.empty() ? tr_row("cleaner") : q(k.lock->agent);
-    QString rest = tr_row("%1 since %2").arg(agent, q(report::say_time(k.lock->since, speaker)));
+    const QString agent = k.lock->agent.empty() ? KegRowText::tr("cleaner") : q(k.lock->agent);
+    QString rest =
+        KegRowText::tr("%1 since %2").arg(agent, q(report::say_time(k.lock->since, speaker)));
     if (!k.lock->by.empty()) rest += QStringLiteral(", ") + q(k.lock->by);
-    return {tr_row("Do not serve"), rest};
+    return {KegRowText::tr("Do not serve"), rest};
   }
-  if (k.quarantined) return {tr_row("Held back"), q(report::say(*k.quarantined, speaker))};
+  if (k.quarantined) return {KegRowText::tr("Held back"), q(report::say(*k.quarantined, speaker))};
   return {};
 }
 

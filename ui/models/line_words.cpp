@@ -9,7 +9,9 @@ namespace ullage::ui {
 
 namespace {
 
-QString line_tr(const char* text) { return QCoreApplication::translate("LineWords", text); }
+struct LineText {
+  Q_DECLARE_TR_FUNCTIONS(LineText)
+};
 
 QString gradient_words(units::PressureGradient g, const units::Printer& print) {
   const bool feet = print.units.length == units::LengthUnit::foot;
@@ -27,17 +29,18 @@ LineWords line_words(const cellar::LineStatus& line, const cellar::CellarStatus&
                      const report::Speaker& speaker) {
   const units::Printer& print = speaker.printer;
   LineWords w;
-  w.tap = speaker.words == report::RegionalWords::us ? line_tr("Faucet %1").arg(q(line.record.tap))
-                                                     : line_tr("Tap %1").arg(q(line.record.tap));
+  w.tap = speaker.words == report::RegionalWords::us
+              ? LineText::tr("Faucet %1").arg(q(line.record.tap))
+              : LineText::tr("Tap %1").arg(q(line.record.tap));
   w.name = q(line.record.name);
   const cellar::KegStatus* keg = line.keg ? status.find(*line.keg) : nullptr;
-  w.beer = line_tr("Nothing on it");
+  w.beer = LineText::tr("Nothing on it");
   if (keg) {
     w.keg = q(keg->record.tag);
     w.beer = keg->contents ? q(keg->contents->beer.name) : w.keg;
-    w.set = keg->gas.on && keg->gas.set ? q(print.print(*keg->gas.set)) : line_tr("No gas");
+    w.set = keg->gas.on && keg->gas.set ? q(print.print(*keg->gas.set)) : LineText::tr("No gas");
     if (keg->gas.should_be)
-      w.should = line_tr("should be %1").arg(q(print.print(*keg->gas.should_be)));
+      w.should = LineText::tr("should be %1").arg(q(print.print(*keg->gas.should_be)));
   }
   if (line.pour && line.pour->outlook.glass_time) {
     const physics::PourTime& t = *line.pour->outlook.glass_time;
@@ -47,11 +50,12 @@ LineWords line_words(const cellar::LineStatus& line, const cellar::CellarStatus&
     w.glass = QStringLiteral("–");
   }
   w.cleaned = line.last_cleaned
-                  ? line_tr("Cleaned %1").arg(q(report::say_age(*line.last_cleaned, speaker)))
-                  : line_tr("No cleaning logged");
-  w.due = !line.clean_due ? line_tr("no rule set")
-          : line.overdue  ? line_tr("was due %1").arg(q(report::say_date(*line.clean_due, speaker)))
-                          : line_tr("due %1").arg(q(report::say_date(*line.clean_due, speaker)));
+                  ? LineText::tr("Cleaned %1").arg(q(report::say_age(*line.last_cleaned, speaker)))
+                  : LineText::tr("No cleaning logged");
+  w.due = !line.clean_due ? LineText::tr("no rule set")
+          : line.overdue
+              ? LineText::tr("was due %1").arg(q(report::say_date(*line.clean_due, speaker)))
+              : LineText::tr("due %1").arg(q(report::say_date(*line.clean_due, speaker)));
   w.state = q(report::say(line.state, speaker));
   if (!line.do_not_serve() && !line.overdue) {
     for (const cellar::Advice& a : line.advice) {
@@ -65,28 +69,28 @@ LineWords line_words(const cellar::LineStatus& line, const cellar::CellarStatus&
 
 QString glass_words(const cellar::PourOutlook& o, const report::Speaker& speaker) {
   if (!o.glass_time) return o.cant_tell ? q(report::say(*o.cant_tell, speaker)) : QString();
-  return line_tr("%1 (%2)").arg(
+  return LineText::tr("%1 (%2)").arg(
       q(speaker.printer.print(o.glass_time->likely)),
       q(speaker.printer.print_range(o.glass_time->low, o.glass_time->high)));
 }
 
-QString pressure_fact_name() { return line_tr("Pressure set"); }
+QString pressure_fact_name() { return LineText::tr("Pressure set"); }
 QString glass_fact_name(const report::LineSubject& s) {
-  return line_tr("A glass of %1").arg(q(s.speaker.printer.print(s.setting.glass)));
+  return LineText::tr("A glass of %1").arg(q(s.speaker.printer.print(s.setting.glass)));
 }
-QString cleaning_fact_name() { return line_tr("Cleaning"); }
+QString cleaning_fact_name() { return LineText::tr("Cleaning"); }
 
 namespace {
 
 QString right_length_words(const cellar::PourOutlook& o, const units::Printer& print) {
   const QString value = q(print.print(*o.right_length));
   if (!o.at_hand || !o.at_hand_time) return value;
-  return line_tr("%1; %2 fills it in %3")
+  return LineText::tr("%1; %2 fills it in %3")
       .arg(value, q(print.print(*o.at_hand)), q(print.print(*o.at_hand_time)));
 }
 
 QString handbook_words(const physics::RestrictionCompared& h, const units::Printer& print) {
-  return line_tr("%1; friction explains %2")
+  return LineText::tr("%1; friction explains %2")
       .arg(gradient_words(h.handbook, print), gradient_words(h.friction, print));
 }
 
@@ -104,25 +108,27 @@ QList<LineFact> pour_facts(std::shared_ptr<const report::LineSubject> subject) {
   };
   fact(pressure_fact_name(), q(print.print(s.pressure)), &report::set_pressure_grounds);
   if (o.should_be)
-    fact(line_tr("Pressure should be"), q(print.print(*o.should_be)), &report::should_be_grounds);
+    fact(LineText::tr("Pressure should be"), q(print.print(*o.should_be)),
+         &report::should_be_grounds);
   fact(glass_fact_name(*subject), glass_words(o, speaker), &report::glass_grounds);
   if (o.settles)
-    fact(line_tr("The beer settles at"), q(print.print(*o.settles)), &report::line_settles_grounds);
+    fact(LineText::tr("The beer settles at"), q(print.print(*o.settles)),
+         &report::line_settles_grounds);
   if (o.right_length && o.right_length->value() < 30)
-    fact(line_tr("Hose for a balanced pour"), right_length_words(o, print),
+    fact(LineText::tr("Hose for a balanced pour"), right_length_words(o, print),
          &report::right_length_grounds);
-  fact(line_tr("The line holds"), q(print.print(o.contents)), &report::contents_grounds);
-  fact(line_tr("Lifting the beer takes"), q(print.print(o.lift)), &report::lift_grounds);
+  fact(LineText::tr("The line holds"), q(print.print(o.contents)), &report::contents_grounds);
+  fact(LineText::tr("Lifting the beer takes"), q(print.print(o.lift)), &report::lift_grounds);
   if (o.handbook)
-    fact(line_tr("Handbook for this hose"), handbook_words(*o.handbook, print),
+    fact(LineText::tr("Handbook for this hose"), handbook_words(*o.handbook, print),
          &report::handbook_grounds);
-  facts << LineFact{line_tr("How it is known"),
+  facts << LineFact{LineText::tr("How it is known"),
                     s.timed_pours > 0
-                        ? line_tr("timed pours that count: %1").arg(s.timed_pours)
-                        : line_tr("hose as registered, between handbook and friction")};
+                        ? LineText::tr("timed pours that count: %1").arg(s.timed_pours)
+                        : LineText::tr("hose as registered, between handbook and friction")};
   if (o.journey && !o.journey->places.empty())
-    fact(line_tr("Above equilibrium, pouring"),
-         line_tr("%1 s in the line, %2 times at the end")
+    fact(LineText::tr("Above equilibrium, pouring"),
+         LineText::tr("%1 s in the line, %2 times at the end")
              .arg(q(print.number(units::in_seconds(o.journey->supersaturated), 1)),
                   q(print.number(o.journey->places.back().at_end.count(), 1))),
          &report::supersaturated_grounds);

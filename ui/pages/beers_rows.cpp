@@ -10,26 +10,28 @@
 namespace ullage::ui {
 namespace {
 
-QString tr_beers(const char* text) { return QCoreApplication::translate("BeersPage", text); }
+struct BeersRowsText {
+  Q_DECLARE_TR_FUNCTIONS(BeersRowsText)
+};
 
 QString sentence_of(const QStringList& parts) { return parts.join(QStringLiteral(" · ")); }
 
 QString days_words(std::int64_t days) {
-  return days == 1 ? tr_beers("1 day") : tr_beers("%1 days").arg(days);
+  return days == 1 ? BeersRowsText::tr("1 day") : BeersRowsText::tr("%1 days").arg(days);
 }
 
 QString storage_words(cellar::Storage storage) {
   switch (storage) {
     case cellar::Storage::cold:
-      return tr_beers("cold");
+      return BeersRowsText::tr("cold");
     case cellar::Storage::cool:
-      return tr_beers("cool");
+      return BeersRowsText::tr("cool");
     case cellar::Storage::cellar:
-      return tr_beers("at cellar temperature");
+      return BeersRowsText::tr("at cellar temperature");
     case cellar::Storage::unknown:
       break;
   }
-  return tr_beers("temperature not known");
+  return BeersRowsText::tr("temperature not known");
 }
 
 QString money(std::int64_t minor, const units::Printer& printer) {
@@ -46,21 +48,22 @@ QString say_waste(cellar::WasteReason reason, report::RegionalWords words) {
   using cellar::WasteReason;
   switch (reason) {
     case WasteReason::foam:
-      return words == report::RegionalWords::us ? tr_beers("Foam") : tr_beers("Fob");
+      return words == report::RegionalWords::us ? BeersRowsText::tr("Foam")
+                                                : BeersRowsText::tr("Fob");
     case WasteReason::line_cleaning:
-      return tr_beers("Line cleaning");
+      return BeersRowsText::tr("Line cleaning");
     case WasteReason::spoiled:
-      return tr_beers("Spoiled");
+      return BeersRowsText::tr("Spoiled");
     case WasteReason::short_fill:
-      return tr_beers("Short fill");
+      return BeersRowsText::tr("Short fill");
     case WasteReason::spill:
-      return tr_beers("Spilt");
+      return BeersRowsText::tr("Spilt");
     case WasteReason::given_away:
-      return tr_beers("Given away");
+      return BeersRowsText::tr("Given away");
     case WasteReason::other:
       break;
   }
-  return tr_beers("Other");
+  return BeersRowsText::tr("Other");
 }
 
 BeersRows::BeersRows(const Context& context, const cellar::CellarStatus& cellar,
@@ -86,7 +89,7 @@ RowAction BeersRows::task(cellar::KegId keg, const char* kind) const {
 }
 
 RowAction BeersRows::show(cellar::KegId keg) const {
-  return {tr_beers("Show"), QStringLiteral("show_keg"),
+  return {BeersRowsText::tr("Show"), QStringLiteral("show_keg"),
           [context = context_, keg] { context.navigator.show_keg(keg); }};
 }
 
@@ -96,20 +99,20 @@ std::vector<RowSpec> BeersRows::tap_next() const {
     const cellar::KegStatus* keg = cellar_.find(next.keg);
     if (keg == nullptr || !keg->contents) continue;
     RowSpec row;
-    row.title = tr_beers("%1.  %2").arg(next.rank).arg(name_of(next.keg));
+    row.title = BeersRowsText::tr("%1.  %2").arg(next.rank).arg(name_of(next.keg));
     QStringList words{q(report::say(keg->state, speaker_))};
-    words
-        << (keg->contents->best_by
-                ? tr_beers("best by %1").arg(q(report::say_date(*keg->contents->best_by, speaker_)))
-                : tr_beers("no best-by date"));
+    words << (keg->contents->best_by
+                  ? BeersRowsText::tr("best by %1")
+                        .arg(q(report::say_date(*keg->contents->best_by, speaker_)))
+                  : BeersRowsText::tr("no best-by date"));
     if (keg->cold_since) {
-      words
-          << tr_beers("in the cold since %1").arg(q(report::say_time(*keg->cold_since, speaker_)));
+      words << BeersRowsText::tr("in the cold since %1")
+                   .arg(q(report::say_time(*keg->cold_since, speaker_)));
     }
     row.words = sentence_of(words);
     if (keg->level.left) {
       row.number = q(speaker_.printer.print(*keg->level.left));
-      row.number_of = tr_beers("Left");
+      row.number_of = BeersRowsText::tr("Left");
       cellar::CellarStatus places;
       places.places = cellar_.places;
       row.reasons = [places = std::move(places), status = *keg, speaker = speaker_] {
@@ -125,13 +128,13 @@ std::vector<RowSpec> BeersRows::tap_next() const {
 QString BeersRows::where(const cellar::BatchInKeg& in) const {
   QStringList words{q(in.tag)};
   if (in.tap) {
-    words << (speaker_.words == report::RegionalWords::us ? tr_beers("on faucet %1")
-                                                          : tr_beers("on tap %1"))
+    words << (speaker_.words == report::RegionalWords::us ? BeersRowsText::tr("on faucet %1")
+                                                          : BeersRowsText::tr("on tap %1"))
                  .arg(q(*in.tap));
   } else if (!in.place.empty()) {
     words << q(in.place);
   }
-  if (in.held_back) words << tr_beers("held back");
+  if (in.held_back) words << BeersRowsText::tr("held back");
   return words.join(QStringLiteral(", "));
 }
 
@@ -139,27 +142,28 @@ RowSpec BeersRows::batch_row(const cellar::BatchStatus& batch) const {
   RowSpec row;
   row.title = batch.beer.name.empty()
                   ? q(batch.record.name)
-                  : tr_beers("%1, batch %2").arg(q(batch.beer.name), q(batch.record.name));
+                  : BeersRowsText::tr("%1, batch %2").arg(q(batch.beer.name), q(batch.record.name));
   QStringList words;
   if (batch.recall) {
     row.title_ink = Ink::danger;
-    words << tr_beers("RECALLED %1: %2")
+    words << BeersRowsText::tr("RECALLED %1: %2")
                  .arg(q(report::say_time(batch.recall->at, speaker_)), q(batch.recall->reason));
   }
   for (const cellar::BatchInKeg& in : batch.kegs) words << where(in);
   if (batch.gone()) {
-    words << (batch.kegs_before == 0   ? tr_beers("in no keg yet")
-              : batch.kegs_before == 1 ? tr_beers("was in 1 keg")
-                                       : tr_beers("was in %1 kegs").arg(batch.kegs_before));
+    words << (batch.kegs_before == 0 ? BeersRowsText::tr("in no keg yet")
+              : batch.kegs_before == 1
+                  ? BeersRowsText::tr("was in 1 keg")
+                  : BeersRowsText::tr("was in %1 kegs").arg(batch.kegs_before));
   }
   if (batch.best_by) {
-    words << tr_beers("best by %1").arg(q(report::say_date(*batch.best_by, speaker_)));
+    words << BeersRowsText::tr("best by %1").arg(q(report::say_date(*batch.best_by, speaker_)));
   }
   row.words = sentence_of(words);
   if (batch.left) {
     const QString left = q(speaker_.printer.print(*batch.left));
-    row.number = batch.some_cant_tell ? tr_beers("%1 and more").arg(left) : left;
-    row.number_of = tr_beers("Left of it");
+    row.number = batch.some_cant_tell ? BeersRowsText::tr("%1 and more").arg(left) : left;
+    row.number_of = BeersRowsText::tr("Left of it");
     row.reasons = [left_of = *batch.left, kegs = batch.kegs, speaker = speaker_] {
       report::Grounds g = report::grounds_by(report::laws::level, "Left of the batch",
                                              speaker.printer.print(left_of));
@@ -174,14 +178,14 @@ RowSpec BeersRows::batch_row(const cellar::BatchStatus& batch) const {
       return g;
     };
   } else if (!batch.kegs.empty()) {
-    row.number = tr_beers("can’t tell");
+    row.number = BeersRowsText::tr("can’t tell");
   }
   const cellar::BatchId id = batch.record.batch;
-  row.actions.push_back(
-      {tr_beers("Trace…"), QStringLiteral("trace"), [act = actions_.trace, id] { act(id); }});
+  row.actions.push_back({BeersRowsText::tr("Trace…"), QStringLiteral("trace"),
+                         [act = actions_.trace, id] { act(id); }});
   if (!batch.recall && !context_.cellar.read_only() && (!batch.gone() || batch.kegs_before > 0)) {
-    row.actions.push_back(
-        {tr_beers("Recall…"), QStringLiteral("recall"), [act = actions_.recall, id] { act(id); }});
+    row.actions.push_back({BeersRowsText::tr("Recall…"), QStringLiteral("recall"),
+                           [act = actions_.recall, id] { act(id); }});
   }
   return row;
 }
@@ -199,13 +203,13 @@ std::vector<RowSpec> BeersRows::cooling() const {
   for (const cellar::CoolingKeg& cooling : beers_.cooling) {
     RowSpec row;
     row.title = name_of(cooling.keg);
-    row.words = tr_beers("cold through about %1, between %2 and %3")
+    row.words = BeersRowsText::tr("cold through about %1, between %2 and %3")
                     .arg(q(report::say_time(cooling.there.likely, speaker_)),
                          q(report::say_time(cooling.there.earliest, speaker_)),
                          cooling.there.latest ? q(report::say_time(*cooling.there.latest, speaker_))
-                                              : tr_beers("not known"));
+                                              : BeersRowsText::tr("not known"));
     row.number = q(speaker_.printer.print(cooling.now));
-    row.number_of = tr_beers("Beer at");
+    row.number_of = BeersRowsText::tr("Beer at");
     if (const cellar::KegStatus* keg = cellar_.find(cooling.keg)) {
       cellar::CellarStatus places;
       places.places = cellar_.places;
@@ -227,12 +231,13 @@ std::vector<RowSpec> BeersRows::on_tap() const {
       RowSpec row;
       row.title = name_of(in.keg);
       const std::int64_t days = days_between(in.fresh.since, speaker_.now);
-      QStringList words{
-          tr_beers("tapped %1 ago, %2").arg(days_words(days), storage_words(in.fresh.storage))};
+      QStringList words{BeersRowsText::tr("tapped %1 ago, %2")
+                            .arg(days_words(days), storage_words(in.fresh.storage))};
       if (in.fresh.keeps_until) {
         const std::int64_t left = days_between(speaker_.now, *in.fresh.keeps_until);
-        words << (left < 0 ? tr_beers("%1 over what it keeps like this").arg(days_words(-left))
-                           : tr_beers("keeps about %1 more").arg(days_words(left)));
+        words << (left < 0
+                      ? BeersRowsText::tr("%1 over what it keeps like this").arg(days_words(-left))
+                      : BeersRowsText::tr("keeps about %1 more").arg(days_words(left)));
         if (left < 0) row.title_ink = Ink::warning;
       }
       row.words = sentence_of(words);
@@ -250,13 +255,14 @@ std::vector<RowSpec> BeersRows::hops() const {
     row.title = name_of(h.keg);
     row.title_ink = h.overdue ? Ink::warning : Ink::text;
     const QString since = q(report::say_time(h.since, speaker_));
-    row.words = h.overdue ? tr_beers("%1 in since %2: take them out").arg(q(h.hops), since)
-                          : tr_beers("%1 in since %2 · next look %3")
+    row.words = h.overdue ? BeersRowsText::tr("%1 in since %2: take them out").arg(q(h.hops), since)
+                          : BeersRowsText::tr("%1 in since %2 · next look %3")
                                 .arg(q(h.hops), since, q(report::say_day(h.look_at, speaker_)));
-    row.actions.push_back(
-        {tr_beers("Hops out…"), QStringLiteral("hops_out"), [context = context_, keg = h.keg] {
-           context.navigator.open_task({"hops_out", cellar::subject(keg), {}, {}});
-         }});
+    row.actions.push_back({BeersRowsText::tr("Hops out…"), QStringLiteral("hops_out"),
+                           [context = context_, keg = h.keg] {
+                             context.navigator.open_task(
+                                 {"hops_out", cellar::subject(keg), {}, {}});
+                           }});
     rows.push_back(std::move(row));
   }
   return rows;
@@ -267,17 +273,19 @@ std::vector<RowSpec> BeersRows::wasted() const {
   for (const cellar::WasteLine& waste : beers_.wasted) {
     RowSpec row;
     row.title = say_waste(waste.reason, speaker_.words);
-    QStringList words{waste.times == 1 ? tr_beers("once") : tr_beers("%1 times").arg(waste.times)};
+    QStringList words{waste.times == 1 ? BeersRowsText::tr("once")
+                                       : BeersRowsText::tr("%1 times").arg(waste.times)};
     if (waste.cost_minor) {
       const QString cost = money(*waste.cost_minor, speaker_.printer);
-      words << (waste.some_without_price ? tr_beers("cost %1 and more: some has no price").arg(cost)
-                                         : tr_beers("cost %1").arg(cost));
+      words << (waste.some_without_price
+                    ? BeersRowsText::tr("cost %1 and more: some has no price").arg(cost)
+                    : BeersRowsText::tr("cost %1").arg(cost));
     } else {
-      words << tr_beers("no price known");
+      words << BeersRowsText::tr("no price known");
     }
     row.words = sentence_of(words);
     row.number = q(speaker_.printer.print(waste.volume));
-    row.number_of = tr_beers("Lost");
+    row.number_of = BeersRowsText::tr("Lost");
     rows.push_back(std::move(row));
   }
   return rows;
@@ -291,20 +299,20 @@ std::vector<RowSpec> BeersRows::away() const {
     row.title_ink = away.overdue ? Ink::warning : Ink::text;
     QStringList words;
     if (away.lent_to) {
-      words << tr_beers("with %1").arg(q(*away.lent_to));
+      words << BeersRowsText::tr("with %1").arg(q(*away.lent_to));
     } else {
-      words << (away.owner == cellar::Owner::rented ? tr_beers("rented")
-                                                    : tr_beers("the supplier’s"));
+      words << (away.owner == cellar::Owner::rented ? BeersRowsText::tr("rented")
+                                                    : BeersRowsText::tr("the supplier’s"));
     }
-    words << tr_beers("since %1, %2")
+    words << BeersRowsText::tr("since %1, %2")
                  .arg(q(report::say_time(away.since, speaker_)), days_words(away.days));
     if (away.due_back) {
       const QString due = q(report::say_date(*away.due_back, speaker_));
-      words << (away.overdue ? tr_beers("was due back %1").arg(due)
-                             : tr_beers("due back %1").arg(due));
+      words << (away.overdue ? BeersRowsText::tr("was due back %1").arg(due)
+                             : BeersRowsText::tr("due back %1").arg(due));
     }
     if (away.deposit_minor) {
-      words << tr_beers("deposit %1").arg(money(*away.deposit_minor, speaker_.printer));
+      words << BeersRowsText::tr("deposit %1").arg(money(*away.deposit_minor, speaker_.printer));
     }
     row.words = sentence_of(words);
     if (away.lent_to) row.actions.push_back(task(away.keg, "returned"));

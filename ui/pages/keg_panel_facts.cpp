@@ -18,7 +18,9 @@ namespace ullage::ui {
 
 namespace {
 
-QString tr_facts(const char* text) { return QCoreApplication::translate("KegPanel", text); }
+struct KegFactsText {
+  Q_DECLARE_TR_FUNCTIONS(KegFactsText)
+};
 
 using KegReasons = report::Grounds (*)(const report::KegSubject&);
 
@@ -36,59 +38,60 @@ QString joined(std::initializer_list<QString> parts) {
 }
 
 Fact gas_fact(const cellar::KegStatus& keg, const report::Speaker& speaker) {
-  if (!keg.gas.on) return {tr_facts("Gas"), tr_facts("off")};
-  const QString set =
-      keg.gas.set ? q(speaker.printer.print(*keg.gas.set)) : tr_facts("on, pressure not known");
-  const QString since = keg.gas.since
-                            ? tr_facts("since %1").arg(q(report::say_time(*keg.gas.since, speaker)))
-                            : QString();
-  return {tr_facts("Gas"), joined({set, since})};
+  if (!keg.gas.on) return {KegFactsText::tr("Gas"), KegFactsText::tr("off")};
+  const QString set = keg.gas.set ? q(speaker.printer.print(*keg.gas.set))
+                                  : KegFactsText::tr("on, pressure not known");
+  const QString since =
+      keg.gas.since ? KegFactsText::tr("since %1").arg(q(report::say_time(*keg.gas.since, speaker)))
+                    : QString();
+  return {KegFactsText::tr("Gas"), joined({set, since})};
 }
 
 void add_beer_facts(std::vector<Fact>& facts, const cellar::KegStatus& keg,
                     const report::Speaker& speaker) {
   const units::Printer& print = speaker.printer;
   const cellar::Contents& beer = *keg.contents;
-  facts.push_back({beer.filled_by_us ? tr_facts("Filled") : tr_facts("Received"),
+  facts.push_back({beer.filled_by_us ? KegFactsText::tr("Filled") : KegFactsText::tr("Received"),
                    q(report::say_time(beer.since, speaker))});
   if (keg.level.left) {
     facts.push_back(
-        {tr_facts("Left"),
+        {KegFactsText::tr("Left"),
          joined({q(print.print(*keg.level.left)), q(print.print_glasses(keg.level.left->value())),
-                 keg.level.measured_at
-                     ? tr_facts("told %1").arg(q(report::say_age(*keg.level.measured_at, speaker)))
-                     : QString()}),
+                 keg.level.measured_at ? KegFactsText::tr("told %1").arg(
+                                             q(report::say_age(*keg.level.measured_at, speaker)))
+                                       : QString()}),
          &report::level_grounds});
   } else {
-    facts.push_back({tr_facts("Left"),
+    facts.push_back({KegFactsText::tr("Left"),
                      keg.level.cant_tell ? q(report::say(*keg.level.cant_tell, speaker))
-                                         : tr_facts("can’t tell"),
+                                         : KegFactsText::tr("can’t tell"),
                      &report::level_grounds});
   }
   if (keg.level.runs_out) {
     const auto words = cellar::message(cellar::MessageKey::level_runs_out, *keg.level.runs_out);
-    facts.push_back({tr_facts("Runs out"), q(report::say(words, speaker))});
+    facts.push_back({KegFactsText::tr("Runs out"), q(report::say(words, speaker))});
   }
   facts.push_back(gas_fact(keg, speaker));
   if (keg.gas.should_be) {
-    facts.push_back({tr_facts("Should be"),
-                     tr_facts("%1 to hold its CO₂").arg(q(print.print(*keg.gas.should_be))),
+    facts.push_back({KegFactsText::tr("Should be"),
+                     KegFactsText::tr("%1 to hold its CO₂").arg(q(print.print(*keg.gas.should_be))),
                      &report::serving_pressure_grounds});
   }
   if (keg.co2.uptake) {
-    facts.push_back(
-        {tr_facts("Takes up CO₂"), q(report::say(cellar::uptake_words(*keg.co2.uptake), speaker))});
+    facts.push_back({KegFactsText::tr("Takes up CO₂"),
+                     q(report::say(cellar::uptake_words(*keg.co2.uptake), speaker))});
   }
   if (keg.beer_temperature) {
-    facts.push_back(
-        {tr_facts("Beer at"), q(print.print(*keg.beer_temperature)), &report::temperature_grounds});
+    facts.push_back({KegFactsText::tr("Beer at"), q(print.print(*keg.beer_temperature)),
+                     &report::temperature_grounds});
   }
   if (keg.cold_since) {
-    facts.push_back({tr_facts("In the cold"),
-                     tr_facts("since %1").arg(q(report::say_time(*keg.cold_since, speaker)))});
+    facts.push_back(
+        {KegFactsText::tr("In the cold"),
+         KegFactsText::tr("since %1").arg(q(report::say_time(*keg.cold_since, speaker)))});
   }
   if (beer.best_by)
-    facts.push_back({tr_facts("Best by"), q(report::say_date(*beer.best_by, speaker))});
+    facts.push_back({KegFactsText::tr("Best by"), q(report::say_date(*beer.best_by, speaker))});
 }
 
 std::vector<Fact> facts_of(const PanelSubject& subject) {
@@ -98,24 +101,25 @@ std::vector<Fact> facts_of(const PanelSubject& subject) {
   std::vector<Fact> facts;
   if (keg.contents) add_beer_facts(facts, keg, speaker);
   if (keg.line) {
-    const QString word =
-        speaker.words == report::RegionalWords::us ? tr_facts("Faucet") : tr_facts("Tap");
+    const QString word = speaker.words == report::RegionalWords::us ? KegFactsText::tr("Faucet")
+                                                                    : KegFactsText::tr("Tap");
     facts.push_back({word, joined({q(keg.line->tap), q(keg.line->name)})});
   }
   if (!keg.contents && keg.phase_since) {
-    facts.push_back({tr_facts("Like this"),
-                     tr_facts("since %1").arg(q(report::say_time(*keg.phase_since, speaker)))});
+    facts.push_back(
+        {KegFactsText::tr("Like this"),
+         KegFactsText::tr("since %1").arg(q(report::say_time(*keg.phase_since, speaker)))});
   }
   if (keg.hold_result)
-    facts.push_back({tr_facts("Hold test"), q(report::say(*keg.hold_result, speaker))});
-  if (keg.place) facts.push_back({tr_facts("Stands in"), q(keg.place->name)});
-  facts.push_back({tr_facts("Holds"), tr_facts("%1, %2 to the brim")
-                                          .arg(q(print.print(keg.record.nominal)),
-                                               q(print.print(keg.record.brimful)))});
+    facts.push_back({KegFactsText::tr("Hold test"), q(report::say(*keg.hold_result, speaker))});
+  if (keg.place) facts.push_back({KegFactsText::tr("Stands in"), q(keg.place->name)});
+  facts.push_back({KegFactsText::tr("Holds"), KegFactsText::tr("%1, %2 to the brim")
+                                                  .arg(q(print.print(keg.record.nominal)),
+                                                       q(print.print(keg.record.brimful)))});
   if (keg.record.tare)
-    facts.push_back({tr_facts("Empty weight"), q(print.print(*keg.record.tare))});
+    facts.push_back({KegFactsText::tr("Empty weight"), q(print.print(*keg.record.tare))});
   if (keg.record.rated_pressure) {
-    facts.push_back({tr_facts("Rated for"), q(print.print(*keg.record.rated_pressure))});
+    facts.push_back({KegFactsText::tr("Rated for"), q(print.print(*keg.record.rated_pressure))});
   }
   return facts;
 }
@@ -136,11 +140,11 @@ class StepRow final : public QWidget {
     const QString name = q(report::say_kind(step.kind, speaker));
     QString words;
     if (!step.done_at) {
-      words = tr_facts("%1: not done").arg(name);
+      words = KegFactsText::tr("%1: not done").arg(name);
     } else {
-      words = tr_facts("%1 %2").arg(name, q(report::say_age(*step.done_at, speaker)));
+      words = KegFactsText::tr("%1 %2").arg(name, q(report::say_age(*step.done_at, speaker)));
       if (step.result) words += QStringLiteral(". ") + q(report::say(*step.result, speaker));
-      if (!step.still_counts) words += tr_facts(" (no longer counts)");
+      if (!step.still_counts) words += KegFactsText::tr(" (no longer counts)");
     }
     mark_->set(step.done_at && step.still_counts ? Mark::dot
                : step.done_at                    ? Mark::half_ring

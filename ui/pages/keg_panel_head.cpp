@@ -30,7 +30,9 @@ struct Warned {
   std::optional<cellar::SubjectRef> entries_of;
 };
 
-QString tr_head(const char* text) { return QCoreApplication::translate("KegPanel", text); }
+struct KegHeadText {
+  Q_DECLARE_TR_FUNCTIONS(KegHeadText)
+};
 
 std::vector<Warned> warnings_of(const PanelSubject& subject) {
   const cellar::KegStatus& keg = subject.keg;
@@ -38,39 +40,40 @@ std::vector<Warned> warnings_of(const PanelSubject& subject) {
   const report::Speaker& speaker = subject.speaker;
   std::vector<Warned> all;
   if (keg.lock) {
-    all.push_back({cellar::Severity::danger,
-                   caution_of(keg, speaker).whole(),
-                   tr_head("Cleaner may stand in %1. Flush it, check what runs out and release it "
-                           "before a glass is poured. The agent’s label and your local rules go "
-                           "first.")
-                       .arg(q(keg.lock->line_name)),
-                   task_label("line_released", speaker.words),
-                   cellar::SuggestedTask{"line_released", cellar::subject(keg.lock->line), {}},
-                   {}});
+    all.push_back(
+        {cellar::Severity::danger,
+         caution_of(keg, speaker).whole(),
+         KegHeadText::tr("Cleaner may stand in %1. Flush it, check what runs out and release it "
+                         "before a glass is poured. The agent’s label and your local rules go "
+                         "first.")
+             .arg(q(keg.lock->line_name)),
+         task_label("line_released", speaker.words),
+         cellar::SuggestedTask{"line_released", cellar::subject(keg.lock->line), {}},
+         {}});
   }
   if (keg.quarantined) {
-    const QString since =
-        keg.quarantined_since
-            ? tr_head("Since %1. ").arg(q(report::say_time(*keg.quarantined_since, speaker)))
-            : QString();
+    const QString since = keg.quarantined_since
+                              ? KegHeadText::tr("Since %1. ")
+                                    .arg(q(report::say_time(*keg.quarantined_since, speaker)))
+                              : QString();
     all.push_back({cellar::Severity::danger,
-                   tr_head("Held back – %1").arg(q(report::say(*keg.quarantined, speaker))),
-                   since + tr_head("Not to be served or filled until it is cleared."),
+                   KegHeadText::tr("Held back – %1").arg(q(report::say(*keg.quarantined, speaker))),
+                   since + KegHeadText::tr("Not to be served or filled until it is cleared."),
                    task_label("cleared", speaker.words),
                    cellar::SuggestedTask{"cleared", about, {}},
                    {}});
   }
   for (const cellar::DoesntFit& odd : keg.doesnt_fit) {
     all.push_back({cellar::Severity::warning,
-                   tr_head("An entry doesn’t fit"),
+                   KegHeadText::tr("An entry doesn’t fit"),
                    q(report::say(odd.why, speaker)),
-                   tr_head("Look at the entries"),
+                   KegHeadText::tr("Look at the entries"),
                    {},
                    about});
   }
   if (keg.lent_to) {
     all.push_back({cellar::Severity::info,
-                   tr_head("Lent to %1").arg(q(*keg.lent_to)),
+                   KegHeadText::tr("Lent to %1").arg(q(*keg.lent_to)),
                    {},
                    task_label("returned", speaker.words),
                    cellar::SuggestedTask{"returned", about, {}},
@@ -108,12 +111,12 @@ QString batch_line(const PanelSubject& subject) {
   if (!contents) return {};
   QStringList parts;
   if (!contents->batch_record.name.empty()) {
-    parts << tr_head("Batch %1").arg(q(contents->batch_record.name));
+    parts << KegHeadText::tr("Batch %1").arg(q(contents->batch_record.name));
   }
   if (!contents->beer.style.empty()) parts << q(contents->beer.style);
   if (contents->abv) parts << q(subject.speaker.printer.print(*contents->abv));
   if (!contents->beer.allergens.empty()) {
-    parts << tr_head("contains %1").arg(q(contents->beer.allergens));
+    parts << KegHeadText::tr("contains %1").arg(q(contents->beer.allergens));
   }
   return parts.join(QStringLiteral(" · "));
 }

@@ -18,7 +18,9 @@ namespace ullage::ui {
 
 namespace {
 
-QString tr_ready(const char* text) { return QCoreApplication::translate("KegPanel", text); }
+struct ReadinessText {
+  Q_DECLARE_TR_FUNCTIONS(ReadinessText)
+};
 
 // What the numbers of this keg stand on, with the age of each.
 QStringList stands_on(const PanelSubject& subject) {
@@ -30,23 +32,23 @@ QStringList stands_on(const PanelSubject& subject) {
   QStringList lines;
   if (!keg.contents) return lines;
   if (keg.gas.set && keg.gas.on) {
-    lines << aged(tr_ready("Gas set to %1").arg(q(speaker.printer.print(*keg.gas.set))),
+    lines << aged(ReadinessText::tr("Gas set to %1").arg(q(speaker.printer.print(*keg.gas.set))),
                   keg.gas.since);
   }
   if (keg.beer_temperature) {
-    lines << tr_ready("Beer at %1").arg(q(speaker.printer.print(*keg.beer_temperature)));
+    lines << ReadinessText::tr("Beer at %1").arg(q(speaker.printer.print(*keg.beer_temperature)));
   }
   if (keg.level.left) {
-    lines << aged(tr_ready("%1 in it").arg(q(speaker.printer.print(*keg.level.left))),
+    lines << aged(ReadinessText::tr("%1 in it").arg(q(speaker.printer.print(*keg.level.left))),
                   keg.level.measured_at);
   }
   if (keg.co2.now) {
     if (const units::Contribution* widest = keg.co2.now->largest()) {
-      lines << tr_ready("Most of the ± comes from: %1").arg(q(widest->source.name));
+      lines << ReadinessText::tr("Most of the ± comes from: %1").arg(q(widest->source.name));
     }
     const report::Law& law = report::laws::carbonation;
     lines << q(std::string(law.words));
-    lines << tr_ready("Sources and limits: %1, “%2”.")
+    lines << ReadinessText::tr("Sources and limits: %1, “%2”.")
                  .arg(q(std::string(law.document)), q(std::string(law.section)));
   }
   return lines;

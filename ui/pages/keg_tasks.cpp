@@ -13,7 +13,9 @@ namespace {
 using cellar::Phase;
 using report::RegionalWords;
 
-QString tr_task(const char* text) { return QCoreApplication::translate("KegTasks", text); }
+struct KegTasksText {
+  Q_DECLARE_TR_FUNCTIONS(KegTasks)
+};
 
 struct TaskWords {
   std::string_view kind;
@@ -91,14 +93,16 @@ std::span<const std::string_view> usual_after(Phase phase) {
 
 QString task_label(std::string_view kind, RegionalWords words) {
   if (kind == "tapped") {
-    return words == RegionalWords::us ? tr_task("Tap it…") : tr_task("Put on tap…");
+    return words == RegionalWords::us ? KegTasksText::tr("Tap it…")
+                                      : KegTasksText::tr("Put on tap…");
   }
   if (kind == "sanitised") {
-    return words == RegionalWords::us ? tr_task("Sanitize…") : tr_task("Sanitise…");
+    return words == RegionalWords::us ? KegTasksText::tr("Sanitize…")
+                                      : KegTasksText::tr("Sanitise…");
   }
   const auto* at = std::find_if(task_words.begin(), task_words.end(),
                                 [kind](const TaskWords& t) { return t.kind == kind; });
-  return at == task_words.end() ? tr_task("Open the form…") : tr_task(at->words);
+  return at == task_words.end() ? KegTasksText::tr("Open the form…") : KegTasksText::tr(at->words);
 }
 
 std::vector<LikelyTask> likely_tasks(const cellar::KegStatus& keg, RegionalWords words) {

@@ -13,6 +13,7 @@
 
 #include "ui/context.h"
 #include "ui/pages/keg_panel.h"
+#include "ui/pages/keg_row_reasons.h"
 #include "ui/pages/kegs_bar.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
@@ -110,6 +111,7 @@ QWidget* KegsPage::build_table_side() {
   column->addWidget(bar_);
   stack_ = new QStackedWidget(side);
   table_ = new KegTableView(*model_, stack_);
+  new KegRowReasons(*table_, context_);
   no_kegs_ = new EmptyState(
       Icon::keg, tr("No kegs yet"),
       tr("Register your kegs and say what is in them now. What you don’t know can stay open."),

@@ -55,19 +55,41 @@ qreal draw_elided(QPainter& painter, qreal x, qreal baseline, qreal width, const
   return x + metrics.horizontalAdvance(fits);
 }
 
-void draw_number(QPainter& painter, qreal mark_x, qreal baseline, qreal right, const QString& value,
-                 const QString& error, const QColor& value_colour, const CellStyle& style) {
+namespace {
+
+// Where a number begins whose decimal mark stands at mark_x, and where its error does.
+struct NumberPlace {
+  qreal value, error;
+};
+NumberPlace place_of_number(qreal mark_x, const QString& value, const CellStyle& style) {
   const QFontMetricsF metrics(style.body);
   const auto mark = std::find_if(value.begin(), value.end(), [](QChar c) {
     return c == QLatin1Char('.') || c == QLatin1Char(',');
   });
   const QString whole = value.left(mark - value.begin());
+  return {mark_x - metrics.horizontalAdvance(whole),
+          mark_x + metrics.horizontalAdvance(QStringLiteral(".00")) + 3};
+}
+
+}  // namespace
+
+void draw_number(QPainter& painter, qreal mark_x, qreal baseline, qreal right, const QString& value,
+                 const QString& error, const QColor& value_colour, const CellStyle& style) {
+  const NumberPlace place = place_of_number(mark_x, value, style);
   painter.setFont(style.body);
   painter.setPen(value_colour);
-  painter.drawText(QPointF(mark_x - metrics.horizontalAdvance(whole), baseline), value);
-  const qreal error_from = mark_x + metrics.horizontalAdvance(QStringLiteral(".00")) + 3;
-  draw_elided(painter, error_from, baseline, right - error_from, style.small,
+  painter.drawText(QPointF(place.value, baseline), value);
+  draw_elided(painter, place.error, baseline, right - place.error, style.small,
               style.theme->text_secondary, error);
+}
+
+QRectF number_rect(qreal mark_x, qreal baseline, qreal right, const QString& value,
+                   const QString& error, const CellStyle& style) {
+  const NumberPlace place = place_of_number(mark_x, value, style);
+  const QFontMetricsF metrics(style.body);
+  const qreal end = place.error + QFontMetricsF(style.small).horizontalAdvance(error);
+  return {place.value, baseline - metrics.ascent(), std::min(end, right) - place.value,
+          metrics.height()};
 }
 
 qreal on_pixel(const QPainter& painter, qreal position) {

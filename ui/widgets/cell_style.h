@@ -39,6 +39,10 @@ qreal draw_elided(QPainter&, qreal x, qreal baseline, qreal width, const QFont&,
 void draw_number(QPainter&, qreal mark_x, qreal baseline, qreal right, const QString& value,
                  const QString& error, const QColor& value_colour, const CellStyle&);
 
+// The room that number and error take when drawn so, a line high.
+[[nodiscard]] QRectF number_rect(qreal mark_x, qreal baseline, qreal right, const QString& value,
+                                 const QString& error, const CellStyle&);
+
 // A line's position on whole device pixels, so that thin lines stay sharp.
 [[nodiscard]] qreal on_pixel(const QPainter&, qreal);
 

@@ -64,22 +64,39 @@ void paint_co2_gauge(QPainter& painter, const QRectF& box, const Co2View& co2, d
   painter.restore();
 }
 
+namespace {
+
+qreal co2_text_left(const QRectF& gauge, const CellStyle& style) {
+  return style.compact ? gauge.right() + cell_margin : gauge.left();
+}
+qreal co2_mark(qreal text_left, const CellStyle& style) {
+  return text_left + QFontMetricsF(style.body).horizontalAdvance(QStringLiteral("0"));
+}
+
+}  // namespace
+
+QRectF co2_number_rect(const QRectF& cell, const Co2View& co2, const CellStyle& style) {
+  if (!co2.now) return {};
+  const qreal left = co2_text_left(co2_gauge_rect(cell, style), style);
+  return number_rect(co2_mark(left, style), first_baseline(cell, style), cell.right(),
+                     co2.amount.value, co2.amount.error, style);
+}
+
 void paint_co2_cell(QPainter& painter, const QRectF& cell, const Co2View& co2, double top,
                     const CellStyle& style) {
   const Theme& theme = *style.theme;
   const QRectF gauge = co2_gauge_rect(cell, style);
   paint_co2_gauge(painter, gauge, co2, top, theme);
   const qreal first = first_baseline(cell, style);
-  const qreal text_left = style.compact ? gauge.right() + cell_margin : gauge.left();
+  const qreal text_left = co2_text_left(gauge, style);
   const qreal room = cell.right() - text_left - 2;
   if (!co2.now) {
     draw_elided(painter, text_left, first, room, style.small, theme.text_secondary, co2.none);
     return;
   }
   const bool above = co2.verdict == cellar::Co2Verdict::above;
-  const qreal mark = text_left + QFontMetricsF(style.body).horizontalAdvance(QStringLiteral("0"));
-  draw_number(painter, mark, first, cell.right(), co2.amount.value, co2.amount.error,
-              above ? theme.danger_ink : theme.text, style);
+  draw_number(painter, co2_mark(text_left, style), first, cell.right(), co2.amount.value,
+              co2.amount.error, above ? theme.danger_ink : theme.text, style);
 }
 
 }  // namespace ullage::ui

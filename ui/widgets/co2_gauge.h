@@ -18,6 +18,9 @@ namespace ullage::ui {
 void paint_co2_gauge(QPainter&, const QRectF&, const Co2View&, double top, const Theme&);
 void paint_co2_cell(QPainter&, const QRectF& cell, const Co2View&, double top, const CellStyle&);
 
+// Where the number stands in the cell; empty when there is none.
+[[nodiscard]] QRectF co2_number_rect(const QRectF& cell, const Co2View&, const CellStyle&);
+
 // Where the gauge lies in a cell: the header's scale uses it too.
 [[nodiscard]] QRectF co2_gauge_rect(const QRectF& cell, const CellStyle&);
 

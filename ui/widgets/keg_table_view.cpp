@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/keg_table_view.h"
 
+#include <QContextMenuEvent>
 #include <QFontMetricsF>
 #include <QKeyEvent>
 #include <QPainter>
@@ -9,6 +10,8 @@
 #include <cmath>
 
 #include "ui/theme/theme.h"
+#include "ui/widgets/co2_gauge.h"
+#include "ui/widgets/level_cell.h"
 
 namespace ullage::ui {
 
@@ -149,6 +152,10 @@ void KegTableView::keyPressEvent(QKeyEvent* event) {
     if (currentIndex().isValid()) emit opened();
     return;
   }
+  if (event->key() == Qt::Key_Space) {
+    if (currentIndex().isValid()) emit reasons_of_row(row_rect(currentIndex().row()));
+    return;
+  }
   QTableView::keyPressEvent(event);
 }
 
@@ -160,8 +167,68 @@ void KegTableView::hover(int row) {
 }
 
 void KegTableView::mouseMoveEvent(QMouseEvent* event) {
-  hover(indexAt(event->position().toPoint()).row());
+  const QPoint at = event->position().toPoint();
+  hover(indexAt(at).row());
+  viewport()->setCursor(number_under(at).isValid() ? Qt::PointingHandCursor : Qt::ArrowCursor);
   QTableView::mouseMoveEvent(event);
+}
+
+// A click on a number asks for its reasons; it chooses the row, but does not open it.
+void KegTableView::mouseReleaseEvent(QMouseEvent* event) {
+  const QModelIndex number = number_under(event->position().toPoint());
+  if (event->button() != Qt::LeftButton || !number.isValid()) {
+    QTableView::mouseReleaseEvent(event);
+    return;
+  }
+  {
+    const QSignalBlocker no_click(this);
+    QTableView::mouseReleaseEvent(event);
+  }
+  emit reasons_of_number(static_cast<KegColumn>(number.column()), number_at(number));
+}
+
+void KegTableView::contextMenuEvent(QContextMenuEvent* event) {
+  if (event->reason() == QContextMenuEvent::Mouse) {
+    const QModelIndex under = indexAt(event->pos());
+    if (!under.isValid()) return;
+    setCurrentIndex(under);
+    emit reasons_of_row(QRect(event->pos(), QSize(1, 1)));
+  } else if (currentIndex().isValid()) {
+    emit reasons_of_row(row_rect(currentIndex().row()));
+  }
+}
+
+QRect KegTableView::row_rect(int row) const {
+  return {0, rowViewportPosition(row), viewport()->width(), rowHeight(row)};
+}
+
+QRect KegTableView::number_at(const QModelIndex& index) const {
+  const KegRow& row = model_.row_at(index.row());
+  const CellStyle style = cell_style(theme_of(this), compact_);
+  const QRectF cell(visualRect(index));
+  QRectF number;
+  if (index.column() == static_cast<int>(KegColumn::left)) {
+    number = level_number_rect(cell, row.level, style);
+  } else if (index.column() == static_cast<int>(KegColumn::co2)) {
+    number = co2_number_rect(cell, row.co2, style);
+  }
+  return number.toAlignedRect();
+}
+
+QModelIndex KegTableView::number_under(const QPoint& point) const {
+  const QModelIndex index = indexAt(point);
+  return index.isValid() && number_at(index).contains(point) ? index : QModelIndex();
+}
+
+void KegTableView::underline_numbers(QPainter& painter, int row) const {
+  if (row < 0 || row >= model_.rowCount()) return;
+  QPen dots(theme_of(this).text_secondary, 1.2);
+  dots.setDashPattern({1.5, 2});
+  painter.setPen(dots);
+  for (const KegColumn column : {KegColumn::left, KegColumn::co2}) {
+    const QRect number = number_at(model_.index(row, static_cast<int>(column)));
+    if (!number.isEmpty()) painter.drawLine(number.bottomLeft(), number.bottomRight());
+  }
 }
 
 void KegTableView::leaveEvent(QEvent* event) {
@@ -171,6 +238,11 @@ void KegTableView::leaveEvent(QEvent* event) {
 
 void KegTableView::paintEvent(QPaintEvent* event) {
   QTableView::paintEvent(event);
+  {
+    QPainter numbers(viewport());
+    underline_numbers(numbers, currentIndex().row());
+    if (hovered_ != currentIndex().row()) underline_numbers(numbers, hovered_);
+  }
   if (!hasFocus() || !currentIndex().isValid()) return;
   const int row = currentIndex().row();
   const QRectF ring(0, rowViewportPosition(row), viewport()->width(), rowHeight(row));

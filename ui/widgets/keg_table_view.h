@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The keg table: one row a keg, chosen by mouse or arrows. Typing goes to
-// whoever listens to `typed`; Enter says `opened`.
+// whoever listens to `typed`; Enter says `opened`. The space bar, the menu key and
+// the right button ask for the reasons of the row's numbers, a click on a number
+// for its own; a dotted line shows which can be clicked.
 #pragma once
 
 #include <QTableView>
@@ -39,12 +41,17 @@ class KegTableView final : public QTableView {
   void chosen_changed();
   void opened();  // Enter or a click on a row
   void typed(const QString& text);
+  // The reasons of one number, or of the whole row; `at` in the viewport.
+  void reasons_of_number(KegColumn column, const QRect& at);
+  void reasons_of_row(const QRect& at);
   void widths_dragged();
 
  protected:
   void resizeEvent(QResizeEvent*) override;
   void keyPressEvent(QKeyEvent*) override;
   void mouseMoveEvent(QMouseEvent*) override;
+  void mouseReleaseEvent(QMouseEvent*) override;
+  void contextMenuEvent(QContextMenuEvent*) override;
   void leaveEvent(QEvent*) override;
   void paintEvent(QPaintEvent*) override;
   QModelIndex moveCursor(CursorAction, Qt::KeyboardModifiers) override;
@@ -54,6 +61,11 @@ class KegTableView final : public QTableView {
   void lay_out_columns();
   void lay_out_rows();
   void hover(int row);
+  // Where the number of that cell stands; empty when it shows none.
+  [[nodiscard]] QRect number_at(const QModelIndex&) const;
+  [[nodiscard]] QModelIndex number_under(const QPoint&) const;
+  [[nodiscard]] QRect row_rect(int row) const;
+  void underline_numbers(QPainter&, int row) const;
 
   KegTableModel& model_;
   KegRowDelegate* delegate_;

@@ -44,6 +44,25 @@ void paint_keg_glyph(QPainter& painter, const QRectF& box, const LevelView& leve
   painter.restore();
 }
 
+namespace {
+
+constexpr qreal glyph_gap = 9;  // between the keg and the words
+
+qreal level_text_left(const QRectF& cell, const CellStyle& style) {
+  return cell.left() + cell_margin + (style.compact ? 9 : 17) + glyph_gap;
+}
+qreal level_mark(qreal text_left, const CellStyle& style) {
+  return text_left + QFontMetricsF(style.body).horizontalAdvance(QStringLiteral("00"));
+}
+
+}  // namespace
+
+QRectF level_number_rect(const QRectF& cell, const LevelView& level, const CellStyle& style) {
+  if (!level.none.isEmpty()) return {};
+  return number_rect(level_mark(level_text_left(cell, style), style), first_baseline(cell, style),
+                     cell.right(), level.amount.value, level.amount.error, style);
+}
+
 void paint_level_cell(QPainter& painter, const QRectF& cell, const LevelView& level,
                       const CellStyle& style) {
   const Theme& theme = *style.theme;
@@ -52,7 +71,7 @@ void paint_level_cell(QPainter& painter, const QRectF& cell, const LevelView& le
   const qreal left = cell.left() + cell_margin;
   paint_keg_glyph(painter, QRectF(left, cell.center().y() - (height / 2), width, height), level,
                   theme);
-  const qreal text_left = left + width + 9;
+  const qreal text_left = level_text_left(cell, style);
   const qreal room = cell.right() - text_left - 2;
   const qreal first = first_baseline(cell, style);
   if (!level.none.isEmpty()) {
@@ -63,9 +82,8 @@ void paint_level_cell(QPainter& painter, const QRectF& cell, const LevelView& le
                 theme.text_secondary, level.none);
     return;
   }
-  const qreal mark = text_left + QFontMetricsF(style.body).horizontalAdvance(QStringLiteral("00"));
-  draw_number(painter, mark, first, cell.right(), level.amount.value, level.amount.error,
-              theme.text, style);
+  draw_number(painter, level_mark(text_left, style), first, cell.right(), level.amount.value,
+              level.amount.error, theme.text, style);
   if (!style.compact) {
     draw_elided(painter, text_left, second_baseline(cell, style), room, style.small,
                 theme.text_secondary, level.glasses);

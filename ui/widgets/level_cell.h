@@ -15,5 +15,7 @@ namespace ullage::ui {
 
 void paint_keg_glyph(QPainter&, const QRectF&, const LevelView&, const Theme&);
 void paint_level_cell(QPainter&, const QRectF& cell, const LevelView&, const CellStyle&);
+// Where the amount stands in the cell; empty when there is none.
+[[nodiscard]] QRectF level_number_rect(const QRectF& cell, const LevelView&, const CellStyle&);
 
 }  // namespace ullage::ui

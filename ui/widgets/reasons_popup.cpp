@@ -44,9 +44,9 @@ ReasonsPopup::ReasonsPopup(const report::Grounds& grounds, QWidget* parent)
   build(grounds);
 }
 
-ReasonsPopup* ReasonsPopup::open(QWidget* number, const report::Grounds& grounds) {
+ReasonsPopup* ReasonsPopup::open(QWidget* number, const report::Grounds& grounds, QRect part) {
   auto* popup = new ReasonsPopup(grounds, number);
-  popup->place_at(*number);
+  popup->place_at(*number, part.isNull() ? number->rect() : part);
   popup->show();
   if (auto* close = popup->findChild<QPushButton*>()) close->setFocus();
   return popup;
@@ -97,7 +97,7 @@ void ReasonsPopup::build(const report::Grounds& g) {
   all->addLayout(foot);
 }
 
-void ReasonsPopup::place_at(const QWidget& number) {
+void ReasonsPopup::place_at(const QWidget& number, const QRect& part) {
   const QRect screen = number.screen()->availableGeometry();
   const int width = std::min(reasons_width, screen.width());
   ensurePolished();
@@ -105,8 +105,8 @@ void ReasonsPopup::place_at(const QWidget& number) {
   const int wanted = inside_->layout()->heightForWidth(width - 2) + foot;
   const int height = std::min(wanted, static_cast<int>(screen.height() * most_of_screen));
   resize(width, height);
-  QPoint at = number.mapToGlobal(QPoint(0, number.height() + space::xs));
-  if (at.y() + height > screen.bottom()) at.setY(number.mapToGlobal(QPoint(0, 0)).y() - height);
+  QPoint at = number.mapToGlobal(QPoint(part.left(), part.top() + part.height() + space::xs));
+  if (at.y() + height > screen.bottom()) at.setY(number.mapToGlobal(part.topLeft()).y() - height);
   at.setX(std::clamp(at.x(), screen.left(), std::max(screen.left(), screen.right() - width)));
   at.setY(std::clamp(at.y(), screen.top(), std::max(screen.top(), screen.bottom() - height)));
   move(at);

@@ -16,8 +16,8 @@ namespace ullage::ui {
 class ReasonsPopup final : public QFrame {
   Q_OBJECT
  public:
-  // Shows it at `number`; deletes itself when closed.
-  static ReasonsPopup* open(QWidget* number, const report::Grounds&);
+  // Shows it at `number`, or at a part of it; deletes itself when closed.
+  static ReasonsPopup* open(QWidget* number, const report::Grounds&, QRect part = {});
   ReasonsPopup(const report::Grounds&, QWidget* parent);
 
  protected:
@@ -26,7 +26,7 @@ class ReasonsPopup final : public QFrame {
 
  private:
   void build(const report::Grounds&);
-  void place_at(const QWidget& number);
+  void place_at(const QWidget& number, const QRect& part);
   static void add_part(QVBoxLayout&, const QString& heading, const QStringList& lines);
   QWidget* inside_ = nullptr;
 };

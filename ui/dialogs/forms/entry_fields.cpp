@@ -7,6 +7,7 @@
 
 #include "ui/dialogs/forms/enum_words.h"
 #include "ui/dialogs/forms/form_memory.h"
+#include "ui/dialogs/forms/form_words.h"
 #include "ui/preferences.h"
 #include "ui/widgets/form_section.h"
 
@@ -66,8 +67,8 @@ void EntryFields::add_rows() {
     // A tick box carries its own words.
     const bool tick = qobject_cast<QCheckBox*>(widget) != nullptr;
     const report::RegionalWords words = context_.preferences.words();
-    rows_->add(tick ? QString() : regional(field.label, words), widget,
-               regional(field.hint, words));
+    rows_->add(tick ? QString() : regional(form_words(field.label), words), widget,
+               regional(form_words(field.hint), words));
   }
 }
 

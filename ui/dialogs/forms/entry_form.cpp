@@ -9,9 +9,11 @@
 #include "ui/dialogs/forms/entry_fields.h"
 #include "ui/dialogs/forms/enum_words.h"
 #include "ui/dialogs/forms/form_memory.h"
+#include "ui/dialogs/forms/form_words.h"
 #include "ui/dialogs/forms/hose_pieces.h"
 #include "ui/dialogs/forms/hush.h"
 #include "ui/dialogs/forms/scrolled.h"
+#include "ui/dialogs/leave_guard.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
 #include "ui/theme/theme.h"
@@ -34,7 +36,7 @@ constexpr int reason_limit = 200;
 
 EntryForm::EntryForm(const Context& context, const cellar::SuggestedTask& task, QWidget* parent)
     : QDialog(parent), context_(context), spec_(*form_spec(task.kind)), corrects_(task.corrects) {
-  const QString title = regional(spec_.title, context_.preferences.words());
+  const QString title = regional(form_words(spec_.title), context_.preferences.words());
   setWindowTitle(corrects_ ? tr("Correct: %1").arg(title) : title);
   setObjectName(QStringLiteral("form_") + QString::fromUtf8(spec_.kind.data()));
   settle_.setSingleShot(true);
@@ -67,7 +69,7 @@ void EntryForm::build(const cellar::Payload& start, EntryFields::Start fresh) {
   all->setContentsMargins(space::xl, space::l, space::xl, space::l);
   all->setSpacing(space::m);
   if (spec_.weight != CautionWeight::none) {
-    all->addWidget(new Caution(regional(spec_.caution, context_.preferences.words()),
+    all->addWidget(new Caution(regional(form_words(spec_.caution), context_.preferences.words()),
                                spec_.weight == CautionWeight::danger ? Caution::Weight::danger
                                                                      : Caution::Weight::caution));
   }
@@ -268,11 +270,7 @@ QString EntryForm::refusal() const {
 }
 
 void EntryForm::reject() {
-  if (touched_ && !context_.prompts.confirm(this, tr("Leave without logging?"),
-                                            tr("What you typed would be lost."), tr("Leave"))) {
-    return;
-  }
-  QDialog::reject();
+  if (!touched_ || LeaveGuard::ask(context_, this)) QDialog::reject();
 }
 
 }  // namespace ullage::ui

@@ -15,6 +15,6 @@ namespace ullage::ui {
 [[nodiscard]] QString words_of_choice(std::string_view stored_word, const report::Speaker& speaker);
 
 // "&Tap" as "&Faucet", "sanitised" as "sanitized", where the US ones are set.
-[[nodiscard]] QString regional(const char* text, report::RegionalWords words);
+[[nodiscard]] QString regional(QString said, report::RegionalWords words);
 
 }  // namespace ullage::ui

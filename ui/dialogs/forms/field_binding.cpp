@@ -6,6 +6,7 @@
 
 #include "ui/dialogs/forms/editor_bindings.h"
 #include "ui/dialogs/forms/enum_words.h"
+#include "ui/dialogs/forms/form_words.h"
 #include "ui/preferences.h"
 
 namespace ullage::ui {
@@ -181,7 +182,7 @@ std::unique_ptr<TypedBinding<T>> shown_binding(const EditorFor& as) {
   } else if constexpr (IsId<B>::value) {
     return picker_binding<T>(as);
   } else if constexpr (std::is_same_v<T, bool>) {
-    auto* box = new QCheckBox(regional(as.spec.label, as.context.preferences.words()));
+    auto* box = new QCheckBox(regional(form_words(as.spec.label), as.context.preferences.words()));
     return std::make_unique<TickBinding>(box, as);
   } else if constexpr (std::is_same_v<T, std::optional<bool>>) {
     auto* bar =

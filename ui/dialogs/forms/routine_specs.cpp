@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // Forms about what comes round again: rules and work, and a line's pieces.
+#include <QtGlobal>
 #include <algorithm>
 
 #include "ui/dialogs/forms/form_spec.h"
@@ -19,65 +20,76 @@ std::function<bool(const Payload&)> rule_is_for(std::initializer_list<RuleScope>
 }
 
 FormSpec rule_spec() {
-  return {"rule_record",
-          "Rule",
-          "interval cleaning due every days",
-          {{"rule", "", Use::hidden},
-           {"scope", "&For"},
-           {"work", "&Work"},
-           {"line", "Only this &line", Use::typed, "", false,
-            rule_is_for({RuleScope::line, RuleScope::coupler})},
-           {"keg", "Only this &keg", Use::typed, "", false, rule_is_for({RuleScope::keg})},
-           {"bottle", "Only this &bottle", Use::typed, "", false, rule_is_for({RuleScope::bottle})},
-           {"place", "Only this &place", Use::typed, "", false,
-            rule_is_for({RuleScope::place, RuleScope::alarm})},
-           {"interval_days", "&Every, days", Use::typed,
-            "Leave open for work that is called for by what happens, such as a keg emptied."},
-           {"reason", "Wh&y"},
-           {"source", "&Source of the figure", Use::typed,
-            "Who says so: your house, a handbook, the law where you are.", true},
-           {"in_force", "In force"}}};
+  return {
+      "rule_record",
+      QT_TRANSLATE_NOOP("Forms", "Rule"),
+      QT_TRANSLATE_NOOP("Forms", "interval cleaning due every days"),
+      {{"rule", "", Use::hidden},
+       {"scope", QT_TRANSLATE_NOOP("Forms", "&Applies to")},
+       {"work", QT_TRANSLATE_NOOP("Forms", "&Work")},
+       {"line", QT_TRANSLATE_NOOP("Forms", "Only this &line"), Use::typed, "", false,
+        rule_is_for({RuleScope::line, RuleScope::coupler})},
+       {"keg", QT_TRANSLATE_NOOP("Forms", "Only this &keg"), Use::typed, "", false,
+        rule_is_for({RuleScope::keg})},
+       {"bottle", QT_TRANSLATE_NOOP("Forms", "Only this &bottle"), Use::typed, "", false,
+        rule_is_for({RuleScope::bottle})},
+       {"place", QT_TRANSLATE_NOOP("Forms", "Only this &place"), Use::typed, "", false,
+        rule_is_for({RuleScope::place, RuleScope::alarm})},
+       {"interval_days", QT_TRANSLATE_NOOP("Forms", "&Every, days"), Use::typed,
+        QT_TRANSLATE_NOOP(
+            "Forms",
+            "Leave open for work that is called for by what happens, such as a keg emptied.")},
+       {"reason", QT_TRANSLATE_NOOP("Forms", "Wh&y")},
+       {"source", QT_TRANSLATE_NOOP("Forms", "&Source of the figure"), Use::typed,
+        QT_TRANSLATE_NOOP("Forms", "Who says so: your house, a handbook, the law where you are."),
+        true},
+       {"in_force", QT_TRANSLATE_NOOP("Forms", "In force")}}};
 }
 
 FormSpec work_done_spec() {
-  return {"work_done",
-          "Work done",
-          "cleaning strip seals retest done",
-          {{"work", "&Work"},
-           {"rule", "", Use::hidden},
-           {"line", "&Line"},
-           {"keg", "&Keg"},
-           {"bottle", "&Bottle"},
-           {"place", "&Place"},
-           {"agent_kind", "&Agent"},
-           {"agent", "&Name of it"},
-           {"strength_percent", "&Strength, %"},
-           {"concentrate_m3", "Cleaner used, liquid"},
-           {"concentrate_kg", "Cleaner used, powder"},
-           {"water_m3", "Water"},
-           {"contact_s", "&Contact time"},
-           {"complete", "All of it is done"},
-           {"next_due_day", "Next due", Use::typed, "As stamped or certified."},
-           {"done_by", "&Done by"},
-           {"countersigned_by", "Countersi&gned by"}},
-          CautionWeight::danger,
+  return {
+      "work_done",
+      QT_TRANSLATE_NOOP("Forms", "Work done"),
+      QT_TRANSLATE_NOOP("Forms", "cleaning strip seals retest done"),
+      {{"work", QT_TRANSLATE_NOOP("Forms", "&Work")},
+       {"rule", "", Use::hidden},
+       {"line", QT_TRANSLATE_NOOP("Forms", "&Line")},
+       {"keg", QT_TRANSLATE_NOOP("Forms", "&Keg")},
+       {"bottle", QT_TRANSLATE_NOOP("Forms", "&Bottle")},
+       {"place", QT_TRANSLATE_NOOP("Forms", "&Place")},
+       {"agent_kind", QT_TRANSLATE_NOOP("Forms", "&Agent")},
+       {"agent", QT_TRANSLATE_NOOP("Forms", "&Name of it")},
+       {"strength_percent", QT_TRANSLATE_NOOP("Forms", "&Strength, %")},
+       {"concentrate_m3", QT_TRANSLATE_NOOP("Forms", "Cleaner used, liquid")},
+       {"concentrate_kg", QT_TRANSLATE_NOOP("Forms", "Cleaner used, powder")},
+       {"water_m3", QT_TRANSLATE_NOOP("Forms", "Water")},
+       {"contact_s", QT_TRANSLATE_NOOP("Forms", "&Contact time")},
+       {"complete", QT_TRANSLATE_NOOP("Forms", "All of it is done")},
+       {"next_due_day", QT_TRANSLATE_NOOP("Forms", "Next due"), Use::typed,
+        QT_TRANSLATE_NOOP("Forms", "As stamped or certified.")},
+       {"done_by", QT_TRANSLATE_NOOP("Forms", "&Done by")},
+       {"countersigned_by", QT_TRANSLATE_NOOP("Forms", "Countersi&gned by")}},
+      CautionWeight::danger,
+      QT_TRANSLATE_NOOP(
+          "Forms",
           "Vent before opening. Caustic and acid burn: gloves and goggles. Never let acid meet a "
-          "chlorine cleaner."};
+          "chlorine cleaner.")};
 }
 
 FormSpec segment_spec() {
   return {"segment_record",
-          "Piece of hose",
-          "line segment hose python restrictor",
+          QT_TRANSLATE_NOOP("Forms", "Piece of hose"),
+          QT_TRANSLATE_NOOP("Forms", "line segment hose python restrictor"),
           {{"segment", "", Use::hidden},
-           {"line", "&Line"},
-           {"position", "&Counted from the keg"},
-           {"length_m", "Len&gth"},
-           {"bore_m", "&Bore"},
-           {"material", "&Material"},
-           {"place", "&Runs through"},
-           {"rise_m", "Ri&se", Use::typed, "Of its end above its beginning."},
-           {"in_use", "In use"}}};
+           {"line", QT_TRANSLATE_NOOP("Forms", "&Line")},
+           {"position", QT_TRANSLATE_NOOP("Forms", "&Counted from the keg")},
+           {"length_m", QT_TRANSLATE_NOOP("Forms", "Len&gth")},
+           {"bore_m", QT_TRANSLATE_NOOP("Forms", "&Bore")},
+           {"material", QT_TRANSLATE_NOOP("Forms", "&Material")},
+           {"place", QT_TRANSLATE_NOOP("Forms", "&Runs through")},
+           {"rise_m", QT_TRANSLATE_NOOP("Forms", "Ri&se"), Use::typed,
+            QT_TRANSLATE_NOOP("Forms", "Of its end above its beginning.")},
+           {"in_use", QT_TRANSLATE_NOOP("Forms", "In use")}}};
 }
 
 std::vector<FormSpec> make_routine() {
@@ -85,16 +97,16 @@ std::vector<FormSpec> make_routine() {
   specs.push_back(rule_spec());
   specs.push_back(work_done_spec());
   specs.push_back({"work_moved",
-                   "Put work off",
-                   "move postpone due",
-                   {{"work", "&Work"},
+                   QT_TRANSLATE_NOOP("Forms", "Put work off"),
+                   QT_TRANSLATE_NOOP("Forms", "move postpone due"),
+                   {{"work", QT_TRANSLATE_NOOP("Forms", "&Work")},
                     {"rule", "", Use::hidden},
-                    {"line", "&Line"},
-                    {"keg", "&Keg"},
-                    {"bottle", "&Bottle"},
-                    {"place", "&Place"},
-                    {"to_day", "&To", Use::typed, "", true},
-                    {"reason", "Wh&y"}}});
+                    {"line", QT_TRANSLATE_NOOP("Forms", "&Line")},
+                    {"keg", QT_TRANSLATE_NOOP("Forms", "&Keg")},
+                    {"bottle", QT_TRANSLATE_NOOP("Forms", "&Bottle")},
+                    {"place", QT_TRANSLATE_NOOP("Forms", "&Place")},
+                    {"to_day", QT_TRANSLATE_NOOP("Forms", "Put off &to"), Use::typed, "", true},
+                    {"reason", QT_TRANSLATE_NOOP("Forms", "Wh&y")}}});
   specs.push_back(segment_spec());
   return specs;
 }

@@ -4,6 +4,7 @@
 #include "ui/dialogs/bottle_change.h"
 #include "ui/dialogs/forms/entry_form.h"
 #include "ui/dialogs/forms/form_spec.h"
+#include "ui/dialogs/forms/form_words.h"
 #include "ui/dialogs/keg_change.h"
 #include "ui/dialogs/logger_import.h"
 #include "ui/dialogs/register_kegs.h"
@@ -34,8 +35,8 @@ std::vector<TaskForm> make_list() {
       {"register_kegs", QObject::tr("Register kegs"), QObject::tr("new keg add several"), {}},
       {"stock_take", QObject::tr("Stock-taking"), QObject::tr("count found contents"), {}}};
   for (const FormSpec* spec : all_form_specs()) {
-    list.push_back({std::string(spec->kind), QString::fromUtf8(spec->title),
-                    QString::fromUtf8(spec->keywords), first_subject(spec->kind)});
+    list.push_back({std::string(spec->kind), form_words(spec->title), form_words(spec->keywords),
+                    first_subject(spec->kind)});
   }
   return list;
 }
