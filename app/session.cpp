@@ -185,7 +185,8 @@ std::vector<Entry> CellarSession::entries_of(const Act& act, ActId id) {
   return entries;
 }
 
-Outcome<LoggedAct> CellarSession::write(const Act& act) {
+Outcome<LoggedAct> CellarSession::write(const Act& act,
+                                        const std::function<void(const LoggedAct&)>& note) {
   if (read_only()) {
     return std::unexpected(refusal(MessageKey::fault_read_only, store::describe(store_.access())));
   }
@@ -200,6 +201,7 @@ Outcome<LoggedAct> CellarSession::write(const Act& act) {
   if (const auto written = store_.append(entries); !written) {
     return std::unexpected(refusal(MessageKey::fault_store, store::describe(written.error())));
   }
+  note(logged);
   // Another program may have written between our look and our act.
   if (!behind_ && entries.front().header.sequence == journal_.last_sequence() + 1) {
     take_in(std::move(entries), logged.act);
@@ -235,11 +237,9 @@ std::unique_ptr<cellar::Subscription> CellarSession::on_change(
 }
 
 Outcome<ActId> CellarSession::log(const Act& act) {
-  auto logged = write(act);
+  auto logged = write(act, [this](const LoggedAct& done) { undo_.logged(done); });
   if (!logged) return std::unexpected(std::move(logged.error()));
-  const ActId id = logged->act;
-  undo_.logged(std::move(*logged));
-  return id;
+  return logged->act;
 }
 
 Outcome<ActId> CellarSession::strike(const std::vector<EntryId>& entries, const std::string& reason,
@@ -286,11 +286,9 @@ Outcome<ActId> CellarSession::undo(const std::string& by) {
   for (const EntryId e : UndoStack::unstruck(*target, journal_)) {
     act.drafts.push_back({.payload = cellar::Struck{e, "undone"}, .happened_at = now()});
   }
-  auto written = write(act);
+  auto written = write(act, [this, id](const LoggedAct& strikes) { undo_.undone(id, strikes); });
   if (!written) return std::unexpected(std::move(written.error()));
-  const ActId undoing = written->act;
-  undo_.undone(id, std::move(*written));
-  return undoing;
+  return written->act;
 }
 
 Outcome<ActId> CellarSession::redo(const std::string& by) {
@@ -302,9 +300,8 @@ Outcome<ActId> CellarSession::redo(const std::string& by) {
   for (const EntryId e : UndoStack::effective(*target, journal_)) {
     act.drafts.push_back({.payload = cellar::Struck{e, "redone"}, .happened_at = now()});
   }
-  auto written = write(act);
+  auto written = write(act, [this, id](const LoggedAct&) { undo_.redone(id); });
   if (!written) return std::unexpected(std::move(written.error()));
-  undo_.redone(id);
   return written->act;
 }
 

@@ -8,6 +8,7 @@
 
 #include <expected>
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <string>
 
@@ -84,7 +85,10 @@ class CellarSession final : public cellar::Facade {
   CellarSession(store::JournalStore, std::vector<cellar::Entry>, Tools);
 
   // Writes the act when it may be logged.
-  cellar::Outcome<LoggedAct> write(const cellar::Act&);
+  // `note` hears of the act before the listeners do: what they are told of can
+  // be undone by then.
+  cellar::Outcome<LoggedAct> write(const cellar::Act&,
+                                   const std::function<void(const LoggedAct&)>& note);
   [[nodiscard]] std::vector<cellar::Entry> entries_of(const cellar::Act&, cellar::ActId);
   bool catch_up(std::optional<cellar::ActId> ours);
   void take_in(std::vector<cellar::Entry>, std::optional<cellar::ActId> ours);

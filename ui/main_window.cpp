@@ -196,7 +196,7 @@ void MainWindow::undo(bool again) {
   const std::string by = s(context_.preferences.initials());
   const cellar::Outcome<cellar::ActId> outcome =
       again ? context_.cellar.redo(by) : context_.cellar.undo(by);
-  refresh();  // what can be undone and redone is known only now
+  refresh();
   if (outcome) {
     announce(again ? tr("Brought back.") : tr("Undone. The log keeps it, struck."), false);
   } else {

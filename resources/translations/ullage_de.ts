@@ -3363,6 +3363,14 @@
         <source>date</source>
         <translation>Datum</translation>
     </message>
+    <message>
+        <source>New beer…</source>
+        <translation>Neues Bier …</translation>
+    </message>
+    <message>
+        <source>New batch…</source>
+        <translation>Neuer Sud …</translation>
+    </message>
 </context>
 <context>
     <name>ReadinessText</name>

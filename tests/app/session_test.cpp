@@ -119,6 +119,22 @@ TEST_F(Session, takes_back_nothing_of_an_earlier_run) {
   EXPECT_EQ(nothing.error().faults[0].why.key, MessageKey::fault_nothing_to_undo);
 }
 
+// A window puts its Undo in order when it is told.
+TEST_F(Session, what_a_listener_is_told_of_can_be_undone_by_then) {
+  const std::optional<cellar::ActId> before = session->undo_target();
+  std::vector<std::optional<cellar::ActId>> undo_then, redo_then;
+  const auto listening = session->on_change([&](const Change&) {
+    undo_then.push_back(session->undo_target());
+    redo_then.push_back(session->redo_target());
+  });
+  const auto act = session->log(act_of(Cleaned{.keg = keg}));
+  ASSERT_TRUE(act);
+  ASSERT_TRUE(session->undo("AB"));
+  ASSERT_TRUE(session->redo("AB"));
+  EXPECT_THAT(undo_then, ElementsAre(*act, before, *act));
+  EXPECT_THAT(redo_then, ElementsAre(std::nullopt, *act, std::nullopt));
+}
+
 TEST_F(Session, a_strike_can_be_undone_and_redone) {
   log(Cleaned{.keg = keg});
   const auto cleaned = last().header.id;

@@ -106,10 +106,7 @@ TEST_F(BadPractice, MoreThanItsRatingIsADangerUntilLoweredVentedAndLookedOver) {
   task("vented k77", "form_vented", [this] { log_it(); });
   EXPECT_FALSE(warned("K77", "let it down"));
   EXPECT_TRUE(warned("K77", "look it over"));
-  task("inspected k77", "form_inspected", [this] {
-    typist_.push("fit_to_use");
-    log_it();
-  });
+  task("inspected k77", "form_inspected", [this] { log_it(); });
   EXPECT_FALSE(warned("K77", "look it over")) << banners_of("K77").join("|").toStdString();
 }
 

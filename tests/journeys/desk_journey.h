@@ -38,6 +38,7 @@ class DeskJourney : public ::testing::Test {
   // The demo's story in a file of its own, opened as any cellar is.
   void open_demo_file() {
     const std::filesystem::path file = path("home.cellar").toStdString();
+    desk_.preferences().set_units(units::DisplayUnits::british());
     ASSERT_TRUE(app::make_demo(file, {clock_, ids_}));
     ASSERT_TRUE(desk_.open(file));
     ASSERT_TRUE(QTest::qWaitForWindowActive(&window()));

@@ -145,15 +145,42 @@ std::unique_ptr<TypedBinding<T>> quantity_binding(const EditorFor& as) {
   }
 }
 
+// A picker whose last row registers what is missing, in a form of its own, and
+// picks it: who begins has no beer and no batch yet.
+template <class T, class Picker, class Record, class NewId>
+std::unique_ptr<TypedBinding<T>> pick_or_add(const EditorFor& as, const QString& words,
+                                             const char* form, NewId Record::* id,
+                                             std::vector<Record> cellar::CellarStatus::* known) {
+  auto* picker = new Picker(as.context);
+  picker->set_add(words);
+  QObject::connect(picker, &EntityPicker::add_asked, picker,
+                   [picker, context = as.context, form, id, known](const QString& typed) {
+                     Record fresh;
+                     fresh.*id = context.cellar.fresh<NewId>();
+                     fresh.name = s(typed);
+                     const NewId wanted = fresh.*id;
+                     context.navigator.open_task({form, {}, Payload(fresh), {}});
+                     const auto status = context.cellar.status();
+                     const std::vector<Record>& now = (*status).*known;
+                     if (std::any_of(now.begin(), now.end(),
+                                     [&](const Record& each) { return each.*id == wanted; })) {
+                       picker->set_value(wanted);
+                     }
+                   });
+  return std::make_unique<EditBinding<T, Picker>>(picker, as);
+}
+
 template <class T>
 std::unique_ptr<TypedBinding<T>> picker_binding(const EditorFor& as) {
   using B = bare_t<T>;
   if constexpr (std::is_same_v<B, KegId>) {
     return pick<T, KegPicker>(as);
   } else if constexpr (std::is_same_v<B, BeerId>) {
-    return pick<T, BeerPicker>(as);
+    return pick_or_add<T, BeerPicker>(as, QObject::tr("New beer…"), "beer_record",
+                                      &BeerRecord::beer, &CellarStatus::beers);
   } else if constexpr (std::is_same_v<B, BatchId>) {
-    return pick<T, BatchPicker>(as);
+    return pick_or_add<T, BatchPicker>(as, QObject::tr("New batch…"), "batch_record",
+                                       &BatchRecord::batch, &CellarStatus::batches);
   } else if constexpr (std::is_same_v<B, PlaceId>) {
     return pick<T, PlacePicker>(as);
   } else if constexpr (std::is_same_v<B, LineId>) {
