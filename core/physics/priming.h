@@ -7,7 +7,7 @@
 // Ct is the target at the temperature where it shall hold, Cr what fermentation
 // left (set by the warmest the beer was since), pt the pressure that keeps Ct. The
 // headspace is not small change: a litre over 18 adds about 9 % at 18 C, four
-// litres over 15 about 45 %. docs/physics-sugar.md.
+// litres over 15 about 43 %. docs/physics-sugar.md.
 #pragma once
 
 #include <optional>

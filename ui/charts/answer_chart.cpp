@@ -104,10 +104,7 @@ void AnswerChart::draw() {
   plot_->replot();
 }
 
-void AnswerChart::draw_axes() {
-  const Theme& theme = theme_of(this);
-  QCPAxis* x = plot_->xAxis;
-  QCPAxis* y = plot_->yAxis;
+std::pair<double, double> AnswerChart::drawn_span() const {
   double low = y_of(chart_.points.front().low);
   double high = low;
   const auto take_in = [&](const Value& v) {
@@ -122,6 +119,14 @@ void AnswerChart::draw_axes() {
   }
   if (chart_.band_low) take_in(*chart_.band_low);
   if (chart_.band_high) take_in(*chart_.band_high);
+  return {low, high};
+}
+
+void AnswerChart::draw_axes() {
+  const Theme& theme = theme_of(this);
+  QCPAxis* x = plot_->xAxis;
+  QCPAxis* y = plot_->yAxis;
+  const auto [low, high] = drawn_span();
   if (chart_.log_y) {
     y->setScaleType(QCPAxis::stLogarithmic);
     y->setTicker(QSharedPointer<QCPAxisTickerLog>(new QCPAxisTickerLog));

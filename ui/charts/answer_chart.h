@@ -7,6 +7,7 @@
 #pragma once
 
 #include <QWidget>
+#include <utility>
 
 #include "core/report/slate/computation.h"
 
@@ -41,6 +42,8 @@ class AnswerChart final : public QWidget {
   void draw_marks();
   [[nodiscard]] double x_of(const report::slate::Value&) const;
   [[nodiscard]] double y_of(const report::slate::Value&) const;
+  // From the least to the greatest of all that is drawn, upright.
+  [[nodiscard]] std::pair<double, double> drawn_span() const;
   [[nodiscard]] bool in_hours() const;
 
   QCustomPlot* plot_;

@@ -101,7 +101,7 @@ Outcome gravity_scales(const Inputs& in, const Printer& printer) {
   a.values.push_back(in_words("Gravity points", printer.number((sg.count() - 1) * 1000, 1)));
   if (const auto density = physics::beer_density(sg)) {
     a.values.push_back(in_words(
-        "A litre weighs", printer.number(units::in_kilograms_per_cubic_metre(*density), 0) + " g"));
+        "Density", printer.number(units::in_kilograms_per_cubic_metre(*density), 0) + " g/L"));
   }
   a.sentences.push_back("All at " + printer.print(units::celsius(20)) +
                         ". Type it either way, as 1.048 or as 12 P.");

@@ -215,7 +215,7 @@ void add_bottle_computations(std::vector<Computation>& all) {
                  "bottle cylinder gauge high pressure liquid full empty left psi mixed gas tank",
                  gauge_fields(), &laws::bottles, bottle_gauge});
   all.push_back({"gas_lost", "Is a gas bottle losing gas?", "Gas",
-                 "bottle cylinder leak lost loss weigh weighing account ledger days left",
+                 "bottle cylinder leak lost loss weighing account ledger days left",
                  account_fields(), &laws::gas_account, gas_lost});
 }
 

@@ -141,7 +141,7 @@ std::vector<Field> priming_fields() {
 
 void add_priming_computations(std::vector<Computation>& all) {
   all.push_back({"priming_sugar", "How much priming sugar?", "CO₂",
-                 "prime priming sugar sucrose glucose dextrose corn malt extract natural keg "
+                 "prime priming co2 sugar sucrose glucose dextrose corn malt extract natural keg "
                  "condition conditioning carbonate",
                  priming_fields(), &laws::priming, priming_sugar});
 }

@@ -169,11 +169,11 @@ std::string purge_way_words(const physics::PurgePlan& plan, const Printer& print
     case physics::PurgeWay::sweep:
       return "A sweep of " + print(Value(Count{plan.vessel_volumes}), printer) + " keg volumes";
     case physics::PurgeWay::liquid_push:
-      return "Full of sanitiser, pushed out";
+      return "Filled with liquid, pushed out";
     case physics::PurgeWay::push_then_cycles:
       break;
   }
-  return "Full of sanitiser, pushed out, then " + fills;
+  return "Filled with liquid, pushed out, then " + fills;
 }
 
 physics::PurgeMeans purge_means_in(const Inputs& in) {
@@ -233,7 +233,7 @@ void add_purge_computations(std::vector<Computation>& all) {
                               .hint = "Of the keg; 1 % of a soda keg is half a glass."}};
   std::vector<Field> by_any{number_field("target", "Oxygen wanted, ppm", 200, 1, 209000),
                             pressure_field("pressure", "Filled to at most", units::gauge_psi(30)),
-                            choice_field("liquid", "Can be filled with sanitiser", {"yes", "no"})};
+                            choice_field("liquid", "Can be filled with liquid", {"yes", "no"})};
   for (auto* fields : {&by_cycles, &by_sweep, &by_push, &by_any}) {
     for (Field& f : vessel_fields()) fields->push_back(std::move(f));
   }

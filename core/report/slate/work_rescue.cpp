@@ -185,9 +185,10 @@ std::vector<Field> rescue_fields() {
 }  // namespace
 
 void add_rescue_computations(std::vector<Computation>& all) {
-  all.push_back({"rescue", "Too much CO₂: how to get it out?", "CO₂",
-                 "over carbonated overcarbonated rescue vent burp foamy spunding flat degas less",
-                 rescue_fields(), &laws::rescue, rescue});
+  all.push_back(
+      {"rescue", "Too much CO₂: how to get it out?", "CO₂",
+       "over carbonated overcarbonated co2 rescue vent burp foamy spunding flat degas less",
+       rescue_fields(), &laws::rescue, rescue});
 }
 
 }  // namespace ullage::report::slate
