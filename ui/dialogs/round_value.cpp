@@ -64,7 +64,7 @@ RoundValue stepped(const cellar::RoundQuestion& asked, const RoundValue& step,
 }
 
 // "half litre", where it is one of the usual glasses; else its volume.
-QString glass_words(units::Volume glass, const units::Printer& printer) {
+QString round_glass_words(units::Volume glass, const units::Printer& printer) {
   const std::pair<units::Volume, QString> usual[] = {
       {units::imperial_pints(1), RoundValueEdit::tr("a pint")},
       {units::us_pints(1), RoundValueEdit::tr("a US pint")},
@@ -155,7 +155,7 @@ void RoundValueEdit::make_edit() {
 
 QString RoundValueEdit::title() const {
   if (question_.glass) {
-    return tr("Seconds for %1").arg(glass_words(*question_.glass, context_.printer()));
+    return tr("Seconds for %1").arg(round_glass_words(*question_.glass, context_.printer()));
   }
   if (question_.with_regulator) return tr("On the scale, its regulator on");
   return say_ask(question_.ask);

@@ -19,17 +19,17 @@ namespace {
 
 constexpr std::chrono::hours list_goes_on_within{48};
 
-QString words_of(cellar::SubjectRef thing) {
+QString list_words_of(cellar::SubjectRef thing) {
   return QStringLiteral("%1:%2").arg(static_cast<int>(thing.kind)).arg(q(to_text(thing.uuid)));
 }
 
 // A step by what it is about, not by its number. A kind of step comes once for a
 // place, rinsing once for each thing.
-QString words_of(const cellar::PlanStep& step) {
+QString list_words_of(const cellar::PlanStep& step) {
   return QStringLiteral("%1/%2/%3")
       .arg(static_cast<int>(step.kind))
       .arg(step.kegs ? 1 : 0)
-      .arg(step.things.empty() ? QString() : words_of(step.things.front()));
+      .arg(step.things.empty() ? QString() : list_words_of(step.things.front()));
 }
 
 }  // namespace
@@ -59,13 +59,14 @@ void CleaningPage::keep_list() const {
   keep.remember(list_key("day"), number(running_->day.time_since_epoch().count()));
   QStringList by_hand;
   for (const Ticked& t : by_hand_) {
-    by_hand << words_of(running_->steps.at(t.first)) + QLatin1Char('=') + words_of(t.second);
+    by_hand << list_words_of(running_->steps.at(t.first)) + QLatin1Char('=') +
+                   list_words_of(t.second);
   }
   keep.remember(list_key("by_hand"), by_hand);
   QStringList timers;
   for (const auto& [step, ends] : timers_) {
     timers << QStringLiteral("%1=%2")
-                  .arg(words_of(running_->steps.at(step)))
+                  .arg(list_words_of(running_->steps.at(step)))
                   .arg(ends.time_since_epoch().count());
   }
   keep.remember(list_key("timers"), timers);
@@ -101,9 +102,9 @@ void CleaningPage::recall_list() {
   const QStringList by_hand = kept.remembered(list_key("by_hand")).toStringList();
   const QStringList timers = kept.remembered(list_key("timers")).toStringList();
   for (std::size_t i = 0; i < running_->steps.size(); ++i) {
-    const QString step = words_of(running_->steps[i]) + QLatin1Char('=');
+    const QString step = list_words_of(running_->steps[i]) + QLatin1Char('=');
     for (const cellar::SubjectRef& thing : running_->steps[i].things) {
-      if (by_hand.contains(step + words_of(thing))) by_hand_.insert({i, thing});
+      if (by_hand.contains(step + list_words_of(thing))) by_hand_.insert({i, thing});
     }
     for (const QString& timer : timers) {
       if (!timer.startsWith(step)) continue;
