@@ -195,7 +195,7 @@ TableSheet gas_log(const Journal& journal, const CellarStatus& now, const Period
   const LogSource from{journal, now, speaker};
   TableSheet sheet = sheet_titled("Gas log", now, speaker, by);
   sheet.period = say_period(period);
-  sheet.columns = {{"When", 76}, {"Bottle or part", 88},  {"Gas", 78},
+  sheet.columns = {{"When", 82}, {"Bottle or part", 88},  {"Gas", 78},
                    {"Done", 92}, {"Weight or gauge", 78}, {"Checks", 116},
                    {"By", 28},   {"Remarks", 96},         {"Witness", 50, true}};
   sheet.keys = {"at",         "what",   "co2_percent", "done", "gross_kg", "gauge_bar",

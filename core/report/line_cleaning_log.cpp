@@ -137,13 +137,13 @@ class CleaningRows {
             {"Cleaned", 74},
             {"Agent, strength", 76},
             {"Method, soak, water", 70},
-            {"Flush check", 64},
-            {"Parts", 56},
+            {"Flush check", 68},
+            {"Parts", 58},
             {"Lost", 40},
             {"By", 28},
             {"Released, countersigned", 82},
             {"Next due, rule", 78},
-            {"Remarks", 82}};
+            {"Remarks", 76}};
   }
   static std::vector<std::string> keys() {
     return {"line",

@@ -129,10 +129,13 @@ SheetBox lines_box(const CellarStatus& status, const Speaker& speaker) {
     if (!line.record.in_use) continue;
     std::string words = say(line.state, speaker);
     if (line.clean_due) {
-      std::string due = fmt::format("{} {}", line.overdue ? "cleaning was due" : "clean by",
-                                    say_date(*line.clean_due, speaker));
+      const bool said = line.state.key == cellar::MessageKey::line_overdue;
+      std::string due = said ? std::string()
+                             : fmt::format("{} {}", line.overdue ? "cleaning was due" : "clean by",
+                                           say_date(*line.clean_due, speaker));
       if (const auto rule = cellar::line_cleaning_rule(line.record.line, status))
-        due += fmt::format(" ({})", say_rule(*rule, speaker));
+        due =
+            said ? say_rule(*rule, speaker) : fmt::format("{} ({})", due, say_rule(*rule, speaker));
       words = join(words, due, "; ");
     }
     box.lines.push_back(fmt::format("{}: {}", line.record.name, words));

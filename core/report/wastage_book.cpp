@@ -92,15 +92,18 @@ TableRow loss_row(const Entry& e, const Loss& loss, const LogSource& from) {
 struct LossSum {
   Volume volume = units::litres(0);
   std::int64_t cost_minor = 0;
+  std::size_t priced = 0;
   std::size_t without_price = 0;
   void add(const Loss& loss) {
     volume += loss.volume;
     cost_minor += loss.cost_minor.value_or(0);
+    priced += loss.cost_minor ? 1U : 0U;
     without_price += loss.cost_minor ? 0U : 1U;
   }
   [[nodiscard]] std::string words(const std::string& name, const Speaker& speaker) const {
-    std::string text = fmt::format("{}: {}, cost {}", name, speaker.printer.print(volume),
-                                   say_money(cost_minor, speaker));
+    std::string text = fmt::format("{}: {}", name, speaker.printer.print(volume));
+    if (priced == 0) return text + ", no price known";
+    text += ", cost " + say_money(cost_minor, speaker);
     if (without_price > 0) text += fmt::format(" and {} without a price", without_price);
     return text;
   }

@@ -7,6 +7,8 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/dialogs/forms/enum_words.h"
+#include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/ink_label.h"
 #include "ui/widgets/screen_room.h"
@@ -67,10 +69,10 @@ void TaskPalette::search() {
   matches_ = find_tasks(words_->text(), tasks_, *status);
   list_->clear();
   for (const TaskMatch& match : matches_) {
+    const QString title =
+        regional(match.task->title.toUtf8().constData(), context_.preferences.words());
     auto* item = new QListWidgetItem(
-        match.about ? QStringLiteral("%1: %2").arg(match.about_name, match.task->title)
-                    : match.task->title,
-        list_);
+        match.about ? QStringLiteral("%1: %2").arg(match.about_name, title) : title, list_);
     item->setSizeHint(QSize(0, palette_row_height));
   }
   list_->setCurrentRow(matches_.empty() ? -1 : 0);

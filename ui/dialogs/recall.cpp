@@ -116,6 +116,7 @@ void RecallDialog::say_recalled(const QString& words) {
   close_->setText(tr("&Close"));
   print_->setDefault(true);
   print_->setFocus();
+  resize(size().expandedTo(sizeHint()));
 }
 
 bool RecallDialog::recall() {

@@ -72,9 +72,9 @@ bool LogFilter::admits(const cellar::Entry& entry, const cellar::Journal& journa
 
 bool LogFilter::matches_words(const QString& line) const {
   // "CO₂" is found by "co2".
-  const QString typeable = line.normalized(QString::NormalizationForm_KC);
+  const QString plain = line.normalized(QString::NormalizationForm_KC);
   return std::all_of(words.begin(), words.end(), [&](const QString& word) {
-    return typeable.contains(word.normalized(QString::NormalizationForm_KC), Qt::CaseInsensitive);
+    return plain.contains(word.normalized(QString::NormalizationForm_KC), Qt::CaseInsensitive);
   });
 }
 

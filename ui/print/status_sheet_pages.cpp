@@ -244,8 +244,9 @@ double StatusSheetPages::paint_readings(QPainter& painter, double y) const {
   for (std::size_t i = 0; i < sheet_.readings.size(); ++i) {
     const double x = body_.left() + step * static_cast<double>(i % 3);
     const double row_y = y + points(18) * static_cast<double>(i / 3);
-    painter.drawText(QRectF(x, row_y, step - points(70), points(14)),
-                     Qt::AlignLeft | Qt::AlignVCenter, q(sheet_.readings[i]));
+    paint_fitted(painter, QRectF(x, row_y, step - points(72), points(14)),
+                 Qt::AlignLeft | Qt::AlignVCenter, q(sheet_.readings[i]), base_,
+                 {9.5, 5, QFont::Normal});
     painter.setPen(printed_line(0.5));
     painter.drawLine(QPointF(x + step - points(66), row_y + points(13)),
                      QPointF(x + step - points(16), row_y + points(13)));
