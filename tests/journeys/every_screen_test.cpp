@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // Every page, form and dialog, on the demo and on an empty cellar, in both
-// themes, in metric and US units, wide and at 1024x640: every control says its
+// themes, in metric and US units, in both languages, wide and at 1024x640: every control says its
 // name, Tab leads through all of them and out again, text stands out 7:1, none
 // is clipped, and dialogs fit a small screen. Pages and forms are taken from the
 // program's own lists, so that a new one is judged without being named here.
@@ -12,6 +12,7 @@
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTranslator>
 
 #include "app/demo_cellar.h"
 #include "app/surroundings.h"
@@ -24,10 +25,18 @@
 #include "ui/dialogs/backups.h"
 #include "ui/dialogs/first_start.h"
 #include "ui/dialogs/forms/task_forms.h"
+#include "ui/dialogs/kit_dialog.h"
+#include "ui/dialogs/log_preview.h"
 #include "ui/dialogs/message_box.h"
 #include "ui/dialogs/new_cellar.h"
+#include "ui/dialogs/recall.h"
+#include "ui/dialogs/round.h"
+#include "ui/dialogs/rules_dialog.h"
+#include "ui/dialogs/scan_offer.h"
 #include "ui/dialogs/settings.h"
 #include "ui/dialogs/sheet_preview.h"
+#include "ui/dialogs/tag_preview.h"
+#include "ui/dialogs/trace.h"
 #include "ui/main_window.h"
 #include "ui/preferences.h"
 #include "ui/theme/style.h"
@@ -46,6 +55,7 @@ struct Look {
   ui::ThemeChoice theme;
   bool us;
   QSize window;
+  bool german = false;  // whose words are longer
 };
 
 const Look looks[] = {
@@ -55,6 +65,8 @@ const Look looks[] = {
     {"DemoDarkUsWide", true, ui::ThemeChoice::dark, true, wide_window},
     {"EmptyLightUsWide", false, ui::ThemeChoice::light, true, wide_window},
     {"EmptyDarkMetricSmall", false, ui::ThemeChoice::dark, false, small_screen},
+    {"DemoLightGermanSmall", true, ui::ThemeChoice::light, false, small_screen, true},
+    {"EmptyDarkGermanSmall", false, ui::ThemeChoice::dark, false, small_screen, true},
 };
 
 void PrintTo(const Look& look, std::ostream* to) { *to << look.name; }
@@ -63,6 +75,10 @@ class EveryScreen : public ::testing::TestWithParam<Look> {
  protected:
   void SetUp() override {
     const Look& look = GetParam();
+    if (look.german) {
+      ASSERT_TRUE(german_.load(QStringLiteral(":/translations/ullage_de.qm")));
+      QCoreApplication::installTranslator(&german_);
+    }
     preferences_.set_theme(look.theme);
     preferences_.set_units(look.us ? units::DisplayUnits::us() : units::DisplayUnits::metric());
     preferences_.set_words(look.us ? report::RegionalWords::us : report::RegionalWords::british);
@@ -78,6 +94,8 @@ class EveryScreen : public ::testing::TestWithParam<Look> {
     window_->show();
     ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
   }
+
+  void TearDown() override { QCoreApplication::removeTranslator(&german_); }
 
   static void judge(QWidget& screen, const std::string& name) {
     for (int i = 0; i < 3; ++i) QApplication::processEvents();
@@ -114,6 +132,7 @@ class EveryScreen : public ::testing::TestWithParam<Look> {
     }
   }
 
+  QTranslator german_;
   QTemporaryDir folder_;
   app::SystemClock clock_;
   app::RandomIds ids_;
@@ -172,6 +191,36 @@ TEST_P(EveryScreen, OfTheOtherDialogs) {
   judge_dialog(as_of, "as of");
   ui::SheetPreview sheet(context);
   judge_dialog(sheet, "status sheet");
+}
+
+TEST_P(EveryScreen, OfTheDialogsThatPagesOpen) {
+  ui::Context& context = window_->context();
+  ui::RoundDialog round(context);
+  judge_dialog(round, "round");
+  ui::RulesDialog rules(context);
+  judge_dialog(rules, "rules");
+  ui::KitDialog kit(context);
+  judge_dialog(kit, "cleaner and time");
+  ui::TagPreview tags(context, ui::TagKind::kegs);
+  judge_dialog(tags, "keg tags");
+  ui::TagPreview warnings(context, ui::TagKind::warnings);
+  judge_dialog(warnings, "warning tags");
+  for (const ui::LogPaper paper : {ui::LogPaper::line_cleaning, ui::LogPaper::kegs}) {
+    ui::LogPreview log(context, paper);
+    judge_dialog(log, "log on paper");
+  }
+  const auto status = cellar_->status();
+  if (!status->batches.empty()) {
+    ui::RecallDialog recall(context, status->batches.front().batch);
+    judge_dialog(recall, "recall");
+    ui::TraceDialog trace(context, status->batches.front().batch);
+    judge_dialog(trace, "trace");
+  }
+  if (!status->kegs.empty()) {
+    ui::ScanOffer offer(context);
+    offer.show_keg(status->kegs.front().record.keg);
+    judge_dialog(offer, "scanned keg");
+  }
 }
 
 }  // namespace

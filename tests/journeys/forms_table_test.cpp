@@ -52,6 +52,15 @@ class FormTable : public ::testing::Test {
     form->show();
     return form;
   }
+  // The typed editors share one meta object: told apart by their type alone.
+  template <class Edit>
+  static std::vector<Edit*> edits_of(const QWidget& form) {
+    std::vector<Edit*> found;
+    for (auto* each : form.findChildren<ui::QuantityEdit*>()) {
+      if (auto* edit = dynamic_cast<Edit*>(each)) found.push_back(edit);
+    }
+    return found;
+  }
   // As if typed, and the field left.
   static void type_over(QLineEdit& line, const QString& text) {
     line.selectAll();
@@ -124,7 +133,7 @@ TEST_F(FormTable, AThingThatIsNotRegisteredIsRefusedAtItsField) {
 }
 
 // Values worked out by hand from the definitions in NIST SP 811: 1 psi =
-// 6894.757 Pa, °C = (°F - 32) / 1.8, 1 imp gal = 4.54609 L, 1 lb = 0.45359237 kg.
+// 6894.757 Pa, °C = (°F - 32) / 1.8, 1 US gal = 3.785412 L, 1 lb = 0.45359237 kg.
 TEST_F(FormTable, UnitsAreTakenAsPeopleWriteThemInEveryForm) {
   int pressures = 0;
   int temperatures = 0;
@@ -133,7 +142,7 @@ TEST_F(FormTable, UnitsAreTakenAsPeopleWriteThemInEveryForm) {
   for (const ui::FormSpec* spec : ui::all_form_specs()) {
     const auto form = form_of(*spec);
     const ::testing::ScopedTrace trace(__FILE__, __LINE__, std::string(spec->kind));
-    for (auto* edit : form->findChildren<ui::GaugePressureEdit*>()) {
+    for (auto* edit : edits_of<ui::GaugePressureEdit>(*form)) {
       edit->set_text(QStringLiteral("30 psi"));
       ASSERT_TRUE(edit->value()) << edit->objectName().toStdString();
       EXPECT_NEAR(units::in_psi(*edit->value()), 30, 1e-6);
@@ -142,19 +151,19 @@ TEST_F(FormTable, UnitsAreTakenAsPeopleWriteThemInEveryForm) {
       EXPECT_NEAR(units::in_psi(*edit->value()), 30.4579, 1e-3);
       ++pressures;
     }
-    for (auto* edit : form->findChildren<ui::TemperatureEdit*>()) {
+    for (auto* edit : edits_of<ui::TemperatureEdit>(*form)) {
       edit->set_text(QStringLiteral("34F"));
       ASSERT_TRUE(edit->value()) << edit->objectName().toStdString();
       EXPECT_NEAR(units::in_celsius(*edit->value()), 1.1111, 1e-3);
       ++temperatures;
     }
-    for (auto* edit : form->findChildren<ui::VolumeEdit*>()) {
-      edit->set_text(QStringLiteral("4 imp gal"));
+    for (auto* edit : edits_of<ui::VolumeEdit>(*form)) {
+      edit->set_text(QStringLiteral("5 US gal"));
       ASSERT_TRUE(edit->value()) << edit->objectName().toStdString();
-      EXPECT_NEAR(units::in_litres(*edit->value()), 18.18436, 1e-4);
+      EXPECT_NEAR(units::in_litres(*edit->value()), 18.92706, 1e-4);
       ++volumes;
     }
-    for (auto* edit : form->findChildren<ui::MassEdit*>()) {
+    for (auto* edit : edits_of<ui::MassEdit>(*form)) {
       edit->set_text(QStringLiteral("10 lb"));
       ASSERT_TRUE(edit->value()) << edit->objectName().toStdString();
       EXPECT_NEAR(units::in_kilograms(*edit->value()), 4.5359237, 1e-6);

@@ -3,41 +3,20 @@
 // Whole tasks by keyboard alone, from the first start to the printed sheet: real
 // key events through the desk's own windows, with its real boxes.
 #include <gmock/gmock.h>
-#include <gtest/gtest.h>
 
-#include <QApplication>
-#include <QLabel>
 #include <QProcess>
-#include <QSettings>
 #include <QTableView>
-#include <QTemporaryDir>
-#include <QTest>
 
-#include "app/demo_cellar.h"
-#include "app/desk.h"
-#include "app/surroundings.h"
 #include "core/store/exchange.h"
-#include "tests/support/typist.h"
-#include "ui/dialogs/box_prompts.h"
+#include "tests/journeys/desk_journey.h"
 #include "ui/models/log_table.h"
 #include "ui/pages/log_page.h"
 
 namespace ullage {
 namespace {
 
-class Keyboard : public ::testing::Test {
+class Keyboard : public DeskJourney {
  protected:
-  [[nodiscard]] QString path(const char* name) const {
-    return folder_.filePath(QString::fromLatin1(name));
-  }
-  [[nodiscard]] ui::MainWindow& window() const { return *desk_.windows().front(); }
-  [[nodiscard]] app::CellarSession& cellar() const { return *desk_.session_of(&window()); }
-  [[nodiscard]] cellar::KegStatus keg(std::string_view tag) const {
-    const auto status = cellar().status();
-    const cellar::KegStatus* found = status->keg_by_tag(tag);
-    EXPECT_NE(found, nullptr) << tag;
-    return found ? *found : cellar::KegStatus{};
-  }
   [[nodiscard]] cellar::LineStatus line(std::string_view name) const {
     for (const cellar::LineStatus& each : cellar().status()->lines) {
       if (each.record.name == name) return each;
@@ -45,18 +24,6 @@ class Keyboard : public ::testing::Test {
     ADD_FAILURE() << "no line " << name;
     return {};
   }
-  // A task by its name in the palette.
-  void task(const char* words, const QString& form, std::function<void()> body) {
-    typist_.expect(QStringLiteral("task_palette"), [this, words] {
-      typist_.keys(QString::fromLatin1(words));
-      typist_.key(Qt::Key_Return);
-    });
-    typist_.expect(form, std::move(body));
-    typist_.chord("Ctrl+L");
-    typist_.finish();
-  }
-  void log_it() { typist_.push(QStringLiteral("log_it")); }
-
   void start_with_new_cellar() {
     typist_.expect(QStringLiteral("first_start"), [this] { typist_.key(Qt::Key_Return); });
     typist_.expect(QStringLiteral("new_cellar"), [this] {
@@ -136,14 +103,6 @@ class Keyboard : public ::testing::Test {
     typist_.chord("Ctrl+K");
     typist_.finish();
   }
-
-  QTemporaryDir folder_;
-  app::SystemClock clock_;
-  app::RandomIds ids_;
-  QSettings settings_{path("settings.ini"), QSettings::IniFormat};
-  ui::BoxPrompts prompts_;
-  app::Desk desk_{{clock_, ids_, settings_, prompts_}};
-  testing::Typist typist_;
 };
 
 TEST_F(Keyboard, FromTheFirstStartToABeerOnTap) {
@@ -269,14 +228,6 @@ TEST_F(Keyboard, AnEntryIsStruckInTheLogAndBroughtBack) {
   EXPECT_EQ(cellar().journal().standing(id), cellar::Standing::in_force);
 }
 
-QStringList texts_of_labels(QWidget& window) {
-  QStringList all;
-  for (QLabel* label : window.findChildren<QLabel*>()) {
-    if (label->isVisible()) all << label->text();
-  }
-  return all;
-}
-
 TEST_F(Keyboard, TheSettingsSwitchTheUnits) {
   start_with_demo();
   const std::string stored = store::to_exchange(cellar().file().load().value());
@@ -289,7 +240,7 @@ TEST_F(Keyboard, TheSettingsSwitchTheUnits) {
   typist_.finish();
   EXPECT_EQ(desk_.preferences().units(), units::DisplayUnits::us());
   EXPECT_EQ(desk_.preferences().words(), report::RegionalWords::us);
-  const QString all = texts_of_labels(window()).join(QLatin1Char('\n'));
+  const QString all = words_in(window());
   EXPECT_TRUE(all.contains(QStringLiteral("°F")));
   EXPECT_FALSE(all.contains(QStringLiteral("°C")));
   EXPECT_EQ(store::to_exchange(cellar().file().load().value()), stored);

@@ -221,6 +221,34 @@ TEST_F(KeyboardWays, SettingsOfUnitsWordsAndLooks) {
   EXPECT_EQ(store::to_exchange(cellar().file().load().value()), stored);
 }
 
+TEST_F(KeyboardWays, ABeerThatIsMissingIsRegisteredOnTheWay) {
+  open_demo_file();
+  const auto beers = cellar().status()->beers.size();
+  task("batch", "form_batch_record", [this] {
+    typist_.expect("form_beer_record", [this] {
+      typist_.fill("name", "Winter Stout");
+      log_it();
+    });
+    ASSERT_TRUE(typist_.tab_to("beer"));
+    typist_.key(Qt::Key_F4);  // the list; what adds a beer is its last row
+    typist_.key(Qt::Key_End);
+    typist_.key(Qt::Key_Return);
+    typist_.fill("name", "Brew 12");
+    log_it();
+  });
+  const auto status = cellar().status();
+  ASSERT_EQ(status->beers.size(), beers + 1);
+  const auto called = [](const auto& all, std::string_view name) {
+    return std::find_if(all.begin(), all.end(),
+                        [&](const auto& each) { return each.name == name; });
+  };
+  const auto stout = called(status->beers, "Winter Stout");
+  const auto made = called(status->batches, "Brew 12");
+  ASSERT_NE(stout, status->beers.end());
+  ASSERT_NE(made, status->batches.end());
+  EXPECT_EQ(made->beer, stout->beer);
+}
+
 TEST_F(KeyboardWays, TheReasonsOfARowsNumbersOpenFromTheTable) {
   open_demo_file();
   typist_.chord("Ctrl+1");
