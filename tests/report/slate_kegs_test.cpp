@@ -8,11 +8,13 @@
 
 #include "tests/report/asked.h"
 
-namespace ullage::testing {
+namespace ullage::testing::slates {
 namespace {
 
 using namespace report::slate;  // NOLINT(google-build-using-namespace): the whole file is about it
 using namespace asking;         // NOLINT(google-build-using-namespace)
+using report::slate::Fault;     // the cellar has a Fault and a Field, too
+using report::slate::Field;
 using ::testing::Contains;
 using ::testing::HasSubstr;
 
@@ -225,4 +227,4 @@ TEST(SlatePriming, ThereAndBack) {
 }
 
 }  // namespace
-}  // namespace ullage::testing
+}  // namespace ullage::testing::slates

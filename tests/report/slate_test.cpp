@@ -11,11 +11,12 @@
 
 #include "core/report/slate/computation.h"
 
-namespace ullage::testing {
+namespace ullage::testing::slates {
 namespace {
 
 using namespace report::slate;  // NOLINT(google-build-using-namespace): the whole file is about it
-using report::slate::Field;     // the cellar has a Field, too
+using report::slate::Fault;     // the cellar has a Fault and a Field, too
+using report::slate::Field;
 using ::testing::Contains;
 using ::testing::HasSubstr;
 using ::testing::Not;
@@ -318,4 +319,4 @@ TEST(SlateGrounds, TellWhatWasTypedAndWhatWasAssumed) {
 }
 
 }  // namespace
-}  // namespace ullage::testing
+}  // namespace ullage::testing::slates
