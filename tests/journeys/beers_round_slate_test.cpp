@@ -141,21 +141,24 @@ TEST_F(BeersJourney, ARoundBrokenOffGoesOnWhereItWasLeft) {
   EXPECT_FALSE(again.at_end());
 }
 
+void walk_to(const ui::RoundDialog& round, const char* name) {
+  for (int i = 0; i < 100 && round.station_name() != QLatin1String(name); ++i) {
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_PageDown);
+  }
+  ASSERT_EQ(round.station_name(), QLatin1String(name));
+}
+
+// What the first value of the station is read on, as a screen reader says it.
+QString read_on(const ui::RoundDialog& round) {
+  for (auto* button : round.findChildren<QPushButton*>(QStringLiteral("read_on"))) {
+    if (button->isVisible()) return button->accessibleName();
+  }
+  return {};
+}
+
 // What it is read on is named, remembered for the station and recorded; at a tap a
 // glass is timed.
 TEST_F(BeersJourney, ARoundRecordsWhatWasReadOnWhatAndTimesAGlass) {
-  const auto walk_to = [](ui::RoundDialog& round, const char* name) {
-    for (int i = 0; i < 100 && round.station_name() != QLatin1String(name); ++i) {
-      QTest::keyClick(QApplication::focusWidget(), Qt::Key_PageDown);
-    }
-    ASSERT_EQ(round.station_name(), QLatin1String(name));
-  };
-  const auto read_on = [](ui::RoundDialog& round) {
-    for (auto* button : round.findChildren<QPushButton*>(QStringLiteral("read_on"))) {
-      if (button->isVisible()) return button->accessibleName();
-    }
-    return QString();
-  };
   QString taken;
   {
     ui::RoundDialog round(context(), window_.get());

@@ -21,7 +21,6 @@
 #include <QTreeWidget>
 #include <algorithm>
 #include <memory>
-#include <set>
 
 #include "app/demo_cellar.h"
 #include "app/surroundings.h"
@@ -176,8 +175,11 @@ TEST_F(CleaningJourney, TheDayIsPlannedLockedTickedReleasedAndPrinted) {
   EXPECT_NE(line(about).last_cleaned, cleaned);
   click(StepKind::caustic, about);
   click(StepKind::rinse, about);
-  EXPECT_EQ(prompts_.asked.size(), 1) << "no step was out of order";
   EXPECT_TRUE(line(about).lock) << "rinsing releases nothing";
+  // With each cleaning, as the demo's rules have it.
+  click(StepKind::strip_down, about);
+  click(StepKind::coupler, about);
+  EXPECT_EQ(prompts_.asked.size(), 1) << "no step was out of order";
 
   on_next<ui::EntryForm>([](ui::EntryForm& form) {
     auto* by = form.findChild<QWidget*>(QStringLiteral("checked_by"))->findChild<QLineEdit*>();
@@ -323,10 +325,6 @@ TEST_F(CleaningJourney, TheDemoHasAReadySetAndARuleOfItsOwn) {
   const auto rules = cellar_->status()->rules;
   EXPECT_GE(rules.size(), 6U);
   EXPECT_EQ(std::ranges::count(rules, std::string("own rule"), &cellar::RuleRecord::source), 1);
-  const auto due = cellar::due_work(cellar_->journal(), *cellar_->status(), cellar_->calendar());
-  std::set<cellar::WorkKind> kinds;
-  for (const cellar::DueWork& w : due) kinds.insert(w.work);
-  EXPECT_GE(kinds.size(), 6U) << "lines, acid, taps, couplers, kegs, floors";
 }
 
 TEST_F(CleaningJourney, ThePaperMenuOpensTheDaysList) {

@@ -44,6 +44,7 @@ KitDialog::KitDialog(const Context& context, QWidget* parent) : QDialog(parent),
   auto* all = new QVBoxLayout(this);
   all->addWidget(scrolled(rows), 1);
   all->addWidget(buttons);
+  setTabOrder(keep_it, buttons->button(QDialogButtonBox::Cancel));
   resize_within_screen(*this, {520, 620});
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   connect(buttons, &QDialogButtonBox::accepted, this, &KitDialog::keep);

@@ -198,7 +198,7 @@ QString RoundDialog::about_words(const cellar::RoundStation& here) const {
   QStringList words;
   if (keg->contents) words << q(keg->contents->beer.name);
   words << q(report::say(keg->state, context_.speaker()));
-  if (here.do_not_serve) words << tr("do not serve, pour nothing from it");
+  if (here.do_not_serve) words << tr("pour nothing from it");
   return words.join(QStringLiteral(" · "));
 }
 
