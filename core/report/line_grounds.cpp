@@ -15,7 +15,7 @@ const std::string& as_tried() {
 }
 
 void add_pressure(Grounds& g, const LineSubject& s) {
-  const std::string at = s.speaker.printer.print(s.setting.pressure);
+  const std::string at = say_set_pressure(s.setting, s.speaker);
   if (s.tried.pressure) {
     g.inputs.push_back({"Keg at " + at, InputOrigin::typed, as_tried()});
     return;
@@ -124,12 +124,16 @@ LineSubject line_subject(const cellar::LineStatus& line, const cellar::CellarSta
   return s;
 }
 
+std::string say_set_pressure(const PourSetting& s, const Speaker& speaker) {
+  const std::string typed = speaker.printer.print(s.pressure.value());
+  if (!(s.pressure.half_width() > 0)) return typed;
+  return typed + ", may be " + speaker.printer.print(s.pressure.error()) + " off";
+}
+
 Grounds set_pressure_grounds(const LineSubject& s) {
-  Grounds g =
-      grounds_by(laws::as_logged, "Pressure set", s.speaker.printer.print(s.setting.pressure));
+  Grounds g = grounds_by(laws::as_logged, "Pressure set", say_set_pressure(s.setting, s.speaker));
   add_pressure(g, s);
   add_gas_mixed(g, s);
-  g.notes.emplace_back("The ± is what the dial may be off.");
   g.narrow = narrowing(s.setting.pressure);
   return g;
 }

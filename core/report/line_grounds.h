@@ -29,6 +29,9 @@ struct LineSubject {
 [[nodiscard]] LineSubject line_subject(const cellar::LineStatus& line, const cellar::CellarStatus&,
                                        const Speaker&);
 
+// As typed, with what its dial may be off: "11.5 psi, may be 2 psi off".
+[[nodiscard]] std::string say_set_pressure(const cellar::PourSetting&, const Speaker&);
+
 [[nodiscard]] Grounds set_pressure_grounds(const LineSubject&);
 [[nodiscard]] Grounds should_be_grounds(const LineSubject&);
 [[nodiscard]] Grounds line_settles_grounds(const LineSubject&);

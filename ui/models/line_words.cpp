@@ -106,7 +106,8 @@ QList<LineFact> pour_facts(std::shared_ptr<const report::LineSubject> subject) {
                         report::Grounds (*why)(const report::LineSubject&)) {
     facts << LineFact{what, value, [subject, why] { return why(*subject); }};
   };
-  fact(pressure_fact_name(), q(print.print(s.pressure)), &report::set_pressure_grounds);
+  fact(pressure_fact_name(), q(report::say_set_pressure(s, speaker)),
+       &report::set_pressure_grounds);
   if (o.should_be)
     fact(LineText::tr("Pressure should be"), q(print.print(*o.should_be)),
          &report::should_be_grounds);

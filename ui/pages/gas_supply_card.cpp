@@ -136,7 +136,7 @@ GasSupplyCard::GasSupplyCard(const Context& context, QWidget* parent)
   auto* two = new QHBoxLayout;
   two->setSpacing(space::xl);
   two->addLayout(left, 1);
-  two->addWidget(build_chart(), 1);
+  two->addWidget(chart_part_ = build_chart(), 1);
   suspects_ = new TaskList;
   suspects_->setObjectName(QStringLiteral("suspects"));
   isolation_title_ = new InkLabel({}, TextRole::strong);
@@ -216,12 +216,10 @@ void GasSupplyCard::show_account(std::shared_ptr<const cellar::GasAccount> accou
   show_facts(speaker);
   show_hunt(speaker);
   chart_->show_account(account_, speaker);
-  chart_->setVisible(chart_->has_curve());
+  chart_part_->setVisible(chart_->has_curve());  // what is missing stands in the facts
   chart_title_->setText(tr("Gas left, %1").arg(q(units::unit_name(speaker.printer.units.mass))));
   chart_words_->setText(
-      chart_->has_curve()
-          ? tr("Circles: weighed. Dashes and band: what should be left by the work of the kegs.")
-          : (account_->cant_tell ? q(report::say(*account_->cant_tell, speaker)) : QString()));
+      tr("Circles: weighed. Dashes and band: what should be left by the work of the kegs."));
 }
 
 void GasSupplyCard::show_loss(const report::Speaker& speaker) {

@@ -45,6 +45,7 @@ class GasSupplyCard : public QWidget {
   InkLabel* gas_;
   Banner* loss_;
   GasDrawing* drawing_;
+  QWidget* chart_part_ = nullptr;
   GasChart* chart_;
   InkLabel* chart_title_;
   InkLabel* chart_words_;

@@ -128,7 +128,7 @@ void LinePanel::order_tabs() {
     QList<QWidget*> stops = part->findChildren<QWidget*>();
     stops.prepend(part);
     for (QWidget* stop : stops) {
-      if ((stop->focusPolicy() & Qt::TabFocus) == 0) continue;
+      if ((stop->focusPolicy() & Qt::TabFocus) == 0 || stop->window() != window()) continue;
       if (before) setTabOrder(before, stop);
       before = stop;
     }
