@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The cleaning day through the main window, on the real demo cellar: what is due,
-// the plan, locks, ticks, a tick taken back, the release by a check, the list on
-// paper; the same by keyboard alone; the program closed and started again in the
-// middle of it; moving a task by key and by mouse; and rules from a ready set.
+// The cleaning day through the main window, on the real demo cellar: what is due, the plan,
+// locks, ticks, one taken back, the release by a check, the list on paper; by keyboard alone;
+// closed and started again amid it; a task moved by key and by mouse; rules from a ready set.
 #include <gmock/gmock.h>
 
 #include <QApplication>

@@ -106,6 +106,32 @@ FormSpec carbonation_spec() {
            {"meter", QT_TRANSLATE_NOOP("Forms", "Meter"), Use::remembered}}};
 }
 
+void add_batch_specs(std::vector<FormSpec>& specs) {
+  specs.push_back(
+      {"gravity_read",
+       QT_TRANSLATE_NOOP("Forms", "Gravity read"),
+       QT_TRANSLATE_NOOP("Forms", "hydrometer sg plato"),
+       {{"batch", QT_TRANSLATE_NOOP("Forms", "&Batch"), Use::remembered},
+        {"keg", QT_TRANSLATE_NOOP("Forms", "&Keg"), Use::typed,
+         QT_TRANSLATE_NOOP("Forms", "If the sample came from one.")},
+        {"gravity_sg", QT_TRANSLATE_NOOP("Forms", "&Gravity"), Use::typed,
+         QT_TRANSLATE_NOOP("Forms", "Corrected to the temperature the hydrometer is made for.")},
+        {"stage", QT_TRANSLATE_NOOP("Forms", "&Stage")},
+        {"hydrometer", QT_TRANSLATE_NOOP("Forms", "Hydrometer"), Use::remembered},
+        {"temperature_k", QT_TRANSLATE_NOOP("Forms", "&Temperature")}}});
+  specs.push_back({"best_by_changed",
+                   QT_TRANSLATE_NOOP("Forms", "Best-by changed"),
+                   QT_TRANSLATE_NOOP("Forms", "date expiry"),
+                   {{"batch", QT_TRANSLATE_NOOP("Forms", "&Batch")},
+                    {"best_by_day", QT_TRANSLATE_NOOP("Forms", "&Best by")},
+                    {"reason", QT_TRANSLATE_NOOP("Forms", "&Why")}}});
+  specs.push_back({"batch_recalled",
+                   QT_TRANSLATE_NOOP("Forms", "Batch recalled"),
+                   QT_TRANSLATE_NOOP("Forms", "recall withdraw"),
+                   {{"batch", QT_TRANSLATE_NOOP("Forms", "&Batch")},
+                    {"reason", QT_TRANSLATE_NOOP("Forms", "&Reason"), Use::typed, "", true}}});
+}
+
 std::vector<FormSpec> make_beer() {
   std::vector<FormSpec> specs;
   specs.push_back(received_spec());
@@ -159,29 +185,7 @@ std::vector<FormSpec> make_beer() {
                     {"batch", QT_TRANSLATE_NOOP("Forms", "&Batch"), Use::hidden},
                     {"reason", QT_TRANSLATE_NOOP("Forms", "&Reason"), Use::remembered},
                     {"volume_m3", QT_TRANSLATE_NOOP("Forms", "&Volume")}}});
-  specs.push_back(
-      {"gravity_read",
-       QT_TRANSLATE_NOOP("Forms", "Gravity read"),
-       QT_TRANSLATE_NOOP("Forms", "hydrometer sg plato"),
-       {{"batch", QT_TRANSLATE_NOOP("Forms", "&Batch"), Use::remembered},
-        {"keg", QT_TRANSLATE_NOOP("Forms", "&Keg"), Use::typed,
-         QT_TRANSLATE_NOOP("Forms", "If the sample came from one.")},
-        {"gravity_sg", QT_TRANSLATE_NOOP("Forms", "&Gravity"), Use::typed,
-         QT_TRANSLATE_NOOP("Forms", "Corrected to the temperature the hydrometer is made for.")},
-        {"stage", QT_TRANSLATE_NOOP("Forms", "&Stage")},
-        {"hydrometer", QT_TRANSLATE_NOOP("Forms", "Hydrometer"), Use::remembered},
-        {"temperature_k", QT_TRANSLATE_NOOP("Forms", "&Temperature")}}});
-  specs.push_back({"best_by_changed",
-                   QT_TRANSLATE_NOOP("Forms", "Best-by changed"),
-                   QT_TRANSLATE_NOOP("Forms", "date expiry"),
-                   {{"batch", QT_TRANSLATE_NOOP("Forms", "&Batch")},
-                    {"best_by_day", QT_TRANSLATE_NOOP("Forms", "&Best by")},
-                    {"reason", QT_TRANSLATE_NOOP("Forms", "&Why")}}});
-  specs.push_back({"batch_recalled",
-                   QT_TRANSLATE_NOOP("Forms", "Batch recalled"),
-                   QT_TRANSLATE_NOOP("Forms", "recall withdraw"),
-                   {{"batch", QT_TRANSLATE_NOOP("Forms", "&Batch")},
-                    {"reason", QT_TRANSLATE_NOOP("Forms", "&Reason"), Use::typed, "", true}}});
+  add_batch_specs(specs);
   return specs;
 }
 
