@@ -133,17 +133,17 @@ class CleaningRows {
   static std::vector<SheetColumn> columns(const Speaker& speaker) {
     const bool us = speaker.words == RegionalWords::us;
     return {{us ? "Line, faucet" : "Line, tap", 58},
-            {"Beer before → after", 92},
+            {"Beer before → after", 88},
             {"Cleaned", 74},
             {"Agent, strength", 76},
             {"Method, soak, water", 70},
             {"Flush check", 68},
             {"Parts", 58},
-            {"Lost", 40},
+            {"Lost", 50},
             {"By", 28},
-            {"Released, countersigned", 82},
+            {"Released, countersigned", 78},
             {"Next due, rule", 78},
-            {"Remarks", 76}};
+            {"Remarks", 74}};
   }
   static std::vector<std::string> keys() {
     return {"line",
@@ -209,7 +209,9 @@ class CleaningRows {
   }
   std::optional<Date> due(const Entry& e, const LineCleaned& c, const LineRecord* record) const {
     const auto rule = rule_of(record);
-    if (!rule || c.agent == LineAgent::water) return std::nullopt;
+    // Acid takes off stone: it is not what the rule asks for (due_work.h).
+    const bool counts = c.agent != LineAgent::water && c.agent != LineAgent::acid;
+    if (!rule || !counts) return std::nullopt;
     return from_.day(e) + std::chrono::days(*rule->interval_days);
   }
   std::string rule_words(const LineRecord* record) const {
@@ -219,6 +221,7 @@ class CleaningRows {
   }
   std::string due_words(const Entry& e, const LineCleaned& c, const LineRecord* record) const {
     if (c.agent == LineAgent::water) return "water alone: not a cleaning";
+    if (c.agent == LineAgent::acid) return "acid: the rule’s day stands";
     const auto day = due(e, c, record);
     return day ? stacked({iso_day(*day), rule_words(record)}) : std::string("no rule");
   }
@@ -322,7 +325,7 @@ SheetBox locked_lines(const LogSource& from) {
                                       from.clock(line.lock->since), line.lock->by));
     }
     if (line.keg_lock) {
-      box.lines.push_back(fmt::format("{}: {}, {}", line.record.name, line.keg_lock->tag,
+      box.lines.push_back(fmt::format("{}: {}: {}", line.record.name, line.keg_lock->tag,
                                       say(line.keg_lock->why, from.speaker)));
     }
   }

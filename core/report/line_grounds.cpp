@@ -83,8 +83,7 @@ void add_fittings(Grounds& g, const LineSubject& s) {
     if (fitting) ++(piece.assumed ? assumed : stated);
   }
   if (stated > 0) g.inputs.push_back({"What fittings take", InputOrigin::typed, {}});
-  if (assumed > 0)
-    g.inputs.push_back({"What coupler, shank and faucet take", InputOrigin::assumed, {}});
+  if (assumed > 0) g.inputs.push_back({"What usual fittings take", InputOrigin::assumed, {}});
 }
 
 void add_pours(Grounds& g, const LineSubject& s) {
@@ -271,6 +270,9 @@ Grounds line_cleaning_grounds(const cellar::LineStatus& line, const cellar::DueW
   Grounds g = grounds_by(laws::work_rules, "Cleaning of " + line.record.name,
                          due ? say_due(*due, speaker) : std::string("no rule is set"));
   if (!due) {
+    g.inputs.push_back({line.last_cleaned ? "Last cleaned" : "No cleaning in the journal",
+                        InputOrigin::typed,
+                        line.last_cleaned ? say_age(*line.last_cleaned, speaker) : std::string()});
     g.narrow.emplace_back(
         "Give the line an interval, or the cellar a rule: Rules, on the Cleaning "
         "page.");
