@@ -386,10 +386,6 @@
         <translation>CO2-Messgerät</translation>
     </message>
     <message>
-        <source>Faucet apart</source>
-        <translation>Hahn zerlegt</translation>
-    </message>
-    <message>
         <source>Keg cleaned</source>
         <translation>Fass gereinigt</translation>
     </message>
@@ -636,6 +632,10 @@
     <message>
         <source>Hot water</source>
         <translation>Heißes Wasser</translation>
+    </message>
+    <message>
+        <source>Tap apart</source>
+        <translation>Hahn zerlegt</translation>
     </message>
 </context>
 <context>
@@ -1016,6 +1016,14 @@
         <source>Version and licence</source>
         <translation>Version und Lizenz</translation>
     </message>
+    <message>
+        <source>Cleaning &amp;day list…</source>
+        <translation>Liste des R&amp;einigungstags …</translation>
+    </message>
+    <message>
+        <source>The next cleaning day’s steps, with boxes to tick</source>
+        <translation>Die Schritte des nächsten Reinigungstags, mit Kästchen zum Abhaken</translation>
+    </message>
 </context>
 <context>
     <name>Forms</name>
@@ -1138,10 +1146,6 @@
     <message>
         <source>Shank takes</source>
         <translation>Das Anstichrohr kostet</translation>
-    </message>
-    <message>
-        <source>Faucet takes</source>
-        <translation>Der Hahn kostet</translation>
     </message>
     <message>
         <source>&amp;Clean every, days</source>
@@ -2324,10 +2328,6 @@
         <translation>Spülung in Ordnung</translation>
     </message>
     <message>
-        <source>Faucet taken apart and cleaned</source>
-        <translation>Hahn zerlegt und gereinigt</translation>
-    </message>
-    <message>
         <source>Coupler cleaned</source>
         <translation>Zapfkopf gereinigt</translation>
     </message>
@@ -2446,6 +2446,22 @@
     <message>
         <source>note comment</source>
         <translation>notiz bemerkung</translation>
+    </message>
+    <message>
+        <source>Tap takes</source>
+        <translation>Der Hahn kostet</translation>
+    </message>
+    <message>
+        <source>A full one costs</source>
+        <translation>Eine volle kostet</translation>
+    </message>
+    <message>
+        <source>In your money, such as 25.50: then what leaks has a price.</source>
+        <translation>In eigener Währung, etwa 25,50: dann hat ein Leck seinen Preis.</translation>
+    </message>
+    <message>
+        <source>Tap taken apart and cleaned</source>
+        <translation>Hahn zerlegt und gereinigt</translation>
     </message>
 </context>
 <context>
@@ -3008,6 +3024,14 @@
         <source>%1 s in the line, %2 times at the end</source>
         <translation>%1 s in der Leitung, am Ende das %2-Fache</translation>
     </message>
+    <message>
+        <source>Pressure set</source>
+        <translation>Eingestellter Druck</translation>
+    </message>
+    <message>
+        <source>Cleaning</source>
+        <translation>Reinigung</translation>
+    </message>
 </context>
 <context>
     <name>LogPaperText</name>
@@ -3447,6 +3471,10 @@
         <source>%1: from %2 to %3.</source>
         <translation>%1: von %2 bis %3.</translation>
     </message>
+    <message>
+        <source>Line “%1”: %2 at its end.</source>
+        <translation>Linie „%1“: %2 an ihrem Ende.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ui::AsOfDialog</name>
@@ -3768,66 +3796,6 @@
         <source>Cleaning list</source>
         <translation>Reinigungsliste</translation>
     </message>
-    <message>
-        <source>Pa&amp;per</source>
-        <translation>Pa&amp;pier</translation>
-    </message>
-    <message>
-        <source>A4</source>
-        <translation>A4</translation>
-    </message>
-    <message>
-        <source>Letter</source>
-        <translation>Letter</translation>
-    </message>
-    <message>
-        <source>Paper</source>
-        <translation>Papier</translation>
-    </message>
-    <message>
-        <source>&amp;Print…</source>
-        <translation>&amp;Drucken …</translation>
-    </message>
-    <message>
-        <source>&amp;Save as PDF…</source>
-        <translation>Als PDF &amp;speichern …</translation>
-    </message>
-    <message>
-        <source>&amp;Close</source>
-        <translation>S&amp;chließen</translation>
-    </message>
-    <message>
-        <source>Pages</source>
-        <translation>Seiten</translation>
-    </message>
-    <message>
-        <source>Page %1 of %2</source>
-        <translation>Seite %1 von %2</translation>
-    </message>
-    <message>
-        <source>Saved %1.</source>
-        <translation>%1 gespeichert.</translation>
-    </message>
-    <message>
-        <source>%1 could not be written.</source>
-        <translation>%1 ließ sich nicht schreiben.</translation>
-    </message>
-    <message>
-        <source>Save the cleaning list</source>
-        <translation>Reinigungsliste speichern</translation>
-    </message>
-    <message>
-        <source>cleaning list.pdf</source>
-        <translation>Reinigungsliste.pdf</translation>
-    </message>
-    <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
-    </message>
-    <message>
-        <source>Sent to %1.</source>
-        <translation>An %1 geschickt.</translation>
-    </message>
 </context>
 <context>
     <name>ullage::ui::CleaningPage</name>
@@ -3876,10 +3844,6 @@
         <translation>Reinigung, begonnen %1</translation>
     </message>
     <message>
-        <source>The next cleaning day</source>
-        <translation>Der nächste Reinigungstag</translation>
-    </message>
-    <message>
         <source>Not on the list: %1</source>
         <translation>Nicht auf der Liste: %1</translation>
     </message>
@@ -3906,6 +3870,18 @@
     <message>
         <source>Taken back. The log keeps it, struck.</source>
         <translation>Zurückgenommen. Im Protokoll bleibt es, gestrichen.</translation>
+    </message>
+    <message>
+        <source>%1 has beer in it</source>
+        <translation>In %1 ist Bier</translation>
+    </message>
+    <message>
+        <source>It was forecast to have run empty by now. Has it? Then log that first.</source>
+        <translation>Nach der Vorhersage müsste es jetzt leer sein. Ist es das? Dann das zuerst eintragen.</translation>
+    </message>
+    <message>
+        <source>The next cleaning day: choose one; the first tick begins its list</source>
+        <translation>Der nächste Reinigungstag: einen wählen; der erste Haken beginnt seine Liste</translation>
     </message>
 </context>
 <context>
@@ -3948,6 +3924,33 @@
     <message>
         <source>Choose a row to see why it is due.</source>
         <translation>Eine Zeile wählen, um zu sehen, warum es fällig ist.</translation>
+    </message>
+    <message>
+        <source>The next fourteen days</source>
+        <translation>Die nächsten vierzehn Tage</translation>
+    </message>
+    <message>
+        <source>Work is dragged here by mouse; by key, Enter on its row moves it.</source>
+        <translation>Mit der Maus wird Arbeit hierher gezogen; mit der Tastatur verschiebt sie die Eingabetaste auf ihrer Zeile.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n due</source>
+        <translation>
+            <numerusform>%n fällig</numerusform>
+            <numerusform>%n fällig</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Drag it to a day to move it</source>
+        <translation>Zum Verschieben auf einen Tag ziehen</translation>
+    </message>
+    <message>
+        <source>To %1:</source>
+        <translation>Auf %1:</translation>
+    </message>
+    <message>
+        <source>nothing becomes overdue.</source>
+        <translation>nichts wird überfällig.</translation>
     </message>
 </context>
 <context>
@@ -4369,6 +4372,73 @@
     </message>
 </context>
 <context>
+    <name>ullage::ui::HosePieces</name>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Bore</source>
+        <translation>Innendurchmesser</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Runs through</source>
+        <translation>Läuft durch</translation>
+    </message>
+    <message>
+        <source>Rises</source>
+        <translation>Steigt</translation>
+    </message>
+    <message>
+        <source>Add a piece</source>
+        <translation>Stück hinzufügen</translation>
+    </message>
+    <message>
+        <source>Pieces of hose, from the keg to the tap</source>
+        <translation>Schlauchstücke, vom Fass zum Hahn</translation>
+    </message>
+    <message>
+        <source>With the keg</source>
+        <translation>Beim Fass</translation>
+    </message>
+    <message>
+        <source>%1 of piece %2</source>
+        <translation>%1 von Stück %2</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
+        <source>Rise</source>
+        <translation>Steighöhe</translation>
+    </message>
+    <message>
+        <source>Move piece %1 towards the keg</source>
+        <translation>Stück %1 zum Fass hin rücken</translation>
+    </message>
+    <message>
+        <source>Move piece %1 towards the tap</source>
+        <translation>Stück %1 zum Hahn hin rücken</translation>
+    </message>
+    <message>
+        <source>Take out piece %1</source>
+        <translation>Stück %1 herausnehmen</translation>
+    </message>
+    <message>
+        <source>None: the hose is one piece, with the length, bore, rise and material above. Add pieces where it changes, or leaves the cold.</source>
+        <translation>Keine: der Schlauch ist ein Stück, mit Länge, Innendurchmesser, Steighöhe und Material von oben. Stücke hinzufügen, wo er sich ändert oder die Kälte verlässt.</translation>
+    </message>
+    <message>
+        <source>These count instead of length, bore, rise and material above. Alt+Up and Alt+Down move a piece.</source>
+        <translation>Diese zählen statt Länge, Innendurchmesser, Steighöhe und Material von oben. Alt+Auf und Alt+Ab rücken ein Stück.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::ui::ImportKegs</name>
     <message>
         <source>Import a keg list</source>
@@ -4609,6 +4679,44 @@
     <message>
         <source>CO₂</source>
         <translation>CO₂</translation>
+    </message>
+    <message>
+        <source>CO₂ if nothing is changed</source>
+        <translation>CO₂, wenn nichts geändert wird</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::KegPanelCard</name>
+    <message>
+        <source>Log this: %1, %2</source>
+        <translation>Dies eintragen: %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::KegPanelCards</name>
+    <message>
+        <source>Too much CO₂</source>
+        <translation>Zu viel CO₂</translation>
+    </message>
+    <message>
+        <source>Carbonating with sugar</source>
+        <translation>Nachgärung mit Zucker</translation>
+    </message>
+    <message>
+        <source>Purging</source>
+        <translation>Luft austreiben</translation>
+    </message>
+    <message>
+        <source>O&amp;xygen wanted</source>
+        <translation>Gewünschter &amp;Sauerstoff</translation>
+    </message>
+    <message>
+        <source>Oxygen wanted in the purged keg</source>
+        <translation>Gewünschter Sauerstoff im gespülten Fass</translation>
+    </message>
+    <message>
+        <source>%1 ppm</source>
+        <translation>%1 ppm</translation>
     </message>
 </context>
 <context>
@@ -4982,6 +5090,10 @@
         <source>%1 in use</source>
         <translation>%1 in Gebrauch</translation>
     </message>
+    <message>
+        <source>Faucet</source>
+        <translation>Hahn</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ui::LinePanel</name>
@@ -5058,14 +5170,6 @@
         <translation>Zapfzeit messen …</translation>
     </message>
     <message>
-        <source>Change the line…</source>
-        <translation>Leitung ändern …</translation>
-    </message>
-    <message>
-        <source>Add a piece of hose…</source>
-        <translation>Schlauchstück eintragen …</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
@@ -5094,6 +5198,18 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     <message>
         <source>Logged: %1</source>
         <translation>Eingetragen: %1</translation>
+    </message>
+    <message>
+        <source>Print a tag for the tap…</source>
+        <translation>Anhänger für den Hahn drucken …</translation>
+    </message>
+    <message>
+        <source>Change the line or its hose…</source>
+        <translation>Leitung oder Schlauch ändern …</translation>
+    </message>
+    <message>
+        <source> (%1)</source>
+        <translation> (%1)</translation>
     </message>
 </context>
 <context>
@@ -5631,6 +5747,10 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <source>No keg %1 is registered in this cellar.</source>
         <translation>Ein Fass %1 ist in diesem Keller nicht eingetragen.</translation>
     </message>
+    <message>
+        <source>Nothing is due to be cleaned.</source>
+        <translation>Nichts ist zu reinigen fällig.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ui::MessageBox</name>
@@ -5760,11 +5880,11 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     </message>
     <message>
         <source>&amp;Save as PDF…</source>
-        <translation>Als PDF &amp;speichern …</translation>
+        <translation>Al&amp;s PDF …</translation>
     </message>
     <message>
         <source>Save as CS&amp;V…</source>
-        <translation>Als CS&amp;V speichern …</translation>
+        <translation>Als CS&amp;V …</translation>
     </message>
     <message>
         <source>&amp;Close</source>
@@ -6049,7 +6169,7 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <translation>Kein Verlauf: es fehlt, woraus er zu rechnen wäre.</translation>
     </message>
     <message>
-        <source>At rest %1 at the keg and %2 at the faucet.</source>
+        <source>At rest %1 at the keg and %2 at the tap.</source>
         <translation>In Ruhe %1 am Fass und %2 am Hahn.</translation>
     </message>
     <message>
@@ -6057,7 +6177,7 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <translation>Gas tritt %1 vom Fass aus: dort %2, nötig wären %3 bei %4.</translation>
     </message>
     <message>
-        <source>Pouring, the pressure falls below what the beer needs %1 from the keg, as in every line before its faucet.</source>
+        <source>Pouring, the pressure falls below what the beer needs %1 from the keg, as in every line before its tap.</source>
         <translation>Beim Zapfen fällt der Druck %1 vom Fass unter das, was das Bier braucht, wie in jeder Leitung vor ihrem Hahn.</translation>
     </message>
 </context>
@@ -6094,10 +6214,6 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     <message>
         <source>Nothing becomes overdue.</source>
         <translation>Nichts wird überfällig.</translation>
-    </message>
-    <message>
-        <source>%1 – %2 will be %3 (%4)</source>
-        <translation>%1 – %2 wird %3 (%4)</translation>
     </message>
     <message>
         <source>Moved to %1.</source>
@@ -6168,10 +6284,6 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <translation>%1 zurückrufen</translation>
     </message>
     <message>
-        <source>Every keg that has it is held back at once. Take it off its tap as well, and tell those who have it: what the law asks of you comes first.</source>
-        <translation>Jedes Fass damit wird sofort zurückgehalten. Es auch vom Hahn nehmen und allen Bescheid sagen, die es haben: was das Recht verlangt, geht vor.</translation>
-    </message>
-    <message>
         <source>&amp;Why</source>
         <translation>&amp;Warum</translation>
     </message>
@@ -6206,6 +6318,22 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     <message>
         <source>Recalled. %1 kegs are held back.</source>
         <translation>Zurückgerufen. %1 Fässer werden zurückgehalten.</translation>
+    </message>
+    <message>
+        <source>Every keg that has it is held back at once. Take it off the line as well, and tell those who have it: what the law asks of you comes first.</source>
+        <translation>Jedes Fass damit wird sofort zurückgehalten. Es auch von der Leitung nehmen und allen Bescheid sagen, die es haben: was das Recht verlangt, geht vor.</translation>
+    </message>
+    <message>
+        <source>&amp;Print the list…</source>
+        <translation>Liste &amp;drucken …</translation>
+    </message>
+    <message>
+        <source>Print the list, take it to the kegs, and sign for each one secured.</source>
+        <translation>Die Liste drucken, zu den Fässern mitnehmen und für jedes gesicherte unterschreiben.</translation>
+    </message>
+    <message>
+        <source>&amp;Close</source>
+        <translation>S&amp;chließen</translation>
     </message>
 </context>
 <context>
@@ -6329,6 +6457,10 @@ Eingabe</translation>
         <source>Not logged yet.</source>
         <translation>Noch nicht eingetragen.</translation>
     </message>
+    <message>
+        <source>pour nothing from it</source>
+        <translation>nichts daraus zapfen</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ui::RoundValueEdit</name>
@@ -6403,6 +6535,54 @@ Eingabe</translation>
     <message>
         <source>Heavier than the last %1. Is it the same one?</source>
         <translation>Schwerer als zuletzt %1. Ist es dieselbe?</translation>
+    </message>
+    <message>
+        <source>a pint</source>
+        <translation>ein imperiales Pint</translation>
+    </message>
+    <message>
+        <source>a US pint</source>
+        <translation>ein US-Pint</translation>
+    </message>
+    <message>
+        <source>half a litre</source>
+        <translation>einen halben Liter</translation>
+    </message>
+    <message>
+        <source>a third of a litre</source>
+        <translation>einen Drittelliter</translation>
+    </message>
+    <message>
+        <source>Seconds for a glass</source>
+        <translation>Sekunden für ein Glas</translation>
+    </message>
+    <message>
+        <source>Seconds for %1</source>
+        <translation>Sekunden für %1</translation>
+    </message>
+    <message>
+        <source>On the scale, its regulator on</source>
+        <translation>Auf der Waage, mit Druckminderer</translation>
+    </message>
+    <message>
+        <source>Read on?</source>
+        <translation>Abgelesen an?</translation>
+    </message>
+    <message>
+        <source>none named</source>
+        <translation>keines genannt</translation>
+    </message>
+    <message>
+        <source>± %1</source>
+        <translation>± %1</translation>
+    </message>
+    <message>
+        <source>%1, read on: %2, %3</source>
+        <translation>%1, abgelesen an: %2, %3</translation>
+    </message>
+    <message>
+        <source>F2: next</source>
+        <translation>F2: weiter</translation>
     </message>
 </context>
 <context>
@@ -7008,11 +7188,11 @@ Eingabe</translation>
     </message>
     <message>
         <source>Four to a page</source>
-        <translation>Vier auf eine Seite</translation>
+        <translation>Vier je Blatt</translation>
     </message>
     <message>
         <source>One to a page, A6</source>
-        <translation>Einer auf eine Seite, A6</translation>
+        <translation>Einzeln, A6</translation>
     </message>
     <message>
         <source>Si&amp;ze</source>
@@ -7024,7 +7204,7 @@ Eingabe</translation>
     </message>
     <message>
         <source>All kegs at hand</source>
-        <translation>Alle Fässer im Haus</translation>
+        <translation>Alle Fässer</translation>
     </message>
     <message>
         <source>All there is reason for</source>

@@ -29,6 +29,16 @@
     </message>
 </context>
 <context>
+    <name>ullage::ui::DueList</name>
+    <message numerus="yes">
+        <source>%n due</source>
+        <translation>
+            <numerusform>%n due</numerusform>
+            <numerusform>%n due</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ullage::ui::GasPage</name>
     <message numerus="yes">
         <source>%n in use</source>

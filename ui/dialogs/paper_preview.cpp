@@ -51,10 +51,6 @@ void PaperPreview::build() {
   auto* bar = new QHBoxLayout;
   bar->addLayout(choices_);
   bar->addStretch(1);
-  bar->addWidget(csv_);
-  bar->addWidget(save);
-  bar->addWidget(print);
-  bar->addWidget(close);
 
   scroll_ = new QScrollArea;
   scroll_->setAccessibleName(tr("Pages"));
@@ -71,10 +67,19 @@ void PaperPreview::build() {
   outcome_->setWordWrap(true);
   outcome_->setTextInteractionFlags(Qt::TextSelectableByMouse);
 
+  // What was asked for above, what can be done with it below: side by side they
+  // are wider than a small screen in some languages.
+  auto* foot = new QHBoxLayout;
+  foot->addWidget(outcome_, 1);
+  foot->addWidget(csv_);
+  foot->addWidget(save);
+  foot->addWidget(print);
+  foot->addWidget(close);
+
   auto* all = new QVBoxLayout(this);
   all->addLayout(bar);
   all->addWidget(scroll_, 1);
-  all->addWidget(outcome_);
+  all->addLayout(foot);
 
   connect(paper_, &QComboBox::currentIndexChanged, this, &PaperPreview::lay_out);
   connect(&context_.preferences, &Preferences::changed, this, &PaperPreview::lay_out);
