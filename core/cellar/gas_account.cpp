@@ -9,6 +9,7 @@
 #include "core/cellar/cellar_status.h"
 #include "core/cellar/gas_draws.h"
 #include "core/cellar/gas_given.h"
+#include "core/cellar/mass_sum.h"
 
 namespace ullage::cellar {
 
@@ -26,28 +27,6 @@ constexpr std::size_t most_weighings = 60;  // of an account: the latest
 struct Weighing {
   Instant at{};
   MassEstimate gas;
-};
-
-// Sums of estimates that share sources.
-class MassSum {
- public:
-  void add(const MassEstimate& m, double sign = 1) {
-    value_ += sign * m.value().value();
-    for (const units::Contribution& c : m.contributions()) {
-      const auto [at, fresh] = index_.try_emplace(c.source.name, all_.size());
-      if (fresh) {
-        all_.push_back({c.source, sign * c.half_width});
-      } else {
-        all_[at->second].half_width += sign * c.half_width;
-      }
-    }
-  }
-  [[nodiscard]] MassEstimate sum() const { return MassEstimate(units::kilograms(value_), all_); }
-
- private:
-  double value_ = 0;
-  std::unordered_map<std::string, std::size_t> index_;
-  std::vector<units::Contribution> all_;
 };
 
 // Weighings of one bottle since it was last refilled.
@@ -242,8 +221,9 @@ void keep_account(GasAccount& out, const std::vector<Weighing>& weighings,
   }
   const double days = units::in_days(between(moments.front(), moments.back()));
   if (days >= 1) {
-    const MassEstimate all = used.sum();
-    out.use_per_day = units::propagate([days](Mass m) -> Mass { return m / days; }, all);
+    MassSum per_day;
+    per_day.add(used.sum(), 1 / days);
+    out.use_per_day = per_day.sum();
   }
 }
 

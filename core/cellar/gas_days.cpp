@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/cellar/gas_account.h"
+#include "core/cellar/mass_sum.h"
 #include "core/physics/atmosphere.h"
 #include "core/physics/gas_use.h"
 
@@ -13,29 +14,23 @@ namespace {
 
 constexpr double planned_over_days = 14;  // the loss that goes on meanwhile
 
-MassEstimate plus(const MassEstimate& a, const MassEstimate& b) {
-  return units::propagate([](Mass x, Mass y) -> Mass { return x + y; }, a, b);
-}
-
 // To push out and carbonate what is in a keg now.
-MassEstimate planned_for(const KegTimeline& keg, Instant now, units::AbsolutePressure ambient) {
+void plan_for(MassSum& sum, const KegTimeline& keg, Instant now, units::AbsolutePressure ambient) {
   const Level level = keg.level.at(now, keg.record.brimful);
-  if (!level.left || !keg.gas.now.set) return {};
+  if (!level.left || !keg.gas.now.set) return;
   const TemperatureEstimate t =
       (keg.warmth ? keg.warmth->at(now) : std::nullopt)
           .value_or(TemperatureEstimate(units::celsius(10)).with({"temperature"}, 8));
   const physics::SupplyState supply{PressureEstimate(*keg.gas.now.set), t, ambient,
                                     keg.gas.now.co2};
-  MassEstimate sum;
   if (const auto push = physics::gas_to_push(*level.left, supply, {"gas use: method"}))
-    sum = plus(sum, *push);
+    sum.add(*push);
   const auto co2 = keg.co2.at(now);
   if (co2 && keg.co2.model) {
     const auto taken = physics::gas_to_carbonate(
         *level.left, *co2, keg.co2.model->equilibrium_end(), keg.gas.now.co2, {"gas use: method"});
-    if (taken) sum = plus(sum, *taken);
+    if (taken) sum.add(*taken);
   }
-  return sum;
 }
 
 // What is in the bottle now: the last weighing, less what was used and lost since.
@@ -43,9 +38,11 @@ MassEstimate gas_now(const GasAccount& a, Instant now, const MassEstimate& loss)
   const AccountWeighing& last = a.weighings.back();
   const double days = units::in_days(between(last.at, std::max(now, last.at)));
   const MassEstimate use = a.use_per_day.value_or(MassEstimate{});
-  return units::propagate(
-      [days](Mass gas, Mass used, Mass lost) -> Mass { return gas - days * used - days * lost; },
-      last.gas, use, loss);
+  MassSum left;
+  left.add(last.gas);
+  left.add(use, -days);
+  left.add(loss, -days);
+  return left.sum();
 }
 
 }  // namespace
@@ -54,12 +51,12 @@ void tell_days_left(GasAccount& out, const GasAccountInput& in, Lookup& lookup) 
   const auto cellar = lookup.cellar();
   const auto ambient = physics::ambient_pressure(cellar ? cellar->altitude : units::metres(0));
   if (!ambient) return;
+  MassSum planned;
   for (const GasBranch& b : out.branches) {
-    for (const BranchKeg& k : b.kegs)
-      out.planned = plus(out.planned, planned_for(in.timeline(k.keg), in.now, *ambient));
+    for (const BranchKeg& k : b.kegs) plan_for(planned, in.timeline(k.keg), in.now, *ambient);
   }
-  for (const BranchKeg& k : out.unassigned)
-    out.planned = plus(out.planned, planned_for(in.timeline(k.keg), in.now, *ambient));
+  for (const BranchKeg& k : out.unassigned) plan_for(planned, in.timeline(k.keg), in.now, *ambient);
+  out.planned = planned.sum();
   if (out.weighings.empty() || !out.tare_known) return;
   const MassEstimate loss = out.loss ? out.loss->per_day : MassEstimate{};
   out.gas_now = gas_now(out, in.now, loss);

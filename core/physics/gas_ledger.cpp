@@ -5,6 +5,8 @@
 #include <boost/math/distributions/normal.hpp>
 #include <cmath>
 #include <map>
+#include <string_view>
+#include <unordered_map>
 
 #include "core/units/quantiles.h"
 
@@ -66,10 +68,21 @@ double dot(const std::vector<double>& a, const std::vector<double>& b) {
   return sum;
 }
 
+// Of thousands of sources each: looked up, not searched for.
 Estimate<Mass> sum_of(const Estimate<Mass>& a, const Estimate<Mass>& b, double sign) {
-  Estimate<Mass> out(a.value() + sign * b.value(), a.contributions());
-  for (const Contribution& c : b.contributions()) out = out.with(c.source, sign * c.half_width);
-  return out;
+  std::vector<Contribution> all = a.contributions();
+  std::unordered_map<std::string_view, std::size_t> index;
+  for (std::size_t i = 0; i < a.contributions().size(); ++i)
+    index.try_emplace(a.contributions()[i].source.name, i);
+  for (const Contribution& c : b.contributions()) {
+    const auto [at, fresh] = index.try_emplace(c.source.name, all.size());
+    if (fresh) {
+      all.push_back({c.source, sign * c.half_width});
+    } else {
+      all[at->second].half_width += sign * c.half_width;
+    }
+  }
+  return Estimate<Mass>(a.value() + sign * b.value(), std::move(all));
 }
 
 struct StraightLine {
@@ -228,11 +241,7 @@ Result<EnoughGas> enough_for(const Estimate<Mass>& gas, const Estimate<Mass>& pl
   if (auto bad = outside(Subject::duration, in_seconds(over), {0.0, ledger_span_range.high}))
     return std::unexpected(*bad);
   EnoughGas out;
-  out.left_after = propagate(
-      [&](Mass g, Mass p, Mass l) {
-        return kilograms(in_kilograms(g) - in_kilograms(p) - in_kilograms(l) * in_days(over));
-      },
-      gas, planned, loss_per_day);
+  out.left_after = sum_of(sum_of(gas, planned, -1.0), loss_per_day, -in_days(over));
   const double deviation = out.left_after.half_width() / half_width_in_deviations;
   const double left = in_kilograms(out.left_after.value());
   out.probability =
