@@ -57,6 +57,10 @@ std::string purge_way_words(const PurgePlan& p, const Printer& print, units::Gau
       return fmt::format(
           "sweep {} keg volumes of gas through",
           print.number(p.vessel_volumes, p.vessel_volumes == std::floor(p.vessel_volumes) ? 0 : 1));
+    case PurgeWay::push_then_cycles:
+      return fmt::format(
+          "fill it to the brim with sanitiser, push that out with {}, then fill to {} and vent, {}",
+          print.print(push), print.print(p.cycles.high), purge_times(p.cycles.cycles));
     default:
       return fmt::format("fill it to the brim with sanitiser and push that out with {}",
                          print.print(push));
@@ -69,6 +73,9 @@ std::string purge_short_name(const PurgePlan& p, const Printer& print) {
       return fmt::format("Or {} × {}", p.cycles.cycles, print.print(p.cycles.high));
     case PurgeWay::sweep:
       return "Or a sweep";
+    case PurgeWay::push_then_cycles:
+      return fmt::format("Or push liquid out, then {} × {}", p.cycles.cycles,
+                         print.print(p.cycles.high));
     default:
       return "Or push liquid out";
   }
@@ -191,9 +198,7 @@ struct PurgeWriter {
                                           slate::print(physics::supply_oxygen, print())));
       return;
     }
-    std::vector<PurgePlan> ways = *all;
-    // One entry of the journal tells one way: a push followed by cycles has none.
-    std::erase_if(ways, [](const auto& p) { return p.way == PurgeWay::push_then_cycles; });
+    const std::vector<PurgePlan>& ways = *all;
     if (ways.empty()) {
       card = cards::cant_tell(fmt::format("no way within 60 cycles gets to {}", wanted));
       return;
@@ -202,8 +207,7 @@ struct PurgeWriter {
     card.verdict = fmt::format("For {} or less, least gas: {}", wanted,
                                purge_way_words(best, print(), can.push));
     tell_outcome(best.outcome);
-    if (auto task = purge_task(best, s.keg.record.keg, can.push))
-      card.acts.push_back({"Log this purge…", *std::move(task)});
+    offer_log(best, can.push);
     tell_other_ways(ways, can.push);
     for (const PurgePlan& p : ways) {
       if (p.way == PurgeWay::cycles) {
@@ -212,6 +216,23 @@ struct PurgeWriter {
       }
     }
     caution();
+  }
+
+  // One entry tells one way, so a push with cycles after it is two.
+  void offer_log(const PurgePlan& best, units::GaugePressure push) {
+    const cellar::KegId keg = s.keg.record.keg;
+    if (auto task = purge_task(best, keg, push)) {
+      card.acts.push_back({"Log this purge…", *std::move(task)});
+      return;
+    }
+    PurgePlan part = best;
+    part.way = PurgeWay::liquid_push;
+    card.acts.push_back({"Log the push…", *purge_task(part, keg, push)});
+    part.way = PurgeWay::cycles;
+    card.acts.push_back({"Log the cycles…", *purge_task(part, keg, push)});
+    card.notes.emplace_back(
+        "Logged one after the other, the last alone is reckoned with, as if it began from air: "
+        "more oxygen is told then than there is.");
   }
 
   void tell_other_ways(const std::vector<PurgePlan>& ways, units::GaugePressure push) {
