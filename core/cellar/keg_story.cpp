@@ -73,12 +73,12 @@ void KegStory::finish() {
       out_.on_line->displaced_by = line.last_tapped;
     }
   }
-  derive_warmth_and_co2();
   const Volume brimful =
       out_.record.brimful.value() > 0 ? out_.record.brimful : out_.record.nominal;
   out_.level.finish(brimful, out_.on_line
                                  ? draws_on_line(out_.on_line->line, out_.on_line->since, lookup_)
                                  : std::vector<BeerDraw>{});
+  derive_warmth_and_co2();  // asks the level how much beer shares the headspace's gas
   judge_hold();
   list_preparation();
   for (auto& [kind, advice] : faults_) out_.faults.push_back(std::move(advice));
