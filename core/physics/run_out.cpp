@@ -16,8 +16,8 @@ namespace {
 constexpr double run_out_sigmas = 1.959963984540054;
 constexpr double weekday_differs = 0.6;  // of the usual draw, each weekday by itself
 constexpr double level_differs = 1.0;    // of the usual draw, all weekdays together
-constexpr double day_differs = 0.55;     // one day from the same weekday of another week
-constexpr double day_differs_weight = 6;
+constexpr double day_differs = 0.45;     // one day from the same weekday of another week
+constexpr double day_differs_weight = 2;
 constexpr double least_share_of_usual = 0.1;
 // Days are skewed, so that the mean of a few is more often too low than too high.
 constexpr double leans_up = 1.5;
@@ -101,13 +101,24 @@ void learn_span(Week& week, const SpanOnTap& span, double day_variance) {
   }
 }
 
+// How far off the draw told for these days is, because the weekdays are.
+double weekdays_variance(const Week& week, const WeekdayShares& days) {
+  double sum = 0;
+  for (std::size_t i = 0; i < days_in_week; ++i) {
+    for (std::size_t j = 0; j < days_in_week; ++j) sum += days[i] * days[j] * week.covariance[i][j];
+  }
+  return sum;
+}
+
 double day_squares(const Week& week, const WeekdayShares& days, double usual) {
   double sum = 0;
   for (std::size_t d = 0; d < days_in_week; ++d) sum += days[d] * std::pow(week.usual(d, usual), 2);
   return sum;
 }
 
-// Two rounds: how far days differ needs the days_in_week, and the other way round.
+// How far days differ needs the weekdays, and the other way round: a few rounds of
+// expectation and maximisation. What a span is off by is more than it shows, since
+// the weekdays were bent towards it: by the variance that is left in them.
 Week week_of(const std::vector<SpanOnTap>& seen, double usual) {
   Week week = prior_week(usual);
   double share = week.day_variance_share;
@@ -123,7 +134,8 @@ Week week_of(const std::vector<SpanOnTap>& seen, double usual) {
       double off = in_litres(span.drawn.value());
       for (std::size_t d = 0; d < days_in_week; ++d) off -= span.days[d] * next.mean[d];
       const double own = std::pow(span.drawn.half_width() * 1e3 / run_out_sigmas, 2);
-      shown += std::max(0.0, off * off - own) / day_squares(next, span.days, usual);
+      const double bent = weekdays_variance(next, span.days);
+      shown += std::max(0.0, off * off + bent - own) / day_squares(next, span.days, usual);
     }
     share = shown / (day_differs_weight + static_cast<double>(seen.size()));
     next.day_variance_share = share;
@@ -137,14 +149,12 @@ double draw_below(double z) { return 0.5 * std::erfc(-z / std::sqrt(2.0)); }
 // How likely the keg is empty after these days of each weekday.
 double empty_by(const Week& week, const WeekdayShares& days, double usual,
                 const Estimate<Volume>& left) {
-  double draw = 0, of_weekdays = 0, level_variance = 0, whole = 0;
+  double draw = 0, level_variance = 0, whole = 0;
+  const double of_weekdays = weekdays_variance(week, days);
   for (std::size_t i = 0; i < days_in_week; ++i) {
     draw += days[i] * week.usual(i, usual);
     whole += week.usual(i, usual);
-    for (std::size_t j = 0; j < days_in_week; ++j) {
-      of_weekdays += days[i] * days[j] * week.covariance[i][j];
-      level_variance += week.covariance[i][j];
-    }
+    for (std::size_t j = 0; j < days_in_week; ++j) level_variance += week.covariance[i][j];
   }
   // A bar that draws more draws all days more, and its days differ by more: how
   // far off the whole level is counts as a factor, the rest as a sum.

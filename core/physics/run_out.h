@@ -9,9 +9,9 @@
 // others as 0.8 of the mean, each give or take 60 % of itself and all together
 // 100 %: spans then move the weekdays they held (linear regression with a normal
 // prior, exact). c, how much one day differs from the same day of another week,
-// starts as 55 % with the weight of six spans and follows what the spans show.
+// starts as 45 % with the weight of two spans and follows what the spans show.
 // All "common practice, no source", and back-tested on made-up bars
-// (tests/physics/run_out_test.cpp).
+// (tests/physics/run_out_test.cpp, run_out_bars_test.cpp).
 //
 // P(empty by the end of day k) = P(draw until then >= what is left): how far off
 // the whole level is enters as a factor (lognormal, five points), all else as a
