@@ -77,7 +77,13 @@ class Keg {
   }
   void fill_from_supply();
   [[nodiscard]] double longest_piece(double end_s) const;
+  [[nodiscard]] KegPiece unshaped(bool flowing, double length_s) const;
   [[nodiscard]] KegPiece piece(bool flowing, double length_s) const;
+  [[nodiscard]] double rate() const {
+    // Surface over volume grows as beer is drawn.
+    return rocked_until_s_ > now_s_ ? 1 / rocking_s_ : first_beer_m3_ / beer_m3_ / resting_s_;
+  }
+  void know_start();
   [[nodiscard]] KegPiece next_piece(double length_s) const;
   void take(const KegPiece&);
 
@@ -100,6 +106,7 @@ class Keg {
   double now_s_ = 0;
   double rocked_until_s_ = -1;
   std::optional<Supply> supply_;
+  ThermalNode start_node_;  // at the start of the next piece
 };
 
 void Keg::apply(const PlainStep& step) {
@@ -153,7 +160,9 @@ void Keg::fill_from_supply() {
   if (!supply_ || pressure() >= supply_->set_pa) return;
   const double co2_before = co2_mol_;
   const double inert_before = inert_mol_;
-  for (int round = 0; round < 4; ++round) {
+  // Pure CO2 in, nothing else there: the first round is the last.
+  const int rounds = supply_->co2 == 1 && inert_before == 0 && share_squared_ == 1 ? 1 : 4;
+  for (int round = 0; round < rounds; ++round) {
     const double came_in = moles_at(supply_->set_pa) - co2_before - inert_before;
     co2_mol_ = co2_before + supply_->co2 * came_in;
     inert_mol_ = inert_before + (1 - supply_->co2) * came_in;
@@ -166,12 +175,14 @@ double Keg::longest_piece(double end_s) const {
   double length = end_s - now_s_;
   if (rocked_until_s_ > now_s_) length = std::min(length, rocked_until_s_ - now_s_);
   const double offset = std::abs(temperature_k_ - place_k_);
-  if (offset > same_temperature_k)
-    length = std::min(length, cooling_s_ * std::min(2.0, 1.2 / std::cbrt(offset)));
+  if (offset > same_temperature_k) {
+    const double constants = offset < 0.2 ? 2.0 : std::min(2.0, 1.2 / std::cbrt(offset));
+    length = std::min(length, cooling_s_ * constants);
+  }
   return length;
 }
 
-KegPiece Keg::piece(bool flowing, double length_s) const {
+KegPiece Keg::unshaped(bool flowing, double length_s) const {
   KegPiece p;
   p.start_s = now_s_;
   p.length_s = length_s;
@@ -185,15 +196,26 @@ KegPiece Keg::piece(bool flowing, double length_s) const {
   p.inert_mol = inert_mol_;
   p.share_squared = share_squared_;
   p.flowing = flowing;
-  if (flowing) {
+  if (flowing && supply_) {
     p.set_pa = supply_->set_pa;
     p.supply_co2 = supply_->co2;
   }
   p.c0 = c_;
-  const bool rocking = rocked_until_s_ > now_s_;
-  // Surface over volume grows as beer is drawn.
-  p.shape(rocking ? 1 / rocking_s_ : first_beer_m3_ / beer_m3_ / resting_s_, equation_shift_);
   return p;
+}
+
+KegPiece Keg::piece(bool flowing, double length_s) const {
+  KegPiece p = unshaped(flowing, length_s);
+  p.shape(rate(), equation_shift_, start_node_);
+  return p;
+}
+
+// The temperature at which the next piece starts is mostly that at which the one
+// before ended.
+void Keg::know_start() {
+  const double offset = temperature_k_ - place_k_;
+  const double start_k = std::abs(offset) > same_temperature_k ? place_k_ + offset : place_k_;
+  if (!start_node_.is_at(start_k)) start_node_ = ThermalNode::at(start_k);
 }
 
 // The piece shortened to where `margin` first falls below zero, if it has at its
@@ -207,8 +229,10 @@ KegPiece cut_where(const Make& make, const KegPiece& whole, const Margin& margin
     at_high = margin(whole, high);
     if (at_high >= 0) return whole;
   }
-  double low = 0;
-  double at_low = std::max(0.0, margin(whole, 0.0));
+  // Above zero at its middle and below at its end: look between them.
+  const bool second_half = high == whole.length_s;
+  double low = second_half ? whole.length_s / 2 : 0;
+  double at_low = std::max(0.0, margin(whole, low));
   int side = 0;
   for (int i = 0; i < 60 && high - low > 0.1; ++i) {
     const double width = high - low;
@@ -232,8 +256,8 @@ KegPiece cut_where(const Make& make, const KegPiece& whole, const Margin& margin
 
 KegPiece Keg::next_piece(double length_s) const {
   if (supply_ && pressure() <= supply_->set_pa * (1 + pressure_slack)) {
-    const KegPiece flowing = piece(true, length_s);
-    if (flowing.flow_in(0) >= 0) {
+    if (unshaped(true, length_s).flow_at_start(rate(), equation_shift_, start_node_) >= 0) {
+      const KegPiece flowing = piece(true, length_s);
       // At a steady temperature the beer comes to rest from below: gas never stops.
       if (flowing.offset_k == 0) return flowing;
       return cut_where([this](double length) { return piece(true, length); }, flowing,
@@ -254,6 +278,7 @@ void Keg::take(const KegPiece& p) {
   inert_mol_ = gas.inert_mol;
   c_ = p.concentration(p.length_s);
   temperature_k_ = p.temperature(p.length_s);
+  start_node_ = p.end_node;
   now_s_ += p.length_s;
 }
 
@@ -263,6 +288,7 @@ void Keg::run_to(double end_s, const Keep& keep) {
     // Only as time goes on: acts of one moment (vent, lower the regulator) count
     // together, in whichever order they were written down.
     fill_from_supply();
+    know_start();
     const KegPiece p = next_piece(longest_piece(end_s));
     keep(p);
     take(p);

@@ -43,6 +43,17 @@ struct Co2Piece {
   [[nodiscard]] double concentration(double t) const;
 };
 
+// What temperature alone decides. The next piece begins where this one ends, so a
+// node is worked out once for both.
+struct ThermalNode {
+  double kelvin = -1;      // below zero: not worked out
+  double solubility = 0;   // mol/(m3 Pa)
+  double intercept = 0;    // mol/m3, the equation's own
+  double pure_virial = 0;  // m3/mol, of CO2 alone
+  [[nodiscard]] static ThermalNode at(double kelvin);
+  [[nodiscard]] bool is_at(double k) const { return kelvin - k < 1e-11 && k - kelvin < 1e-11; }
+};
+
 // What the keg is during one piece.
 struct KegPiece : Co2Piece {
   double place_k = 0;  // T = place + offset exp(-t / cooling)
@@ -61,6 +72,7 @@ struct KegPiece : Co2Piece {
     double concentration = 0;
   };
   Then half, end;
+  ThermalNode end_node;  // where shape() has been
 
   [[nodiscard]] double temperature(double t) const;
   [[nodiscard]] double concentration(double t) const;
@@ -71,9 +83,15 @@ struct KegPiece : Co2Piece {
   };
   [[nodiscard]] Gas gas(double t) const;
   [[nodiscard]] double flow_in(double t) const;  // mol/s, where flowing
-  // From all of the above to lambda, f, half and end; k per second, the offset of
-  // the equilibrium equation in volumes.
-  void shape(double k, double equation_offset);
+  // The same at its start, before shape(): k per second, the offset of the
+  // equilibrium equation in volumes, `start` at the piece's first temperature.
+  [[nodiscard]] double flow_at_start(double k, double equation_offset,
+                                     const ThermalNode& start) const;
+  // From all of the above to lambda, f, half and end.
+  void shape(double k, double equation_offset, const ThermalNode& start);
+
+ private:
+  [[nodiscard]] double cooling_inflow(double kelvin, double virial) const;
 };
 
 // Why the history can't be solved, if so.

@@ -23,12 +23,12 @@ Decay decay(double z) {
   if (z < 0.3) {
     // phi_3 to z^8 / 11!, the others from it: exact to the last digits.
     const double three =
-        (1.0 -
-         z / 4 *
-             (1.0 -
-              z / 5 *
-                  (1.0 - z / 6 * (1.0 - z / 7 * (1.0 - z / 8 * (1.0 - z / 9 * (1.0 - z / 10))))))) /
-        6;
+        1.0 / 6 +
+        z * (-1.0 / 24 +
+             z * (1.0 / 120 +
+                  z * (-1.0 / 720 +
+                       z * (1.0 / 5040 +
+                            z * (-1.0 / 40320 + z * (1.0 / 362880 + z * (-1.0 / 3628800)))))));
     const double two = 0.5 - z * three;
     const double one = 1.0 - z * two;
     return {1.0 - z * one, one, two, three};
@@ -38,7 +38,7 @@ Decay decay(double z) {
   return {1.0 - z * one, one, two, (0.5 - two) / z};
 }
 
-// What temperature alone decides, at one time of a piece.
+// A thermal node with the keg's own share of CO2 and the equation's offset.
 struct Node {
   double solubility;  // mol/(m3 Pa)
   double intercept;   // mol/m3
@@ -46,18 +46,9 @@ struct Node {
   double virial;      // m3/mol, for the headspace's mixture
 };
 
-Node node_at(double k, double share_squared, double equation_shift) {
-  const SolubilityLine line = fitted_chart_line(units::kelvin(k));
-  return {line.volumes_per_pascal * moles_per_m3_per_volume,
-          (line.intercept_volumes + equation_shift) * moles_per_m3_per_volume, gas_constant * k,
-          co2_second_virial(units::kelvin(k)) * share_squared};
-}
-
-std::array<Node, 3> nodes_of(const KegPiece& p, double equation_shift) {
-  const Node start = node_at(p.place_k + p.offset_k, p.share_squared, equation_shift);
-  if (p.offset_k == 0) return {start, start, start};
-  return {start, node_at(p.half.kelvin, p.share_squared, equation_shift),
-          node_at(p.end.kelvin, p.share_squared, equation_shift)};
+Node node_of(const ThermalNode& at, double share_squared, double equation_shift) {
+  return {at.solubility, at.intercept + equation_shift * moles_per_m3_per_volume,
+          gas_constant * at.kelvin, at.pure_virial * share_squared};
 }
 
 // Partial pressure of `co2_mol` in the headspace of a piece.
@@ -94,6 +85,13 @@ Pull pull(const KegPiece& p, const Node& node, double end_co2_mol) {
 
 }  // namespace
 
+ThermalNode ThermalNode::at(double kelvin) {
+  const SolubilityLine line = fitted_chart_line(units::kelvin(kelvin));
+  return {kelvin, line.volumes_per_pascal * moles_per_m3_per_volume,
+          line.intercept_volumes * moles_per_m3_per_volume,
+          co2_second_virial(units::kelvin(kelvin))};
+}
+
 double Co2Piece::concentration(double t) const {
   const Decay d = decay(lambda * t);
   if (f1 == 0 && f2 == 0) return d.left * c0 + t * f0 * d.one;
@@ -119,15 +117,19 @@ double KegPiece::concentration(double t) const {
 // Finds lambda and f: f = k (a - (d - dm) c), lambda = k (1 + dm), with dm at the
 // middle; how d changes over the piece is carried in f by repeating on the c it
 // gives.
-void KegPiece::shape(double k, double equation_offset) {
+void KegPiece::shape(double k, double equation_offset, const ThermalNode& start) {
   half.kelvin = end.kelvin = place_k;
   if (offset_k != 0) {
     const double left = std::exp(-0.5 * length_s / cooling_s);
     half.kelvin += offset_k * left;
     end.kelvin += offset_k * left * left;
   }
-  const std::array<Node, 3> nodes = nodes_of(*this, equation_offset);
   const bool steady = offset_k == 0;
+  const ThermalNode middle = steady ? start : ThermalNode::at(half.kelvin);
+  end_node = steady ? start : ThermalNode::at(end.kelvin);
+  const std::array<Node, 3> nodes{node_of(start, share_squared, equation_offset),
+                                  node_of(middle, share_squared, equation_offset),
+                                  node_of(end_node, share_squared, equation_offset)};
   const bool d_is_constant = flowing && (steady || supply_co2 == 1);
   std::array<double, 3> c{c0, c0, c0};
   double end_co2_mol = co2_mol;
@@ -160,18 +162,31 @@ KegPiece::Gas KegPiece::gas(double t) const {
   return {total - inert, inert, set_pa};
 }
 
-double KegPiece::flow_in(double t) const {
-  const double x = length_s > 0 ? t / length_s : 0;
-  const double uptake = beer_m3 * (f0 + x * (f1 + x * f2) - lambda * concentration(t));
-  if (offset_k == 0) return uptake;
-  const double k = temperature(t);
-  const double virial = co2_second_virial(units::kelvin(k)) * share_squared;
+// What the headspace takes in as it cools, mol/s, at a temperature and its virial
+// coefficient.
+double KegPiece::cooling_inflow(double k, double virial) const {
   const double virial_slope =
       (12.0408 - 2 * 0.0327957 * k + 3 * 3.16528e-5 * k * k) * 1e-6 * share_squared;
   const double molar = gas_constant * k + virial * set_pa;
   const double per_kelvin =
       -set_pa * headspace_m3 * (gas_constant + virial_slope * set_pa) / (molar * molar);
-  return uptake + per_kelvin * (place_k - k) / cooling_s;
+  return per_kelvin * (place_k - k) / cooling_s;
+}
+
+double KegPiece::flow_in(double t) const {
+  const double x = length_s > 0 ? t / length_s : 0;
+  const double uptake = beer_m3 * (f0 + x * (f1 + x * f2) - lambda * concentration(t));
+  if (offset_k == 0) return uptake;
+  const double k = temperature(t);
+  return uptake + cooling_inflow(k, co2_second_virial(units::kelvin(k)) * share_squared);
+}
+
+double KegPiece::flow_at_start(double k, double equation_offset, const ThermalNode& start) const {
+  const Node node = node_of(start, share_squared, equation_offset);
+  const Pull there = pull(*this, node, co2_mol);
+  const double uptake = beer_m3 * k * (there.a - (1 + there.d) * c0);
+  if (offset_k == 0) return uptake;
+  return uptake + cooling_inflow(start.kelvin, node.virial);
 }
 
 }  // namespace ullage::physics
