@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "core/physics/carbonation.h"
+#include "core/physics/equilibrium.h"
 
 namespace ullage::physics {
 
@@ -13,10 +14,11 @@ namespace {
 constexpr double settling_days = 60;
 
 MoleFraction last_supply(const CarbonationHistory& history) {
-  for (auto step = history.steps.rbegin(); step != history.steps.rend(); ++step) {
-    if (const auto* gas = get_if<GasOn>(&step->what)) return gas->co2;
+  MoleFraction last = mole_fraction(1);
+  for (const Step& step : history.steps) {
+    if (const auto* gas = get_if<GasOn>(&step.what)) last = gas->co2;
   }
-  return mole_fraction(1);
+  return last;
 }
 
 CarbonationHistory up_to(const CarbonationHistory& history, Duration when) {
@@ -30,8 +32,7 @@ CarbonationHistory up_to(const CarbonationHistory& history, Duration when) {
 
 Result<DropPlan> drop_plan(const CarbonationModel& model, Co2Volumes target,
                            const Estimate<GaugePressure>& serving, Duration now) {
-  if (auto bad = outside(Subject::co2, target.count(), initial_co2_range))
-    return std::unexpected(*bad);
+  if (auto bad = outside(Subject::co2, target.count(), co2_range)) return std::unexpected(*bad);
   DropPlan plan;
   plan.drop = model.time_to_reach(target, now);
   const Duration when = plan.drop.likely.value_or(now);

@@ -18,6 +18,9 @@ std::optional<RangeError> fault_of(const MeasuredPour& pour) {
     return *bad;
   if (auto bad = outside(Subject::duration, pour.duration.value().value(), pour_time_range))
     return *bad;
+  if (auto bad = outside(Subject::gauge_pressure, in_pascals(pour.pressure.value().above_ambient()),
+                         pour_pressure_range))
+    return *bad;
   return std::nullopt;
 }
 

@@ -110,7 +110,7 @@ const std::vector<BadRow> gas_and_rooms_rows{
      0.68,
      {0, -1, 2},
      [](double v) { return refusal_of(liquid_full_temperature(fraction(v))); }},
-    {"weighed kg", 4.8, {-1e4, 1e6}, [](double v) { return weighings(v, 14); }},
+    {"weighed kg", 4.8, {-1e5, 1e6}, [](double v) { return weighings(v, 14); }},
     {"weighed on day", 14, {0, -1, 1e5}, [](double v) { return weighings(4.8, v); }},
     {"pushed L",
      19,

