@@ -215,7 +215,7 @@ KegPiece Keg::piece(bool flowing, double length_s) const {
 void Keg::know_start() {
   const double offset = temperature_k_ - place_k_;
   const double start_k = std::abs(offset) > same_temperature_k ? place_k_ + offset : place_k_;
-  if (!start_node_.is_at(start_k)) start_node_ = ThermalNode::at(start_k);
+  if (!start_node_.is_at(start_k)) start_node_ = ThermalNode::at(kelvin(start_k));
 }
 
 // The piece shortened to where `margin` first falls below zero, if it has at its

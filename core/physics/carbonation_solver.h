@@ -50,7 +50,7 @@ struct ThermalNode {
   double solubility = 0;   // mol/(m3 Pa)
   double intercept = 0;    // mol/m3, the equation's own
   double pure_virial = 0;  // m3/mol, of CO2 alone
-  [[nodiscard]] static ThermalNode at(double kelvin);
+  [[nodiscard]] static ThermalNode at(units::Temperature);
   [[nodiscard]] bool is_at(double k) const { return kelvin - k < 1e-11 && k - kelvin < 1e-11; }
 };
 
@@ -91,7 +91,7 @@ struct KegPiece : Co2Piece {
   void shape(double k, double equation_offset, const ThermalNode& start);
 
  private:
-  [[nodiscard]] double cooling_inflow(double kelvin, double virial) const;
+  [[nodiscard]] double cooling_inflow(double k, double virial) const;
 };
 
 // Why the history can't be solved, if so.

@@ -85,11 +85,10 @@ Pull pull(const KegPiece& p, const Node& node, double end_co2_mol) {
 
 }  // namespace
 
-ThermalNode ThermalNode::at(double kelvin) {
-  const SolubilityLine line = fitted_chart_line(units::kelvin(kelvin));
-  return {kelvin, line.volumes_per_pascal * moles_per_m3_per_volume,
-          line.intercept_volumes * moles_per_m3_per_volume,
-          co2_second_virial(units::kelvin(kelvin))};
+ThermalNode ThermalNode::at(units::Temperature t) {
+  const SolubilityLine line = fitted_chart_line(t);
+  return {units::in_kelvin(t), line.volumes_per_pascal * moles_per_m3_per_volume,
+          line.intercept_volumes * moles_per_m3_per_volume, co2_second_virial(t)};
 }
 
 double Co2Piece::concentration(double t) const {
@@ -125,8 +124,8 @@ void KegPiece::shape(double k, double equation_offset, const ThermalNode& start)
     end.kelvin += offset_k * left * left;
   }
   const bool steady = offset_k == 0;
-  const ThermalNode middle = steady ? start : ThermalNode::at(half.kelvin);
-  end_node = steady ? start : ThermalNode::at(end.kelvin);
+  const ThermalNode middle = steady ? start : ThermalNode::at(units::kelvin(half.kelvin));
+  end_node = steady ? start : ThermalNode::at(units::kelvin(end.kelvin));
   const std::array<Node, 3> nodes{node_of(start, share_squared, equation_offset),
                                   node_of(middle, share_squared, equation_offset),
                                   node_of(end_node, share_squared, equation_offset)};
