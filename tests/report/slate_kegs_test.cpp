@@ -47,8 +47,8 @@ TEST(SlateHold, ALeakIsWeighed) {
   EXPECT_NEAR(units::in_grams(number_of<units::Mass>(a, "Lost a day, over the test")), ideal,
               0.08 * ideal);
   // Both laws, at the test and in use.
-  EXPECT_NE(value_named(a, "At 30 psi, through a scratch, a day"), nullptr);
-  EXPECT_NE(value_named(a, "In use at 12 psi, through a hole, a day"), nullptr);
+  EXPECT_NE(value_named(a, "At 30 psi, by a scratch"), nullptr);
+  EXPECT_NE(value_named(a, "In use at 12 psi, by a hole"), nullptr);
   EXPECT_NE(value_named(a, "A bottle of 13.2 lb lasts"), nullptr);
 }
 

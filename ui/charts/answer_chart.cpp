@@ -21,32 +21,21 @@ using report::slate::Count;
 using report::slate::Value;
 
 constexpr double drawn_in_hours_below = 3;  // days
-constexpr double least_drawn_ppm = 0.1;     // a logarithm has no zero
+constexpr double most_counted_ticks = 10;
+constexpr double least_drawn_ppm = 0.1;  // a logarithm has no zero
 
 const QColor& line_ink(const Theme& theme) { return theme.accent_ink; }
 
 }  // namespace
 
-AnswerChart::AnswerChart(QWidget* parent)
-    : QWidget(parent), plot_(new QCustomPlot(this)), legend_(nullptr) {
+AnswerChart::AnswerChart(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
   setObjectName(QStringLiteral("answer_chart"));
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(plot_);
   plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
   plot_->setFocusPolicy(Qt::NoFocus);
-  // Beneath the axes, where it covers nothing.
   plot_->setAutoAddPlottableToLegend(false);
-  legend_ = new QCPLegend;
-  plot_->plotLayout()->addElement(1, 0, legend_);
-  plot_->plotLayout()->setRowStretchFactor(1, 0.001);
-  plot_->plotLayout()->setRowSpacing(0);
-  legend_->setLayer(QStringLiteral("legend"));
-  legend_->setFillOrder(QCPLayoutGrid::foColumnsFirst);
-  legend_->setBorderPen(Qt::NoPen);
-  legend_->setBrush(Qt::NoBrush);
-  legend_->setMargins(QMargins(0, space::xs, 0, 0));
-  legend_->setIconSize(18, 12);
 }
 
 void AnswerChart::show_chart(report::slate::Chart chart, const units::Printer& printer) {
@@ -85,12 +74,13 @@ double AnswerChart::y_of(const Value& value) const {
 }
 
 void AnswerChart::draw() {
-  legend_->clearItems();
   plot_->clearPlottables();
   plot_->clearItems();
   if (!has_chart()) return;
   plot_->setBufferDevicePixelRatio(devicePixelRatioF());
-  plot_->setBackground(QBrush(theme_of(this).window));
+  // In a keg's panel it lies on the panel's surface.
+  const bool on_surface = property("on_surface").toBool();
+  plot_->setBackground(QBrush(on_surface ? theme_of(this).surface : theme_of(this).window));
   draw_axes();
   draw_wanted_band();
   draw_lines_beside();
@@ -147,7 +137,14 @@ void AnswerChart::draw_axes() {
   const bool counted = boost::variant2::holds_alternative<Count>(chart_.points.back().x);
   const double edge = !chart_.dots ? 0 : counted ? 0.4 : 0.03 * (last - first);
   x->setRange(first - edge, last + edge);
-  x->ticker()->setTickCount(6);
+  QSharedPointer<QCPAxisTicker> steps(new QCPAxisTicker);
+  if (chart_.dots && counted) {  // whole ones only
+    QSharedPointer<QCPAxisTickerFixed> whole(new QCPAxisTickerFixed);
+    whole->setTickStep(std::max(1.0, std::ceil((last - first) / most_counted_ticks)));
+    steps = whole;
+  }
+  steps->setTickCount(6);
+  x->setTicker(steps);
   x->setNumberFormat("f");
   x->setNumberPrecision(chart_.dots && counted ? 0 : axis_decimals(x->range().size(), 6));
   const auto with_unit = [](const std::string& title, const std::string& unit) {
@@ -246,9 +243,24 @@ void AnswerChart::draw_lines_beside() {
   }
 }
 
+// Beneath the axes, where it covers nothing. Made anew each time: an empty legend
+// would hold the whole column to its own width.
 void AnswerChart::draw_legend() {
-  legend_->setVisible(!chart_.lines.empty());
+  if (legend_ != nullptr) {
+    plot_->plotLayout()->remove(legend_);
+    plot_->plotLayout()->simplify();
+    legend_ = nullptr;
+  }
   if (chart_.lines.empty()) return;
+  legend_ = new QCPLegend;
+  plot_->plotLayout()->addElement(1, 0, legend_);
+  plot_->plotLayout()->setRowStretchFactor(1, 0.001);
+  legend_->setLayer(QStringLiteral("legend"));
+  legend_->setFillOrder(QCPLayoutGrid::foColumnsFirst);
+  legend_->setBorderPen(Qt::NoPen);
+  legend_->setBrush(Qt::NoBrush);
+  legend_->setMargins(QMargins(0, space::xs, 0, 0));
+  legend_->setIconSize(18, 12);
   legend_->setFont(font_of(TextRole::small));
   legend_->setTextColor(theme_of(this).text);
   for (int i = 0; i < plot_->graphCount(); ++i) {

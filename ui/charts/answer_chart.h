@@ -47,7 +47,7 @@ class AnswerChart final : public QWidget {
   [[nodiscard]] bool in_hours() const;
 
   QCustomPlot* plot_;
-  QCPLegend* legend_;
+  QCPLegend* legend_ = nullptr;
   report::slate::Chart chart_;
   units::Printer printer_;
 };

@@ -20,6 +20,8 @@ using report::slate::AnswerValue;
 using report::slate::Computation;
 using report::slate::Inputs;
 
+constexpr int room_above_figure = 2;  // Figure keeps so much for its ring
+
 // A smaller figure: its name and the number.
 class OtherFigure final : public QWidget {
  public:
@@ -29,6 +31,7 @@ class OtherFigure final : public QWidget {
     row->setSpacing(space::m);
     name_ = new InkLabel({}, TextRole::body, Ink::secondary, this);
     name_->setWordWrap(true);
+    name_->setContentsMargins(0, room_above_figure, 0, 0);  // on one line with the number
     number_ = new Figure(TextRole::strong, Ink::text, this);
     row->addWidget(name_, 1, Qt::AlignTop);
     row->addWidget(number_, 1, Qt::AlignTop);

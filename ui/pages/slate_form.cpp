@@ -7,6 +7,8 @@
 #include <type_traits>
 
 #include "ui/context.h"
+#include "ui/dialogs/forms/enum_words.h"
+#include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/enum_picker.h"
 #include "ui/widgets/form_section.h"
@@ -33,6 +35,8 @@ std::optional<Q> as_quantity(const std::optional<Value>& v) {
   const Q* q = v ? boost::variant2::get_if<Q>(&*v) : nullptr;
   return q ? std::optional<Q>(*q) : std::nullopt;
 }
+
+constexpr qsizetype most_choice_letters = 30;  // in buttons side by side
 
 QString slate_label(std::string_view text) { return q(std::string(text)); }
 
@@ -87,7 +91,9 @@ SlateForm::Row SlateForm::edit_row(const Field& field, ToValue to_value, FromVal
 SlateForm::Row SlateForm::choice_row(const Field& field) {
   QStringList words;
   for (const std::string_view choice : field.choices) words << slate_label(choice);
-  auto* bar = new ChoiceBar(words, ChoiceBar::Look::automatic, this);
+  const bool wordy = words.join(QString()).size() > most_choice_letters;
+  auto* bar =
+      new ChoiceBar(words, wordy ? ChoiceBar::Look::drop_down : ChoiceBar::Look::automatic, this);
   const auto* held = start_.held(field.key);
   if (held != nullptr && held->value) {
     if (const auto* choice = boost::variant2::get_if<Choice>(&*held->value)) {
@@ -182,7 +188,8 @@ SlateForm::Row SlateForm::row_for(const Field& f) {
 void SlateForm::add(const Field& field, FormSection& section) {
   Row row = row_for(field);
   row.widget->setObjectName(QStringLiteral("field_") + slate_label(field.key));
-  section.add(slate_label(field.label), row.widget, slate_label(field.hint));
+  section.add(regional(slate_label(field.label), preferences_.words()), row.widget,
+              regional(slate_label(field.hint), preferences_.words()));
   rows_.push_back(std::move(row));
 }
 
@@ -205,7 +212,7 @@ Inputs SlateForm::inputs() const {
 
 QString SlateForm::unreadable() const {
   for (const Row& row : rows_) {
-    if (row.unreadable()) return slate_label(row.field->label);
+    if (row.unreadable()) return regional(slate_label(row.field->label), preferences_.words());
   }
   return {};
 }

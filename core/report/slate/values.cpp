@@ -115,7 +115,12 @@ std::string print_range(const Value& low, const Value& high, const Printer& prin
         }
         const std::string first = print(low, printer);
         const std::string last = print(high, printer);
-        return first == last ? first : first + " to " + last;
+        if (first == last) return first;
+        // "835 to 4490 ppm": the unit once where both have it.
+        const auto unit = first.rfind(' ');
+        const bool same = unit != std::string::npos && last.rfind(' ') != std::string::npos &&
+                          first.substr(unit) == last.substr(last.rfind(' '));
+        return (same ? first.substr(0, unit) : first) + " to " + last;
       },
       low);
 }

@@ -131,7 +131,10 @@ Outcome gas_lost(const Inputs& in, const Printer& printer) {
   a.values.push_back(estimated("Unexplained, a day", loss->per_day, true));
   a.values.push_back(estimated("The bottle got lighter by", between_two.weighed));
   a.values.push_back(estimated("Unexplained of that", between_two.unexplained));
-  a.values.push_back(exactly("How sure that gas is lost", loss->confidence));
+  constexpr double as_good_as_sure = 0.999;
+  a.values.push_back(loss->confidence.count() > as_good_as_sure
+                         ? in_words("How sure that gas is lost", "more than 99.9 %")
+                         : exactly("How sure that gas is lost", loss->confidence));
   a.values.push_back(exactly("Smallest loss it could see, a day", loss->smallest_visible_per_day));
   tell_days_left(in, *loss, used, second, printer, a);
   a.sentences.emplace_back(loss->verdict == physics::LossVerdict::unexplained

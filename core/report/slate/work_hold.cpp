@@ -164,28 +164,38 @@ physics::LeakRange hold_range_of_both(const std::vector<physics::LawFit>& laws) 
   return out;
 }
 
+// Years are told as years: nobody counts a bottle's life in thousands of days.
+std::string hold_bottle_words(units::Duration lasts, const Printer& printer) {
+  constexpr double days_a_year = 365.25;
+  const double years = units::in_days(lasts) / days_a_year;
+  if (years < 2) return printer.print(lasts);
+  return years > 10 ? "ten years" : printer.number(years, 0) + " years";
+}
+
 void tell_hold_laws(const physics::HoldTest& test, const HoldOutcome& o, const Printer& printer,
                     Answer& a) {
   if (o.laws.empty()) return;
   const auto both = hold_range_of_both(o.laws);
   if (both.high) {
-    a.values.push_back(in_words("At most, a day (95 %)",
-                                both.high->value() > 0 ? printer.print(*both.high) : "nothing"));
+    a.values.push_back(in_words("At most (95 %)", both.high->value() > 0
+                                                      ? printer.print(*both.high) + " a day"
+                                                      : std::string("nothing")));
   }
   const std::array<std::string, 2> states{
       "At " + printer.print(test.readings.front().pressure.value()),
       "In use at " + printer.print(test.service.pressure)};
   for (const physics::LawFit& fit : o.laws) {
-    const std::string way = fit.law == physics::LeakLaw::viscous ? ", through a scratch, a day"
-                                                                 : ", through a hole, a day";
-    a.values.push_back(in_words(states[0] + way, say_leak(fit.at_test, printer)));
-    a.values.push_back(in_words(states[1] + way, say_leak(fit.at_service, printer)));
+    const std::string way = fit.law == physics::LeakLaw::viscous ? ", by a scratch" : ", by a hole";
+    a.values.push_back(in_words(states[0] + way, say_leak(fit.at_test, printer) + " a day"));
+    a.values.push_back(in_words(states[1] + way, say_leak(fit.at_service, printer) + " a day"));
   }
   if (o.bottle.soonest) {
+    const std::string lasts = hold_bottle_words(*o.bottle.soonest, printer);
+    const bool sooner = o.bottle.likely && *o.bottle.likely < units::days(3650);
     const std::string likely =
-        o.bottle.likely ? "; likely " + printer.print(*o.bottle.likely) : std::string();
+        sooner ? "; likely " + hold_bottle_words(*o.bottle.likely, printer) : std::string();
     a.values.push_back(in_words("A bottle of " + printer.print(*test.service.bottle) + " lasts",
-                                printer.print(*o.bottle.soonest) + " at least" + likely));
+                                lasts + " at least" + likely));
   }
 }
 

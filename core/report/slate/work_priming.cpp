@@ -108,7 +108,7 @@ Outcome priming_sugar(const Inputs& in, const Printer& printer) {
 std::vector<Field> priming_fields() {
   Field warmest =
       beer_temperature_field("warmest", "Warmest since it fermented", units::celsius(20));
-  warmest.hint = "Gas that left when it was warm does not come back when it is cold.";
+  warmest.hint = "Gas that left then does not come back.";
   const auto gravity = [](std::string_view key, std::string_view label) {
     return further(may_be_blank({.key = key,
                                  .label = label,

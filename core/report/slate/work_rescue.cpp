@@ -118,9 +118,10 @@ void tell_other_ways(const physics::OverCarbonated& cold, const Inputs& in,
   }
   a.values.push_back(exactly("Or warmed to " + printer.print(*warm_at) + " first, vents",
                              Count{static_cast<double>(warm->vents)}));
-  a.sentences.push_back("Warmed, it stands at " + printer.print(warm->steps.front().before) +
-                        " before the first vent, instead of " +
-                        printer.print(plan.steps.front().before) + ".");
+  a.cautions.push_back("Warmed, it stands at " + printer.print(warm->steps.front().before) +
+                       " before the first vent, instead of " +
+                       printer.print(plan.steps.front().before) +
+                       ": compare that with the pressure stamped on the keg.");
 }
 
 Outcome rescue(const Inputs& in, const Printer& printer) {
