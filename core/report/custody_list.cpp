@@ -76,6 +76,15 @@ TableRow custody_row(const KegStatus& keg, const Custody& c, const LogSource& fr
   return row;
 }
 
+// None was told: no sum, rather than a sum of nothing.
+void add_deposit(std::optional<std::int64_t>& sum, const Custody& c) {
+  if (c.deposit_minor) sum = sum.value_or(0) + *c.deposit_minor;
+}
+
+std::string deposits(const std::optional<std::int64_t>& sum, const Speaker& speaker) {
+  return sum ? say_money(*sum, speaker) : std::string("none noted");
+}
+
 }  // namespace
 
 TableSheet custody_list(const Journal& journal, const CellarStatus& status, const Speaker& speaker,
@@ -94,23 +103,23 @@ TableSheet custody_list(const Journal& journal, const CellarStatus& status, cons
                    {"Came back, by", 84, true}};
   sheet.keys = {"keg", "kind", "how", "whom", "since", "days", "due_back", "deposit"};
   sheet.when_empty = "No keg is lent, rented or a supplier’s.";
-  std::int64_t out = 0;
-  std::int64_t held = 0;
+  std::optional<std::int64_t> out;
+  std::optional<std::int64_t> held;
   for (const KegStatus& keg : status.kegs) {
     if (!keg.record.in_use) continue;
     if (keg.lent_to) {
       const Custody c = lent_of(keg, from);
-      out += c.deposit_minor.value_or(0);
+      add_deposit(out, c);
       sheet.rows.push_back(custody_row(keg, c, from));
     } else if (keg.record.owner != Owner::ours) {
       const Custody c = held_of(keg, from);
-      held += c.deposit_minor.value_or(0);
+      add_deposit(held, c);
       sheet.rows.push_back(custody_row(keg, c, from));
     }
   }
   sheet.boxes = {{"Deposits",
-                  {"taken for kegs lent: " + say_money(out, speaker),
-                   "left for others’ kegs: " + say_money(held, speaker)}}};
+                  {"taken for kegs lent: " + deposits(out, speaker),
+                   "left for others’ kegs: " + deposits(held, speaker)}}};
   sheet.signatures = {"Checked by", "Countersigned by"};
   sheet.footnote = "A bar at the left marks a keg that is overdue.";
   return sheet;

@@ -48,19 +48,23 @@ const cellar::KegLock* held_back(const KegStatus& keg, const CellarStatus& statu
   return by_it ? &*line->keg_lock : nullptr;
 }
 
+// The strongest words first; the state only where it says more than they do.
 std::string state_words(const KegStatus& keg, const CellarStatus& status, const Speaker& speaker) {
-  std::string words = say(keg.state, speaker);
+  using Key = cellar::MessageKey;
+  std::string warning;
   if (keg.lock) {
-    words =
-        fmt::format("DO NOT SERVE: {} in {} since {}, {}\n{}", keg.lock->agent, keg.lock->line_name,
-                    say_time(keg.lock->since, speaker), keg.lock->by, words);
+    warning = fmt::format("DO NOT SERVE: {} in {} since {}, {}", keg.lock->agent,
+                          keg.lock->line_name, say_time(keg.lock->since, speaker), keg.lock->by);
   }
   if (keg.quarantined) {
-    words = fmt::format("OUT OF USE: {}\n{}", say(*keg.quarantined, speaker), words);
+    const std::string why = say(*keg.quarantined, speaker);
+    warning = join(fmt::format("OUT OF USE: {}", why), warning, "\n");
   } else if (const cellar::KegLock* lock = held_back(keg, status)) {
-    words = fmt::format("DO NOT SERVE: {}\n{}", say(lock->why, speaker), words);
+    warning = join(fmt::format("DO NOT SERVE: {}", say(lock->why, speaker)), warning, "\n");
   }
-  return words;
+  const bool said = !warning.empty() && (keg.state.key == Key::state_do_not_serve ||
+                                         keg.state.key == Key::state_held_back);
+  return said ? warning : join(warning, say(keg.state, speaker), "\n");
 }
 
 std::string pressure_words(const KegStatus& keg, const Speaker& speaker) {

@@ -65,8 +65,7 @@ WarningTag do_not_serve_tag(const LineStatus& line, const Speaker& speaker) {
                      {"Keg", line.keg_lock->tag + ": " + say(line.keg_lock->why, speaker)});
   tag.caution =
       "Cleaner burns mouth and throat. Take this tag off only after a flush check has passed, "
-      "never "
-      "by taste. Local rules and the agent’s label come first.";
+      "never by taste. Local rules and the agent’s label come first.";
   return tag;
 }
 
@@ -91,7 +90,7 @@ WarningTag out_of_service_tag(const KegStatus& keg, const Speaker& speaker) {
   std::string why;
   std::string since;
   if (keg.quarantined) {
-    tag.subtitle = "Held back: do not serve, do not fill";
+    tag.subtitle = "Do not serve, do not fill";
     why = say(*keg.quarantined, speaker);
     if (keg.quarantined_since) since = say_clock(*keg.quarantined_since, speaker);
   } else if (keg.hold_failed && keg.hold_result) {

@@ -169,7 +169,8 @@ TEST_F(Headless, prints_tags_and_refuses_numbers_that_no_keg_has) {
 TEST_F(Headless, tells_sheet_tags_and_calendar_as_json) {
   const auto line = session->fresh<cellar::LineId>();
   log(overdue_line(line));
-  log(cellar::LineCleaned{.line = line});
+  log(cellar::LineCleaned{
+      .line = line, .flush_check = cellar::FlushCheck::litmus, .flush_passed = true});
   ASSERT_EQ(print_sheet({.cellar = path()}, {clock, other_ids}, terminal), exit_ok) << err.str();
   const auto sheet = nlohmann::json::parse(out.str());
   EXPECT_EQ(sheet["cellar"], "Shed");
@@ -190,6 +191,19 @@ TEST_F(Headless, tells_sheet_tags_and_calendar_as_json) {
   ASSERT_EQ(calendar["items"].size(), 1U);
   EXPECT_EQ(calendar["items"][0]["what"], "Clean Line 1");
   EXPECT_EQ(calendar["items"][0]["day"], "2026-03-15");  // 1 March and 14 days
+  const auto second = session->fresh<cellar::LineId>();
+  cellar::LineRecord unchecked = overdue_line(second);
+  unchecked.name = "Line 2";
+  unchecked.tap = "2";
+  log(unchecked);
+  log(cellar::LineCleaned{.line = second});  // no flush check
+  out.str("");
+  ASSERT_EQ(print_tags({.cellar = path(), .warnings = true}, {clock, other_ids}, terminal),
+            exit_ok);
+  const auto warnings = nlohmann::json::parse(out.str());
+  ASSERT_EQ(warnings.size(), 1U);
+  EXPECT_EQ(warnings[0]["warning"], "DO NOT SERVE");
+  EXPECT_EQ(warnings[0]["about"], "Line 2, tap 2");
   for (const auto& absent : {in_folder("absent")}) {
     EXPECT_EQ(print_sheet({.cellar = absent}, {clock, other_ids}, terminal), exit_file_problem);
     EXPECT_EQ(print_tags({.cellar = absent}, {clock, other_ids}, terminal), exit_file_problem);

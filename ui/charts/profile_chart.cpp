@@ -10,6 +10,7 @@
 #include "core/units/shown.h"
 #include "ui/charts/axis_decimals.h"
 #include "ui/context.h"
+#include "ui/dialogs/forms/enum_words.h"
 #include "ui/theme/theme.h"
 
 namespace ullage::ui {
@@ -226,7 +227,7 @@ QString ProfileChart::in_words() const {
   if (o.at_rest.empty()) return tr("No profile: there is nothing to compute it from.");
   const units::Printer& print = speaker_.printer;
   QStringList words;
-  words << tr("At rest %1 at the keg and %2 at the faucet.")
+  words << regional(tr("At rest %1 at the keg and %2 at the tap."), speaker_.words)
                .arg(q(print.print(o.at_rest.front().pressure)),
                     q(print.print(o.at_rest.back().pressure)));
   for (const physics::StandingPlace& place : o.places) {
@@ -236,8 +237,10 @@ QString ProfileChart::in_words() const {
                       q(print.print(place.needed)), q(print.print(place.temperature)));
   }
   if (o.journey && o.journey->supersaturated_from) {
-    words << tr("Pouring, the pressure falls below what the beer needs %1 from the keg, as in "
-                "every line before its faucet.")
+    words << regional(
+                 tr("Pouring, the pressure falls below what the beer needs %1 from the keg, as "
+                    "in every line before its tap."),
+                 speaker_.words)
                  .arg(q(print.print(*o.journey->supersaturated_from)));
   }
   return words.join(QLatin1Char(' '));

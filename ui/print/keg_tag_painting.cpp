@@ -177,7 +177,7 @@ void paint_warning(QPainter& painter, const QRectF& area, const report::WarningT
   y += mm(18);
   const double caution = in.bottom() - mm(20);
   paint_facts(painter, QRectF(in.left(), y, in.width(), caution - mm(2) - y), tag.facts, 1, base);
-  paint_fitted(painter, QRectF(in.left(), caution, in.width(), mm(20)), Qt::AlignBottom,
+  paint_fitted(painter, QRectF(in.left(), caution, in.width() - mm(3), mm(20)), Qt::AlignBottom,
                q(tag.caution), base, {8.5, 5, QFont::DemiBold});
 }
 

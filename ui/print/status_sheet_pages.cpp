@@ -17,7 +17,14 @@ constexpr double margin_mm = 11;
 constexpr double heading_pt = 40;
 constexpr double foot_pt = 16;
 constexpr double cell_padding_pt = 4;
+// Between boxes, blanks to read into and signatures; the last ends at the margin.
+constexpr double box_gap_pt = 8;
+constexpr double reading_gap_pt = 16;
+constexpr double signature_gap_pt = 30;
 constexpr int wrapped = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
+constexpr double least_writing_pt = 30;
+constexpr std::size_t keg_column = 0;
+constexpr std::size_t left_column = 4;
 // Shares of the width, in the order of the sheet's columns; the last is for
 // writing in.
 constexpr auto column_shares = std::to_array<double>({52, 80, 104, 128, 108, 78, 98, 112, 50});
@@ -53,22 +60,26 @@ double StatusSheetPages::text_height(const QString& text, const QFont& f, double
 }
 
 double StatusSheetPages::box_step() const {
-  return body_.width() / static_cast<double>(std::max<std::size_t>(1, sheet_.boxes.size()));
+  return (body_.width() + points(box_gap_pt)) /
+         static_cast<double>(std::max<std::size_t>(1, sheet_.boxes.size()));
 }
 
 void StatusSheetPages::lay_out_columns() {
   const double whole = std::accumulate(column_shares.begin(), column_shares.end(), 0.0);
   for (const double share : column_shares) columns_.push_back(body_.width() * share / whole);
-  // A long tag must not break in two: the first column takes what it needs from
-  // the last, which is blank.
-  double widest = 0;
-  for (const report::SheetRow& row : sheet_.rows) {
-    widest = std::max(widest, QFontMetricsF(cell_font(0)).horizontalAdvance(q(row.keg)));
-  }
-  const double missing = widest + points(2 * cell_padding_pt) - columns_.front();
-  if (missing > 0) {
-    const double given = std::min(missing, columns_.back() - points(30));
-    columns_.front() += given;
+  // A long tag must not break in two, nor a number from its unit: their columns
+  // take what they need from the last, which is blank.
+  for (const std::size_t column : {keg_column, left_column}) {
+    const QFontMetricsF letters(cell_font(column));
+    double widest = 0;
+    for (const report::SheetRow& row : sheet_.rows) {
+      for (const QString& line : q(report::cells(row).at(column)).split(QLatin1Char('\n')))
+        widest = std::max(widest, letters.horizontalAdvance(line));
+    }
+    const double missing = widest + points(3 * cell_padding_pt) - columns_.at(column);
+    if (missing <= 0) continue;
+    const double given = std::clamp(columns_.back() - points(least_writing_pt), 0.0, missing);
+    columns_.at(column) += given;
     columns_.back() -= given;
   }
 }
@@ -227,7 +238,7 @@ double StatusSheetPages::paint_boxes(QPainter& painter, double y) const {
   painter.setPen(printed_line(0.8));
   for (std::size_t i = 0; i < sheet_.boxes.size(); ++i) {
     const double x = body_.left() + box_step() * static_cast<double>(i);
-    painter.drawRect(QRectF(x, y, box_step() - points(8), tallest + points(4)));
+    painter.drawRect(QRectF(x, y, box_step() - points(box_gap_pt), tallest + points(4)));
   }
   painter.setPen(Qt::black);
   return y + tallest + points(10);
@@ -239,7 +250,7 @@ double StatusSheetPages::paint_readings(QPainter& painter, double y) const {
   painter.drawText(QRectF(body_.left(), y, body_.width(), points(14)), wrapped,
                    QStringLiteral("Temperatures to read today"));
   y += points(18);
-  const double step = body_.width() / 3;
+  const double step = (body_.width() + points(reading_gap_pt)) / 3;
   painter.setFont(printed_font(base_, 9.5, QFont::Normal));
   for (std::size_t i = 0; i < sheet_.readings.size(); ++i) {
     const double x = body_.left() + step * static_cast<double>(i % 3);
@@ -249,7 +260,7 @@ double StatusSheetPages::paint_readings(QPainter& painter, double y) const {
                  {9.5, 5, QFont::Normal});
     painter.setPen(printed_line(0.5));
     painter.drawLine(QPointF(x + step - points(66), row_y + points(13)),
-                     QPointF(x + step - points(16), row_y + points(13)));
+                     QPointF(x + step - points(reading_gap_pt), row_y + points(13)));
     painter.setPen(Qt::black);
   }
   return y + points(18) * static_cast<double>((sheet_.readings.size() + 2) / 3);
@@ -257,15 +268,15 @@ double StatusSheetPages::paint_readings(QPainter& painter, double y) const {
 
 void StatusSheetPages::paint_signatures(QPainter& painter, double y) const {
   painter.setFont(printed_font(base_, 9.5, QFont::Normal));
-  const double step =
-      body_.width() / static_cast<double>(std::max<std::size_t>(1, sheet_.signatures.size()));
+  const double step = (body_.width() + points(signature_gap_pt)) /
+                      static_cast<double>(std::max<std::size_t>(1, sheet_.signatures.size()));
   for (std::size_t i = 0; i < sheet_.signatures.size(); ++i) {
     const double x = body_.left() + step * static_cast<double>(i);
     painter.drawText(QRectF(x, y + points(20), points(110), points(14)),
                      Qt::AlignLeft | Qt::AlignVCenter, q(sheet_.signatures[i]));
     painter.setPen(printed_line(0.5));
     painter.drawLine(QPointF(x + points(92), y + points(33)),
-                     QPointF(x + step - points(30), y + points(33)));
+                     QPointF(x + step - points(signature_gap_pt), y + points(33)));
     painter.setPen(Qt::black);
   }
 }

@@ -311,7 +311,9 @@ void TableSheetPages::rule_off_blanks(QPainter& painter, const Block& block, dou
 }
 
 void TableSheetPages::paint_signatures(QPainter& painter, double y) const {
-  const double step = body_.width() / static_cast<double>(sheet_.signatures.size());
+  // The last line ends at the margin.
+  const double gap = points(24);
+  const double step = (body_.width() + gap) / static_cast<double>(sheet_.signatures.size());
   const QFontMetricsF metrics(cell_);
   for (std::size_t i = 0; i < sheet_.signatures.size(); ++i) {
     const QString label = q(sheet_.signatures[i]);
@@ -320,7 +322,7 @@ void TableSheetPages::paint_signatures(QPainter& painter, double y) const {
     const double line_y = y + points(26) + metrics.ascent();
     painter.setPen(printed_line(0.5));
     painter.drawLine(QPointF(x + metrics.horizontalAdvance(label) + points(6), line_y),
-                     QPointF(x + step - points(24), line_y));
+                     QPointF(x + step - gap, line_y));
     painter.setPen(Qt::black);
   }
 }

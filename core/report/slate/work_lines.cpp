@@ -82,17 +82,17 @@ Field bore_field() {
 }
 
 std::vector<Field> common_line_fields() {
-  Field rise = length_field("rise", "Faucet above the keg", units::metres(0.8), units::metres(-20),
+  Field rise = length_field("rise", "Tap above the keg", units::metres(0.8), units::metres(-20),
                             units::metres(20), FieldKind::length);
   rise.hint = "From the middle of the beer in the keg.";
   Field fittings{.key = "fittings",
-                 .label = "Coupler, shank and faucet lose",
+                 .label = "Coupler, shank and tap lose",
                  .kind = FieldKind::pressure_difference,
                  .start = units::psi(1),
                  .least = units::psi(0),
                  .greatest = units::psi(20),
                  .detail = true,
-                 .hint = "At a usual pour. A flow-control faucet loses more."};
+                 .hint = "At a usual pour. A flow-control tap loses more."};
   Field temperature = beer_temperature_field("temperature", "Beer at", units::celsius(4));
   temperature.detail = true;
   return {std::move(rise), std::move(fittings), std::move(temperature)};

@@ -129,6 +129,11 @@ constexpr auto regional_parts = std::to_array<std::pair<const char*, const char*
     {"Tap takes", "Faucet takes"},
     {"Tap apart", "Faucet apart"},
     {"the tap ", "the faucet "},
+    {"the tap.", "the faucet."},
+    {"its tap.", "its faucet."},
+    {"Tap above", "Faucet above"},
+    {"shank and tap", "shank and faucet"},
+    {"flow-control tap", "flow-control faucet"},
 });
 
 }  // namespace
