@@ -57,7 +57,7 @@ class EntryLine final : public QAbstractButton {
   }
 
  private:
-  static constexpr qreal when_width = 84;
+  static constexpr qreal when_width = 100;
   QString when_;
 };
 
