@@ -277,7 +277,7 @@ int main(int argc, char** argv) {
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   QApplication application(argc, argv);
   ullage::app::speak(application, QStringLiteral("en"));
-  if (argc != 2) {
+  if (argc != 2 || argv[1][0] == '-') {  // a folder called --help helps nobody
     QTextStream(stderr) << "usage: look FOLDER\n";
     return 2;
   }
