@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The cleaning day through the main window, on the real demo cellar: what is due, the plan,
-// locks, ticks, one taken back, the release by a check, the list on paper;
+// locks, ticks, one taken back, the release by a check, the list on paper; by keyboard alone;
 // closed and started again amid it; a task moved by key and by mouse; rules from a ready set.
 #include <gmock/gmock.h>
 
@@ -93,6 +93,20 @@ class CleaningJourney : public ::testing::Test {
     settle();
   }
   // Tab by Tab to the control of that name.
+  void tab_to(const QString& name) {
+    for (int i = 0; i < 400; ++i) {
+      QWidget* at = QApplication::focusWidget();
+      if (at != nullptr && at->objectName() == name) return;
+      QTest::keyClick(at != nullptr ? at : window_.get(), Qt::Key_Tab);
+    }
+    FAIL() << name.toStdString() << " is not reached by Tab";
+  }
+  void press_space_on(StepKind kind, cellar::SubjectRef about) {
+    const Spot at = spot(kind, about);
+    tab_to(QStringLiteral("tick_%1_%2").arg(at.step).arg(at.thing));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+    settle();
+  }
   // The program ended, and started again on the same file.
   void restart() {
     window_.reset();
@@ -181,6 +195,29 @@ TEST_F(CleaningJourney, TheDayIsPlannedLockedTickedReleasedAndPrinted) {
   settle();
   EXPECT_FALSE(line(about).lock);
   EXPECT_TRUE(box(release)->isChecked());
+}
+
+TEST_F(CleaningJourney, TheDayByKeyboardAlone) {
+  ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
+  const cellar::SubjectRef about = some_line();
+  tab_to(QStringLiteral("day_0"));
+  for (const StepKind kind : {StepKind::lock, StepKind::vent, StepKind::flush, StepKind::caustic}) {
+    press_space_on(kind, about);
+  }
+  EXPECT_TRUE(prompts_.asked.isEmpty()) << "no step was out of order";
+  EXPECT_TRUE(line(about).lock);
+  EXPECT_TRUE(box(spot(StepKind::caustic, about))->isChecked());
+  tab_to(QStringLiteral("timer_%1").arg(spot(StepKind::caustic, about).step));
+  QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+  settle();
+  auto* left = page_->findChild<QLabel*>(
+      QStringLiteral("timer_left_%1").arg(spot(StepKind::caustic, about).step));
+  EXPECT_TRUE(left->text().contains(QStringLiteral("left"))) << left->text().toStdString();
+  tab_to(QStringLiteral("close_list"));
+  QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+  settle();
+  EXPECT_FALSE(page_->begun());
+  EXPECT_TRUE(line(about).lock) << "closing a list releases nothing";
 }
 
 TEST_F(CleaningJourney, AListBegunGoesOnAfterTheProgramWasClosed) {

@@ -278,6 +278,7 @@ void CleaningPage::show_steps() {
     delete old;
   }
   rolled->insertWidget(1, rows, 1);
+  rows->show();  // not when the event loop gets to it: the focus goes back to a tick in it
   steps_->verticalScrollBar()->setValue(at);
   if (!focused.isEmpty()) {
     if (auto* again = rows->findChild<QWidget*>(focused)) again->setFocus();
