@@ -3,8 +3,6 @@
 
 #include <qcustomplot.h>
 
-#include <QEvent>
-#include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
 
@@ -28,34 +26,18 @@ const QColor& line_ink(const Theme& theme) { return theme.accent_ink; }
 
 }  // namespace
 
-AnswerChart::AnswerChart(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
+AnswerChart::AnswerChart(QWidget* parent) : PlotWidget(parent) {
   setObjectName(QStringLiteral("answer_chart"));
-  auto* layout = new QVBoxLayout(this);
-  layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(plot_);
-  plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
-  plot_->setFocusPolicy(Qt::NoFocus);
+  lie_on(&Theme::window);
   plot_->setAutoAddPlottableToLegend(false);
 }
 
 void AnswerChart::show_chart(report::slate::Chart chart, const units::Printer& printer) {
   chart_ = std::move(chart);
   printer_ = printer;
-  setAccessibleName(q(chart_.title));
-  setAccessibleDescription(in_words());
-  plot_->setAccessibleName(accessibleName());
-  plot_->setAccessibleDescription(accessibleDescription());
-  draw();
-}
-
-void AnswerChart::changeEvent(QEvent* event) {
-  QWidget::changeEvent(event);
-  if (event->type() == QEvent::PaletteChange && has_chart()) draw();
-}
-
-void AnswerChart::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  if (has_chart()) draw();
+  set_name(q(chart_.title));
+  set_in_words(in_words());
+  redraw();
 }
 
 bool AnswerChart::in_hours() const {
@@ -73,14 +55,7 @@ double AnswerChart::y_of(const Value& value) const {
   return chart_.log_y ? std::max(y, least_drawn_ppm) : y;
 }
 
-void AnswerChart::draw() {
-  plot_->clearPlottables();
-  plot_->clearItems();
-  if (!has_chart()) return;
-  plot_->setBufferDevicePixelRatio(devicePixelRatioF());
-  // In a keg's panel it lies on the panel's surface.
-  const bool on_surface = property("on_surface").toBool();
-  plot_->setBackground(QBrush(on_surface ? theme_of(this).surface : theme_of(this).window));
+void AnswerChart::draw_plot() {
   draw_axes();
   draw_wanted_band();
   draw_lines_beside();
@@ -91,7 +66,6 @@ void AnswerChart::draw() {
   }
   draw_legend();
   draw_marks();
-  plot_->replot();
 }
 
 std::pair<double, double> AnswerChart::drawn_span() const {
@@ -113,7 +87,6 @@ std::pair<double, double> AnswerChart::drawn_span() const {
 }
 
 void AnswerChart::draw_axes() {
-  const Theme& theme = theme_of(this);
   QCPAxis* x = plot_->xAxis;
   QCPAxis* y = plot_->yAxis;
   const auto [low, high] = drawn_span();
@@ -154,20 +127,7 @@ void AnswerChart::draw_axes() {
       in_hours() ? "hours" : drawn_unit(chart_.points.back().x, printer_.units);
   x->setLabel(with_unit(chart_.x_title, x_unit));
   y->setLabel(with_unit(chart_.y_title, drawn_unit(chart_.points.back().likely, printer_.units)));
-  for (QCPAxis* axis : {x, y}) {
-    axis->setTickLabelFont(font_of(TextRole::small));
-    axis->setTickLabelColor(theme.text_secondary);
-    axis->setLabelFont(font_of(TextRole::small));
-    axis->setLabelColor(theme.text_secondary);
-    axis->setBasePen(Qt::NoPen);
-    axis->setTickPen(axis == x ? QPen(theme.control_line, 1) : Qt::NoPen);
-    axis->setSubTickPen(Qt::NoPen);
-    axis->grid()->setPen(QPen(theme.line, 1));
-    axis->grid()->setZeroLinePen(Qt::NoPen);
-  }
-  x->grid()->setVisible(false);
-  plot_->setLocale(printer_.style.decimal_mark == ',' ? QLocale(QLocale::German)
-                                                      : QLocale(QLocale::C));
+  dress_axes(printer_.style);
 }
 
 void AnswerChart::draw_wanted_band() {

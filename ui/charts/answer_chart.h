@@ -6,17 +6,16 @@
 // in words is the accessible description.
 #pragma once
 
-#include <QWidget>
 #include <utility>
 
 #include "core/report/slate/computation.h"
+#include "ui/charts/plot_widget.h"
 
 class QCPLegend;
-class QCustomPlot;
 
 namespace ullage::ui {
 
-class AnswerChart final : public QWidget {
+class AnswerChart final : public PlotWidget {
   Q_OBJECT
  public:
   explicit AnswerChart(QWidget* parent = nullptr);
@@ -27,12 +26,9 @@ class AnswerChart final : public QWidget {
   [[nodiscard]] QSize sizeHint() const override { return {360, 240}; }
   [[nodiscard]] QSize minimumSizeHint() const override { return {220, 200}; }
 
- protected:
-  void changeEvent(QEvent*) override;
-  void resizeEvent(QResizeEvent*) override;
-
  private:
-  void draw();
+  [[nodiscard]] bool has_plot() const override { return has_chart(); }
+  void draw_plot() override;
   void draw_axes();
   void draw_line();
   void draw_dots();
@@ -46,7 +42,6 @@ class AnswerChart final : public QWidget {
   [[nodiscard]] std::pair<double, double> drawn_span() const;
   [[nodiscard]] bool in_hours() const;
 
-  QCustomPlot* plot_;
   QCPLegend* legend_ = nullptr;
   report::slate::Chart chart_;
   units::Printer printer_;

@@ -3,23 +3,17 @@
 
 #include <qcustomplot.h>
 
-#include <QEvent>
 #include <QFontMetricsF>
-#include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
 
 #include "core/units/shown.h"
-#include "ui/charts/axis_decimals.h"
-#include "ui/charts/day_ticks.h"
 #include "ui/context.h"
 #include "ui/theme/theme.h"
 
 namespace ullage::ui {
 
 namespace {
-
-double seconds_of(cellar::Instant t) { return static_cast<double>(t.time_since_epoch().count()); }
 
 QCPItemStraightLine* upright(QCustomPlot& plot, double x, const QPen& pen) {
   auto* line = new QCPItemStraightLine(&plot);
@@ -31,59 +25,32 @@ QCPItemStraightLine* upright(QCustomPlot& plot, double x, const QPen& pen) {
 
 }  // namespace
 
-CarbonationChart::CarbonationChart(QWidget* parent)
-    : QWidget(parent), plot_(new QCustomPlot(this)) {
+CarbonationChart::CarbonationChart(QWidget* parent) : PlotWidget(parent) {
   setObjectName("carbonation_chart");
-  setAccessibleName(tr("Carbonation over time"));
-  auto* layout = new QVBoxLayout(this);
-  layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(plot_);
-  plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
-  plot_->setFocusPolicy(Qt::NoFocus);
-  plot_->setAccessibleName(tr("Carbonation over time"));
+  set_name(tr("Carbonation over time"));
 }
-
-CarbonationChart::~CarbonationChart() = default;
 
 void CarbonationChart::show_curve(cellar::CarbonationCurveData curve,
                                   const report::Speaker& speaker) {
   curve_ = std::move(curve);
   speaker_ = speaker;
-  setAccessibleDescription(in_words());
-  plot_->setAccessibleDescription(accessibleDescription());
-  draw();
-}
-
-void CarbonationChart::changeEvent(QEvent* event) {
-  QWidget::changeEvent(event);
-  if (event->type() == QEvent::PaletteChange && has_curve()) draw();
-}
-
-void CarbonationChart::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  if (has_curve()) draw();
+  set_in_words(in_words());
+  redraw();
 }
 
 double CarbonationChart::y_of(units::Co2Volumes co2) const {
   return units::shown(speaker_.printer.units, co2).in(co2);
 }
 
-void CarbonationChart::draw() {
-  plot_->clearPlottables();
-  plot_->clearItems();
-  if (!has_curve()) return;
-  plot_->setBufferDevicePixelRatio(devicePixelRatioF());
-  plot_->setBackground(QBrush(theme_of(this).surface));
+void CarbonationChart::draw_plot() {
   draw_axes();
   draw_band_and_line();
   draw_readings();
   draw_now();
   draw_marks();
-  plot_->replot();
 }
 
 void CarbonationChart::draw_axes() {
-  const Theme& theme = theme_of(this);
   QCPAxis* x = plot_->xAxis;
   QCPAxis* y = plot_->yAxis;
   double low = y_of(curve_.points.front().low);
@@ -104,30 +71,9 @@ void CarbonationChart::draw_axes() {
   if (curve_.target_high) take_in(*curve_.target_high);
   const double room = std::max(0.1, (high - low) * 0.08);
   y->setRange(std::max(0.0, low - room), high + (curve_.marks.empty() ? room : room * 3));
-  x->setRange(seconds_of(curve_.points.front().at), seconds_of(curve_.points.back().at));
+  x->setRange(along(curve_.points.front().at), along(curve_.points.back().at));
 
-  QSharedPointer<QCPAxisTickerText> days(new QCPAxisTickerText);
-  for (const DayTick& tick : day_ticks(curve_.points.front().at, curve_.points.back().at,
-                                       std::max(2, width() / 70), speaker_)) {
-    days->addTick(seconds_of(tick.at), tick.label);
-  }
-  x->setTicker(days);
-  y->ticker()->setTickCount(4);
-  for (QCPAxis* axis : {x, y}) {
-    axis->setTickLabelFont(font_of(TextRole::small));
-    axis->setTickLabelColor(theme.text_secondary);
-    axis->setBasePen(Qt::NoPen);
-    axis->setTickPen(axis == x ? QPen(theme.control_line, 1) : Qt::NoPen);
-    axis->setSubTickPen(Qt::NoPen);
-    axis->grid()->setPen(QPen(theme.line, 1));
-    axis->grid()->setZeroLinePen(Qt::NoPen);
-    axis->setTickLabelPadding(5);
-  }
-  x->grid()->setVisible(false);
-  y->setNumberFormat("f");
-  y->setNumberPrecision(axis_decimals(y->range().size(), 4));
-  plot_->setLocale(speaker_.printer.style.decimal_mark == ',' ? QLocale(QLocale::German)
-                                                              : QLocale(QLocale::C));
+  mark_days(curve_.points.front().at, curve_.points.back().at, 70, speaker_);
 }
 
 void CarbonationChart::draw_band_and_line() {
@@ -158,7 +104,7 @@ void CarbonationChart::draw_band_and_line() {
   dashes.setDashPattern({3, 2});
   ahead->setPen(dashes);
   for (const cellar::CurvePoint& p : curve_.points) {
-    const double x = seconds_of(p.at);
+    const double x = along(p.at);
     upper->addData(x, y_of(p.high));
     lower->addData(x, y_of(p.low));
     if (p.at <= speaker_.now) {
@@ -183,14 +129,14 @@ void CarbonationChart::draw_readings() {
   errors->setSymbolGap(8);
   for (const cellar::CurveReading& r : curve_.readings) {
     const double value = y_of(r.co2.value());
-    dots->addData(seconds_of(r.at), value);
+    dots->addData(along(r.at), value);
     errors->addData(y_of(r.co2.high()) - value);
   }
 }
 
 void CarbonationChart::draw_now() {
   const Theme& theme = theme_of(this);
-  const double now = seconds_of(speaker_.now);
+  const double now = along(speaker_.now);
   if (!plot_->xAxis->range().contains(now)) return;
   upright(*plot_, now, QPen(theme.text, 1.4));
   auto* label = new QCPItemText(plot_);
@@ -214,7 +160,7 @@ void CarbonationChart::draw_marks() {
   const double pixels = std::max(1, width() - 40);
   std::array<double, 3> taken_to{-1e9, -1e9, -1e9};
   for (const cellar::CurveMark& mark : curve_.marks) {
-    const double x = seconds_of(mark.at);
+    const double x = along(mark.at);
     if (!range.contains(x)) continue;
     QPen pen(mark.planned ? theme.accent : theme.control_line, mark.planned ? 1.4 : 1);
     pen.setDashPattern({3, 3});

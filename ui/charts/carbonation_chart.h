@@ -6,34 +6,28 @@
 // is the accessible description.
 #pragma once
 
-#include <QWidget>
 #include <memory>
 #include <vector>
 
 #include "core/cellar/status.h"
 #include "core/report/say.h"
-
-class QCustomPlot;
+#include "ui/charts/plot_widget.h"
 
 namespace ullage::ui {
 
-class CarbonationChart final : public QWidget {
+class CarbonationChart final : public PlotWidget {
   Q_OBJECT
  public:
   explicit CarbonationChart(QWidget* parent = nullptr);
-  ~CarbonationChart() override;
 
   void show_curve(cellar::CarbonationCurveData, const report::Speaker&);
   [[nodiscard]] bool has_curve() const { return !curve_.points.empty(); }
   [[nodiscard]] QSize sizeHint() const override { return {300, 200}; }
   [[nodiscard]] QSize minimumSizeHint() const override { return {200, 170}; }
 
- protected:
-  void changeEvent(QEvent*) override;
-  void resizeEvent(QResizeEvent*) override;
-
  private:
-  void draw();
+  [[nodiscard]] bool has_plot() const override { return has_curve(); }
+  void draw_plot() override;
   void draw_axes();
   void draw_band_and_line();
   void draw_readings();
@@ -42,7 +36,6 @@ class CarbonationChart final : public QWidget {
   [[nodiscard]] QString in_words() const;
   [[nodiscard]] double y_of(units::Co2Volumes) const;
 
-  QCustomPlot* plot_;
   cellar::CarbonationCurveData curve_;
   report::Speaker speaker_;
 };

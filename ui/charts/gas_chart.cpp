@@ -3,37 +3,18 @@
 
 #include <qcustomplot.h>
 
-#include <QEvent>
-#include <QVBoxLayout>
 #include <algorithm>
 
-#include "ui/charts/axis_decimals.h"
-#include "ui/charts/day_ticks.h"
 #include "ui/context.h"
 #include "ui/theme/theme.h"
 
 namespace ullage::ui {
 
-namespace {
-
-double gas_chart_seconds(cellar::Instant t) {
-  return static_cast<double>(t.time_since_epoch().count());
-}
-
-}  // namespace
-
-GasChart::GasChart(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
+GasChart::GasChart(QWidget* parent) : PlotWidget(parent) {
   setObjectName("gas_chart");
-  setAccessibleName(tr("Gas weighed and expected over time"));
-  auto* layout = new QVBoxLayout(this);
-  layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(plot_);
-  plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
-  plot_->setFocusPolicy(Qt::NoFocus);
-  plot_->setAccessibleName(accessibleName());
+  lie_on(&Theme::raised);
+  set_name(tr("Gas weighed and expected over time"));
 }
-
-GasChart::~GasChart() = default;
 
 bool GasChart::has_curve() const { return account_ && account_->weighings.size() > 1; }
 
@@ -41,19 +22,8 @@ void GasChart::show_account(std::shared_ptr<const cellar::GasAccount> account,
                             const report::Speaker& speaker) {
   account_ = std::move(account);
   speaker_ = speaker;
-  setAccessibleDescription(in_words());
-  plot_->setAccessibleDescription(accessibleDescription());
-  draw();
-}
-
-void GasChart::changeEvent(QEvent* event) {
-  QWidget::changeEvent(event);
-  if (event->type() == QEvent::PaletteChange && has_curve()) draw();
-}
-
-void GasChart::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  if (has_curve()) draw();
+  set_in_words(in_words());
+  redraw();
 }
 
 // Kilograms or pounds whatever the size: an axis keeps one unit.
@@ -62,20 +32,13 @@ double GasChart::y_of(units::Mass m) const {
                                                                : units::in_kilograms(m);
 }
 
-void GasChart::draw() {
-  plot_->clearPlottables();
-  plot_->clearItems();
-  if (!has_curve()) return;
-  plot_->setBufferDevicePixelRatio(devicePixelRatioF());
-  plot_->setBackground(QBrush(theme_of(this).raised));
+void GasChart::draw_plot() {
   draw_axes();
   draw_expected();
   draw_weighings();
-  plot_->replot();
 }
 
 void GasChart::draw_axes() {
-  const Theme& theme = theme_of(this);
   QCPAxis* x = plot_->xAxis;
   QCPAxis* y = plot_->yAxis;
   double low = y_of(account_->weighings.front().gas.low());
@@ -96,28 +59,9 @@ void GasChart::draw_axes() {
   y->setRange(low - room, high + room);
   const cellar::Instant from = account_->expected.front().at;
   const cellar::Instant to = std::max(account_->expected.back().at, account_->weighings.back().at);
-  const double margin = (gas_chart_seconds(to) - gas_chart_seconds(from)) * 0.02;
-  x->setRange(gas_chart_seconds(from) - margin, gas_chart_seconds(to) + margin);
-  QSharedPointer<QCPAxisTickerText> days(new QCPAxisTickerText);
-  for (const DayTick& tick : day_ticks(from, to, std::max(2, width() / 80), speaker_))
-    days->addTick(gas_chart_seconds(tick.at), tick.label);
-  x->setTicker(days);
-  y->ticker()->setTickCount(4);
-  for (QCPAxis* axis : {x, y}) {
-    axis->setTickLabelFont(font_of(TextRole::small));
-    axis->setTickLabelColor(theme.text_secondary);
-    axis->setBasePen(Qt::NoPen);
-    axis->setTickPen(axis == x ? QPen(theme.control_line, 1) : Qt::NoPen);
-    axis->setSubTickPen(Qt::NoPen);
-    axis->grid()->setPen(QPen(theme.line, 1));
-    axis->grid()->setZeroLinePen(Qt::NoPen);
-    axis->setTickLabelPadding(5);
-  }
-  x->grid()->setVisible(false);
-  y->setNumberFormat("f");
-  y->setNumberPrecision(axis_decimals(y->range().size(), 4));
-  plot_->setLocale(speaker_.printer.style.decimal_mark == ',' ? QLocale(QLocale::German)
-                                                              : QLocale(QLocale::C));
+  const double margin = (along(to) - along(from)) * 0.02;
+  x->setRange(along(from) - margin, along(to) + margin);
+  mark_days(from, to, 80, speaker_);
 }
 
 void GasChart::draw_expected() {
@@ -135,7 +79,7 @@ void GasChart::draw_expected() {
   dashes.setDashPattern({4, 2});
   likely->setPen(dashes);
   for (const cellar::ExpectedLeft& e : account_->expected) {
-    const double x = gas_chart_seconds(e.at);
+    const double x = along(e.at);
     upper->addData(x, y_of(e.high));
     lower->addData(x, y_of(e.low));
     likely->addData(x, y_of(e.likely));
@@ -155,7 +99,7 @@ void GasChart::draw_weighings() {
   errors->setSymbolGap(8);
   for (const cellar::AccountWeighing& w : account_->weighings) {
     const double value = y_of(w.gas.value());
-    dots->addData(gas_chart_seconds(w.at), value);
+    dots->addData(along(w.at), value);
     errors->addData(y_of(w.gas.high()) - value);
   }
 }

@@ -6,40 +6,33 @@
 // description.
 #pragma once
 
-#include <QWidget>
 #include <memory>
 
 #include "core/cellar/gas_account.h"
 #include "core/report/say.h"
-
-class QCustomPlot;
+#include "ui/charts/plot_widget.h"
 
 namespace ullage::ui {
 
-class GasChart final : public QWidget {
+class GasChart final : public PlotWidget {
   Q_OBJECT
  public:
   explicit GasChart(QWidget* parent = nullptr);
-  ~GasChart() override;
 
   void show_account(std::shared_ptr<const cellar::GasAccount>, const report::Speaker&);
   [[nodiscard]] bool has_curve() const;
   [[nodiscard]] QSize sizeHint() const override { return {340, 200}; }
   [[nodiscard]] QSize minimumSizeHint() const override { return {220, 170}; }
 
- protected:
-  void changeEvent(QEvent*) override;
-  void resizeEvent(QResizeEvent*) override;
-
  private:
-  void draw();
+  [[nodiscard]] bool has_plot() const override { return has_curve(); }
+  void draw_plot() override;
   void draw_axes();
   void draw_expected();
   void draw_weighings();
   [[nodiscard]] QString in_words() const;
   [[nodiscard]] double y_of(units::Mass) const;
 
-  QCustomPlot* plot_;
   std::shared_ptr<const cellar::GasAccount> account_;
   report::Speaker speaker_;
 };

@@ -3,14 +3,10 @@
 
 #include <qcustomplot.h>
 
-#include <QEvent>
-#include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
 
 #include "core/units/shown.h"
-#include "ui/charts/axis_decimals.h"
-#include "ui/charts/day_ticks.h"
 #include "ui/context.h"
 #include "ui/theme/theme.h"
 
@@ -41,18 +37,10 @@ units::PressureDifference own_error(const physics::HoldTest& test, std::size_t r
   return units::pascals(std::sqrt(sum));
 }
 
-HoldChart::HoldChart(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
+HoldChart::HoldChart(QWidget* parent) : PlotWidget(parent) {
   setObjectName("hold_chart");
-  setAccessibleName(tr("Hold test"));
-  auto* layout = new QVBoxLayout(this);
-  layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(plot_);
-  plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
-  plot_->setFocusPolicy(Qt::NoFocus);
-  plot_->setAccessibleName(tr("Hold test"));
+  set_name(tr("Hold test"));
 }
-
-HoldChart::~HoldChart() = default;
 
 void HoldChart::show_study(std::shared_ptr<const cellar::HoldStudy> study,
                            const report::Speaker& speaker) {
@@ -63,43 +51,23 @@ void HoldChart::show_study(std::shared_ptr<const cellar::HoldStudy> study,
     if (auto lines = physics::hold_lines(study_->test, *study_->outcome, hold_points_drawn))
       lines_ = std::move(*lines);
   }
-  setAccessibleDescription(in_words());
-  plot_->setAccessibleDescription(accessibleDescription());
-  draw();
+  set_in_words(in_words());
+  redraw();
 }
 
-void HoldChart::changeEvent(QEvent* event) {
-  QWidget::changeEvent(event);
-  if (event->type() == QEvent::PaletteChange && has_lines()) draw();
-}
-
-void HoldChart::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  if (has_lines()) draw();
-}
-
-double HoldChart::x_of(units::Duration at) const {
-  return static_cast<double>(study_->time_of(at).time_since_epoch().count());
-}
+double HoldChart::x_of(units::Duration at) const { return along(study_->time_of(at)); }
 
 double HoldChart::y_of(units::GaugePressure p) const {
   return units::shown(speaker_.printer.units, p).in(p);
 }
 
-void HoldChart::draw() {
-  plot_->clearPlottables();
-  plot_->clearItems();
-  if (!has_lines()) return;
-  plot_->setBufferDevicePixelRatio(devicePixelRatioF());
-  plot_->setBackground(QBrush(theme_of(this).surface));
+void HoldChart::draw_plot() {
   draw_axes();
   draw_lines();
   draw_readings();
-  plot_->replot();
 }
 
 void HoldChart::draw_axes() {
-  const Theme& theme = theme_of(this);
   QCPAxis* x = plot_->xAxis;
   QCPAxis* y = plot_->yAxis;
   double low = y_of(lines_.front().tight);
@@ -123,29 +91,7 @@ void HoldChart::draw_axes() {
   const double begin = x_of(lines_.front().at);
   const double end = x_of(lines_.back().at);
   x->setRange(begin - 0.03 * (end - begin), end + 0.03 * (end - begin));
-  QSharedPointer<QCPAxisTickerText> days(new QCPAxisTickerText);
-  for (const DayTick& tick :
-       day_ticks(study_->time_of(lines_.front().at), study_->time_of(lines_.back().at),
-                 std::max(2, width() / 70), speaker_)) {
-    days->addTick(static_cast<double>(tick.at.time_since_epoch().count()), tick.label);
-  }
-  x->setTicker(days);
-  y->ticker()->setTickCount(4);
-  for (QCPAxis* axis : {x, y}) {
-    axis->setTickLabelFont(font_of(TextRole::small));
-    axis->setTickLabelColor(theme.text_secondary);
-    axis->setBasePen(Qt::NoPen);
-    axis->setTickPen(axis == x ? QPen(theme.control_line, 1) : Qt::NoPen);
-    axis->setSubTickPen(Qt::NoPen);
-    axis->grid()->setPen(QPen(theme.line, 1));
-    axis->grid()->setZeroLinePen(Qt::NoPen);
-    axis->setTickLabelPadding(5);
-  }
-  x->grid()->setVisible(false);
-  y->setNumberFormat("f");
-  y->setNumberPrecision(axis_decimals(y->range().size(), 4));
-  plot_->setLocale(speaker_.printer.style.decimal_mark == ',' ? QLocale(QLocale::German)
-                                                              : QLocale(QLocale::C));
+  mark_days(study_->time_of(lines_.front().at), study_->time_of(lines_.back().at), 70, speaker_);
 }
 
 void HoldChart::draw_lines() {

@@ -8,22 +8,19 @@
 // description.
 #pragma once
 
-#include <QWidget>
 #include <memory>
 #include <vector>
 
 #include "core/cellar/hold_test.h"
 #include "core/report/say.h"
-
-class QCustomPlot;
+#include "ui/charts/plot_widget.h"
 
 namespace ullage::ui {
 
-class HoldChart final : public QWidget {
+class HoldChart final : public PlotWidget {
   Q_OBJECT
  public:
   explicit HoldChart(QWidget* parent = nullptr);
-  ~HoldChart() override;
 
   void show_study(std::shared_ptr<const cellar::HoldStudy>, const report::Speaker&);
   [[nodiscard]] bool has_lines() const { return !lines_.empty(); }
@@ -31,19 +28,15 @@ class HoldChart final : public QWidget {
   [[nodiscard]] QSize sizeHint() const override { return {300, 190}; }
   [[nodiscard]] QSize minimumSizeHint() const override { return {200, 160}; }
 
- protected:
-  void changeEvent(QEvent*) override;
-  void resizeEvent(QResizeEvent*) override;
-
  private:
-  void draw();
+  [[nodiscard]] bool has_plot() const override { return has_lines(); }
+  void draw_plot() override;
   void draw_axes();
   void draw_lines();
   void draw_readings();
   [[nodiscard]] double x_of(units::Duration) const;
   [[nodiscard]] double y_of(units::GaugePressure) const;
 
-  QCustomPlot* plot_;
   std::shared_ptr<const cellar::HoldStudy> study_;
   std::vector<physics::HoldPoint> lines_;
   report::Speaker speaker_;

@@ -3,8 +3,6 @@
 
 #include <qcustomplot.h>
 
-#include <QEvent>
-#include <QVBoxLayout>
 #include <algorithm>
 
 #include "core/units/shown.h"
@@ -25,18 +23,10 @@ QPen profile_dashes(const QColor& colour, double width) {
 
 }  // namespace
 
-ProfileChart::ProfileChart(QWidget* parent) : QWidget(parent), plot_(new QCustomPlot(this)) {
+ProfileChart::ProfileChart(QWidget* parent) : PlotWidget(parent) {
   setObjectName("profile_chart");
-  setAccessibleName(tr("Pressure along the line"));
-  auto* layout = new QVBoxLayout(this);
-  layout->setContentsMargins(0, 0, 0, 0);
-  layout->addWidget(plot_);
-  plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
-  plot_->setFocusPolicy(Qt::NoFocus);
-  plot_->setAccessibleName(accessibleName());
+  set_name(tr("Pressure along the line"));
 }
-
-ProfileChart::~ProfileChart() = default;
 
 void ProfileChart::show_profile(const cellar::PourOutlook& now, const cellar::PourSetting& setting,
                                 const std::optional<cellar::PourOutlook>& tried,
@@ -46,19 +36,8 @@ void ProfileChart::show_profile(const cellar::PourOutlook& now, const cellar::Po
   tried_ = tried;
   speaker_ = speaker;
   shown_ = true;
-  setAccessibleDescription(in_words());
-  plot_->setAccessibleDescription(accessibleDescription());
-  draw();
-}
-
-void ProfileChart::changeEvent(QEvent* event) {
-  QWidget::changeEvent(event);
-  if (event->type() == QEvent::PaletteChange && shown_) draw();
-}
-
-void ProfileChart::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  if (shown_) draw();
+  set_in_words(in_words());
+  redraw();
 }
 
 double ProfileChart::x_of(units::Length l) const {
@@ -78,11 +57,7 @@ double ProfileChart::y_of(units::GaugePressure p) const {
   return units::in_pascals(p) / 1000;
 }
 
-void ProfileChart::draw() {
-  plot_->clearPlottables();
-  plot_->clearItems();
-  plot_->setBufferDevicePixelRatio(devicePixelRatioF());
-  plot_->setBackground(QBrush(theme_of(this).surface));
+void ProfileChart::draw_plot() {
   if (!front().at_rest.empty()) {
     draw_axes();
     draw_equilibrium();
@@ -90,7 +65,6 @@ void ProfileChart::draw() {
     draw_places();
     draw_legend();
   }
-  plot_->replot();
 }
 
 void ProfileChart::draw_axes() {

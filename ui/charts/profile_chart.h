@@ -6,21 +6,18 @@
 // person's units; the same in words is the accessible description.
 #pragma once
 
-#include <QWidget>
 #include <optional>
 
 #include "core/cellar/pour_state.h"
 #include "core/report/say.h"
-
-class QCustomPlot;
+#include "ui/charts/plot_widget.h"
 
 namespace ullage::ui {
 
-class ProfileChart final : public QWidget {
+class ProfileChart final : public PlotWidget {
   Q_OBJECT
  public:
   explicit ProfileChart(QWidget* parent = nullptr);
-  ~ProfileChart() override;
 
   // `tried` is drawn over `now` while a what-if is on.
   void show_profile(const cellar::PourOutlook& now, const cellar::PourSetting& setting,
@@ -29,22 +26,18 @@ class ProfileChart final : public QWidget {
   [[nodiscard]] QSize sizeHint() const override { return {380, 230}; }
   [[nodiscard]] QSize minimumSizeHint() const override { return {240, 200}; }
 
- protected:
-  void changeEvent(QEvent*) override;
-  void resizeEvent(QResizeEvent*) override;
-
  private:
+  [[nodiscard]] bool has_plot() const override { return shown_; }
+  void draw_plot() override;
   [[nodiscard]] const cellar::PourOutlook& front() const { return tried_ ? *tried_ : now_; }
   [[nodiscard]] double x_of(units::Length) const;
   [[nodiscard]] double y_of(units::GaugePressure) const;
-  void draw();
   void draw_axes();
   void draw_lines();
   void draw_equilibrium();
   void draw_legend();
   void draw_places();
 
-  QCustomPlot* plot_;
   cellar::PourOutlook now_;
   cellar::PourSetting setting_;
   std::optional<cellar::PourOutlook> tried_;

@@ -99,7 +99,7 @@ KegPanelCard::KegPanelCard(Context& context, const QString& name, const QString&
   chart_title_->setWordWrap(true);
   chart_ = new AnswerChart(chart_part_);
   chart_->setObjectName(name + QStringLiteral("_chart"));
-  chart_->setProperty("on_surface", true);
+  chart_->lie_on(&Theme::surface);
   drawn->addWidget(chart_title_);
   drawn->addWidget(chart_);
   column_->addWidget(chart_part_);

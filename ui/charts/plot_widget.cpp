@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/charts/plot_widget.h"
+
+#include <qcustomplot.h>
+
+#include <QEvent>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "ui/charts/axis_decimals.h"
+#include "ui/charts/day_ticks.h"
+
+namespace ullage::ui {
+
+PlotWidget::PlotWidget(QWidget* parent)
+    : QWidget(parent), plot_(new QCustomPlot(this)), ground_(&Theme::surface) {
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->addWidget(plot_);
+  plot_->setAttribute(Qt::WA_TransparentForMouseEvents);
+  plot_->setFocusPolicy(Qt::NoFocus);
+}
+
+void PlotWidget::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange && has_plot()) redraw();
+}
+
+void PlotWidget::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  if (has_plot()) redraw();
+}
+
+void PlotWidget::set_name(const QString& name) {
+  setAccessibleName(name);
+  plot_->setAccessibleName(name);
+}
+
+void PlotWidget::set_in_words(const QString& words) {
+  setAccessibleDescription(words);
+  plot_->setAccessibleDescription(words);
+}
+
+void PlotWidget::redraw() {
+  plot_->clearPlottables();
+  plot_->clearItems();
+  if (!has_plot()) return;
+  plot_->setBufferDevicePixelRatio(devicePixelRatioF());
+  plot_->setBackground(QBrush(theme_of(this).*ground_));
+  draw_plot();
+  plot_->replot();
+}
+
+void PlotWidget::dress_axes(const units::NumberStyle& style) {
+  const Theme& theme = theme_of(this);
+  for (QCPAxis* axis : {plot_->xAxis, plot_->yAxis}) {
+    axis->setTickLabelFont(font_of(TextRole::small));
+    axis->setTickLabelColor(theme.text_secondary);
+    axis->setLabelFont(font_of(TextRole::small));
+    axis->setLabelColor(theme.text_secondary);
+    axis->setBasePen(Qt::NoPen);
+    axis->setTickPen(axis == plot_->xAxis ? QPen(theme.control_line, 1) : Qt::NoPen);
+    axis->setSubTickPen(Qt::NoPen);
+    axis->grid()->setPen(QPen(theme.line, 1));
+    axis->grid()->setZeroLinePen(Qt::NoPen);
+    axis->setNumberFormat("f");
+  }
+  plot_->xAxis->grid()->setVisible(false);
+  plot_->setLocale(style.decimal_mark == ',' ? QLocale(QLocale::German) : QLocale(QLocale::C));
+}
+
+void PlotWidget::mark_days(cellar::Instant from, cellar::Instant to, int least_px,
+                           const report::Speaker& speaker) {
+  constexpr int numbers = 4;
+  constexpr int label_padding = 5;
+  dress_axes(speaker.printer.style);
+  QSharedPointer<QCPAxisTickerText> days(new QCPAxisTickerText);
+  for (const DayTick& tick : day_ticks(from, to, std::max(2, width() / least_px), speaker))
+    days->addTick(along(tick.at), tick.label);
+  plot_->xAxis->setTicker(days);
+  plot_->xAxis->setTickLabelPadding(label_padding);
+  QCPAxis* y = plot_->yAxis;
+  y->setTickLabelPadding(label_padding);
+  y->ticker()->setTickCount(numbers);
+  y->setNumberPrecision(axis_decimals(y->range().size(), numbers));
+}
+
+double PlotWidget::along(cellar::Instant at) {
+  return static_cast<double>(at.time_since_epoch().count());
+}
+
+}  // namespace ullage::ui
