@@ -3455,13 +3455,6 @@
     </message>
 </context>
 <context>
-    <name>ullage::ui::AdviceCard</name>
-    <message>
-        <source>Because</source>
-        <translation>Weil</translation>
-    </message>
-</context>
-<context>
     <name>ullage::ui::AnswerChart</name>
     <message>
         <source>%1 at %2</source>
@@ -5034,7 +5027,7 @@
     </message>
 </context>
 <context>
-    <name>ullage::ui::LineAdvice</name>
+    <name>ullage::ui::AdviceList</name>
     <message>
         <source>Because</source>
         <translation>Weil</translation>

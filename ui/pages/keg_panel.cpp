@@ -8,7 +8,7 @@
 
 #include "ui/charts/carbonation_chart.h"
 #include "ui/context.h"
-#include "ui/pages/keg_panel_advice.h"
+#include "ui/pages/advice_list.h"
 #include "ui/pages/keg_panel_card.h"
 #include "ui/pages/keg_panel_cards.h"
 #include "ui/pages/keg_panel_entries.h"
@@ -102,7 +102,10 @@ QWidget* KegPanel::build() {
   drift_ = new KegPanelCard(context_, QStringLiteral("drift"), {}, carbonation_);
   drift_->setAccessibleName(tr("CO₂ if nothing is changed"));
   carbonation->addWidget(drift_);
-  advice_ = new KegPanelAdvice(context_, content_);
+  advice_ = new AdviceList(content_);
+  advice_->setObjectName(QStringLiteral("advice"));
+  connect(advice_, &AdviceList::task_asked, this,
+          [this](const cellar::SuggestedTask& task) { context_.navigator.open_task(task); });
   cards_ = new KegPanelCards(context_, content_);
   hold_ = new KegPanelHold(context_, content_);
   work_out_ = new KegPanelWorkOut(content_);
@@ -137,7 +140,7 @@ void KegPanel::show_keg(const cellar::CellarStatus& cellar, std::optional<cellar
   head_->show_keg(subject);
   readiness_->show_keg(subject);
   show_carbonation(subject);
-  advice_->show_keg(subject);
+  advice_->show_advice(subject.keg.advice, subject.speaker);
   cards_->show_keg(subject);
   hold_->show_keg(subject);
   work_out_->show_keg(subject);

@@ -18,7 +18,7 @@ class CarbonationChart;
 class Figure;
 class InkLabel;
 class KegFacts;
-class KegPanelAdvice;
+class AdviceList;
 class KegPanelCard;
 class KegPanelCards;
 class KegPanelEntries;
@@ -62,7 +62,7 @@ class KegPanel final : public QScrollArea {
   CarbonationChart* chart_;
   Figure* carbonation_words_;
   KegPanelCard* drift_;
-  KegPanelAdvice* advice_;
+  AdviceList* advice_;
   KegPanelCards* cards_;
   KegPanelHold* hold_;
   QWidget* work_out_part_;

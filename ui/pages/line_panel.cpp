@@ -11,7 +11,7 @@
 #include "core/report/cleaning_words.h"
 #include "ui/charts/profile_chart.h"
 #include "ui/dialogs/tag_preview.h"
-#include "ui/pages/line_advice.h"
+#include "ui/pages/advice_list.h"
 #include "ui/pages/line_what_if.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
@@ -63,8 +63,9 @@ QWidget* LinePanel::build() {
   lock_->setObjectName("line_lock");
   actions_ = new QWidget;
   new FlowLayout(actions_);
-  advice_ = new LineAdvice;
-  connect(advice_, &LineAdvice::task_asked, this, &LinePanel::open_task);
+  advice_ = new AdviceList;
+  advice_->setObjectName(QStringLiteral("line_advice"));
+  connect(advice_, &AdviceList::task_asked, this, &LinePanel::open_task);
   no_pour_ = new InkLabel({}, TextRole::body, Ink::secondary);
   no_pour_->setObjectName("no_pour");
   no_pour_->setWordWrap(true);

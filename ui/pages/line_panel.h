@@ -17,7 +17,7 @@ class Banner;
 class FactList;
 class Figure;
 class InkLabel;
-class LineAdvice;
+class AdviceList;
 class LineWhatIf;
 class ProfileChart;
 
@@ -66,7 +66,7 @@ class LinePanel final : public QScrollArea {
   FactList* facts_ = nullptr;
   Figure* profile_title_ = nullptr;
   std::shared_ptr<const report::LineSubject> shown_;
-  LineAdvice* advice_ = nullptr;
+  AdviceList* advice_ = nullptr;
 };
 
 }  // namespace ullage::ui

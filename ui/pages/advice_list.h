@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// What the cellar advises about a line: a banner each, what it stands on behind
-// "Because", and the form that puts it right.
+// What the cellar advises about a keg or a line, the most severe first: a banner each,
+// what it stands on behind "Because", and the form that puts it right.
 #pragma once
 
 #include <QWidget>
@@ -14,10 +14,10 @@ class QVBoxLayout;
 
 namespace ullage::ui {
 
-class LineAdvice final : public QWidget {
+class AdviceList final : public QWidget {
   Q_OBJECT
  public:
-  explicit LineAdvice(QWidget* parent = nullptr);
+  explicit AdviceList(QWidget* parent = nullptr);
   void show_advice(const std::vector<cellar::Advice>&, const report::Speaker&);
 
  signals:

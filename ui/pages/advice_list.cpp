@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/pages/line_advice.h"
+#include "ui/pages/advice_list.h"
 
 #include <QAbstractButton>
 #include <QVBoxLayout>
@@ -15,19 +15,19 @@ namespace ullage::ui {
 
 namespace {
 
-class LineAdviceCard final : public QWidget {
+class AdviceCard final : public QWidget {
  public:
-  explicit LineAdviceCard(LineAdvice* parent) : QWidget(parent), list_(parent) {
+  explicit AdviceCard(AdviceList* parent) : QWidget(parent), list_(parent) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);
     banner_ = new Banner(cellar::Severity::info, {}, {}, this);
-    because_ = new Disclosure(LineAdvice::tr("Because"), {}, this);
+    because_ = new Disclosure(AdviceList::tr("Because"), {}, this);
     column->addWidget(banner_);
     column->addWidget(because_);
   }
 
-  void show_one(const cellar::Advice& advice, const report::Speaker& speaker) {
+  void show_advice(const cellar::Advice& advice, const report::Speaker& speaker) {
     const QString headline = q(report::say(advice.headline, speaker));
     banner_->set(advice.severity, headline,
                  advice.detail ? q(report::say(*advice.detail, speaker)) : QString());
@@ -52,7 +52,7 @@ class LineAdviceCard final : public QWidget {
   }
 
  private:
-  LineAdvice* list_;
+  AdviceList* list_;
   Banner* banner_;
   Disclosure* because_;
   std::optional<cellar::SuggestedTask> task_;
@@ -61,17 +61,16 @@ class LineAdviceCard final : public QWidget {
 
 }  // namespace
 
-LineAdvice::LineAdvice(QWidget* parent) : QWidget(parent), cards_(new QVBoxLayout(this)) {
-  setObjectName("line_advice");
+AdviceList::AdviceList(QWidget* parent) : QWidget(parent), cards_(new QVBoxLayout(this)) {
   cards_->setContentsMargins(0, 0, 0, 0);
   cards_->setSpacing(space::s);
 }
 
-void LineAdvice::show_advice(const std::vector<cellar::Advice>& advice,
+void AdviceList::show_advice(const std::vector<cellar::Advice>& advice,
                              const report::Speaker& speaker) {
-  const auto cards = keep_count<LineAdviceCard>(*cards_, static_cast<qsizetype>(advice.size()),
-                                                [this] { return new LineAdviceCard(this); });
-  for (std::size_t i = 0; i < advice.size(); ++i) cards[i]->show_one(advice[i], speaker);
+  const auto cards = keep_count<AdviceCard>(*cards_, static_cast<qsizetype>(advice.size()),
+                                            [this] { return new AdviceCard(this); });
+  for (std::size_t i = 0; i < advice.size(); ++i) cards[i]->show_advice(advice[i], speaker);
   setVisible(!advice.empty());
 }
 
