@@ -5,7 +5,6 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QStackedWidget>
-#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -14,6 +13,7 @@
 #include "ui/dialogs/recall.h"
 #include "ui/dialogs/trace.h"
 #include "ui/pages/beers_rows.h"
+#include "ui/pages/kept_fresh.h"
 #include "ui/pages/listed_row.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
@@ -23,7 +23,6 @@
 namespace ullage::ui {
 namespace {
 
-constexpr int beers_minute = 60 * 1000;
 constexpr std::chrono::days wastage_told{30};
 
 }  // namespace
@@ -31,12 +30,7 @@ constexpr std::chrono::days wastage_told{30};
 BeersPage::BeersPage(const Context& context, QWidget* parent) : QWidget(parent), context_(context) {
   setObjectName(QStringLiteral("beers_page"));
   build();
-  listening_ = context_.cellar.on_change([this](const cellar::Change&) { refresh_if_seen(); });
-  connect(&context_.preferences, &Preferences::changed, this, &BeersPage::refresh_if_seen);
-  auto* clock = new QTimer(this);
-  connect(clock, &QTimer::timeout, this, &BeersPage::refresh_if_seen);
-  clock->start(beers_minute);
-  refresh();
+  fresh_ = std::make_unique<KeptFresh>(*this, context_, [this] { refresh(); });
 }
 
 BeersPage::~BeersPage() = default;
@@ -98,18 +92,7 @@ QWidget* BeersPage::build_sections() {
   return sections;
 }
 
-void BeersPage::showEvent(QShowEvent* event) {
-  QWidget::showEvent(event);
-  if (stale_) refresh();
-}
-
-void BeersPage::refresh_if_seen() {
-  stale_ = true;
-  if (isVisible()) refresh();
-}
-
 void BeersPage::refresh() {
-  stale_ = false;
   const auto status = context_.cellar.status();
   const cellar::Journal& journal = context_.cellar.journal();
   if (!past_ || past_->revision != journal.revision()) {

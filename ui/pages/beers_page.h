@@ -19,6 +19,7 @@ class QStackedWidget;
 namespace ullage::ui {
 
 class InkLabel;
+class KeptFresh;
 class ListedSection;
 
 class BeersPage final : public QWidget {
@@ -29,20 +30,15 @@ class BeersPage final : public QWidget {
 
   void refresh();
 
- protected:
-  void showEvent(QShowEvent* event) override;
-
  private:
-  void refresh_if_seen();
   void build();
   QWidget* build_sections();
   void trace(cellar::BatchId);
   void recall(cellar::BatchId);
 
   Context context_;
-  std::unique_ptr<cellar::Subscription> listening_;
+  std::unique_ptr<KeptFresh> fresh_;
   std::optional<cellar::BeersPast> past_;  // of the journal's last revision seen
-  bool stale_ = false;                     // something changed while nobody looked
   InkLabel* summary_ = nullptr;
   QStackedWidget* stack_ = nullptr;
   ListedSection* tap_next_ = nullptr;

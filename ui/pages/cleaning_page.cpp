@@ -22,6 +22,7 @@
 #include "ui/pages/cleaning_kit.h"
 #include "ui/pages/day_choice.h"
 #include "ui/pages/due_list.h"
+#include "ui/pages/kept_fresh.h"
 #include "ui/pages/step_card.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
@@ -32,7 +33,6 @@
 namespace ullage::ui {
 namespace {
 
-constexpr int cleaning_minute = 60 * 1000;
 constexpr int cleaning_second = 1000;
 
 QPushButton* cleaning_button(const QString& text, const char* name) {
@@ -48,15 +48,10 @@ CleaningPage::CleaningPage(const Context& context, QWidget* parent)
   setObjectName(QStringLiteral("cleaning_page"));
   build();
   recall_list();
-  listening_ = context_.cellar.on_change([this](const cellar::Change&) { refresh(); });
-  connect(&context_.preferences, &Preferences::changed, this, &CleaningPage::refresh);
-  auto* clock = new QTimer(this);
-  connect(clock, &QTimer::timeout, this, &CleaningPage::refresh);
-  clock->start(cleaning_minute);
   auto* seconds = new QTimer(this);
   connect(seconds, &QTimer::timeout, this, &CleaningPage::tell_time);
   seconds->start(cleaning_second);
-  refresh();
+  fresh_ = std::make_unique<KeptFresh>(*this, context_, [this] { refresh(); });
 }
 
 CleaningPage::~CleaningPage() = default;
@@ -323,6 +318,7 @@ void CleaningPage::open_print() {
 }
 
 bool CleaningPage::print_list() {
+  fresh_->now();
   if (shown_day() == nullptr) return false;
   open_print();
   return true;

@@ -28,6 +28,7 @@ namespace ullage::ui {
 
 class DueList;
 class InkLabel;
+class KeptFresh;
 class StepCard;
 
 class CleaningPage : public QWidget {
@@ -79,7 +80,7 @@ class CleaningPage : public QWidget {
   void open_print();
 
   Context context_;
-  std::unique_ptr<cellar::Subscription> listening_;
+  std::unique_ptr<KeptFresh> fresh_;
   std::vector<cellar::DueWork> due_;
   std::vector<cellar::PlannedDay> proposed_;
   std::size_t chosen_day_ = 0;

@@ -5,13 +5,13 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QStackedWidget>
-#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "core/cellar/gas_account.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/pages/gas_supply_card.h"
+#include "ui/pages/kept_fresh.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/empty_state.h"
@@ -20,8 +20,6 @@
 
 namespace ullage::ui {
 namespace {
-
-constexpr int gas_page_minute = 60 * 1000;
 
 using Account = std::shared_ptr<const cellar::GasAccount>;
 
@@ -44,12 +42,7 @@ std::vector<Account> accounts_of(const cellar::CellarStatus& status) {
 GasPage::GasPage(const Context& context, QWidget* parent) : QWidget(parent), context_(context) {
   setObjectName(QStringLiteral("gas_page"));
   build();
-  listening_ = context_.cellar.on_change([this](const cellar::Change&) { refresh(); });
-  connect(&context_.preferences, &Preferences::changed, this, &GasPage::refresh);
-  auto* clock = new QTimer(this);
-  connect(clock, &QTimer::timeout, this, &GasPage::refresh);
-  clock->start(gas_page_minute);
-  refresh();
+  fresh_ = std::make_unique<KeptFresh>(*this, context_, [this] { refresh(); });
 }
 
 GasPage::~GasPage() = default;

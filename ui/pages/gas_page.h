@@ -17,6 +17,7 @@ class QVBoxLayout;
 namespace ullage::ui {
 
 class InkLabel;
+class KeptFresh;
 
 class GasPage : public QWidget {
   Q_OBJECT
@@ -30,7 +31,7 @@ class GasPage : public QWidget {
   void build();
 
   Context context_;
-  std::unique_ptr<cellar::Subscription> listening_;
+  std::unique_ptr<KeptFresh> fresh_;
   InkLabel* summary_ = nullptr;
   QStackedWidget* stack_ = nullptr;
   QVBoxLayout* cards_ = nullptr;

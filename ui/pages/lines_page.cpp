@@ -15,6 +15,7 @@
 #include <algorithm>
 
 #include "ui/models/line_words.h"
+#include "ui/pages/kept_fresh.h"
 #include "ui/pages/line_panel.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
@@ -25,7 +26,6 @@
 namespace ullage::ui {
 namespace {
 
-constexpr int minute = 60 * 1000;  // ages and due dates move with the clock
 constexpr int side_by_side_from = 1020;
 
 struct LineColumn {
@@ -49,12 +49,7 @@ LinesPage::LinesPage(Context& context, QWidget* parent) : QWidget(parent), conte
   setObjectName(QStringLiteral("lines_page"));
   setAccessibleName(tr("Lines"));
   build();
-  listening_ = context_.cellar.on_change([this](const cellar::Change&) { refresh(); });
-  connect(&context_.preferences, &Preferences::changed, this, &LinesPage::refresh);
-  auto* clock = new QTimer(this);
-  connect(clock, &QTimer::timeout, this, &LinesPage::refresh);
-  clock->start(minute);
-  refresh();
+  fresh_ = std::make_unique<KeptFresh>(*this, context_, [this] { refresh(); });
 }
 
 LinesPage::~LinesPage() = default;

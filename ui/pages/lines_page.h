@@ -20,6 +20,7 @@ class QTableWidget;
 namespace ullage::ui {
 
 class InkLabel;
+class KeptFresh;
 class LinePanel;
 
 class LinesPage : public QWidget {
@@ -45,7 +46,7 @@ class LinesPage : public QWidget {
   void fit_rows();
 
   Context& context_;
-  std::unique_ptr<cellar::Subscription> listening_;
+  std::unique_ptr<KeptFresh> fresh_;
   std::vector<cellar::LineId> shown_;
   std::optional<cellar::LineId> chosen_;
   bool refreshing_ = false;

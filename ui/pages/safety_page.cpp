@@ -3,12 +3,12 @@
 
 #include <QHBoxLayout>
 #include <QScrollArea>
-#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "core/cellar/room_safety.h"
 #include "ui/dialogs/forms/scrolled.h"
+#include "ui/pages/kept_fresh.h"
 #include "ui/pages/place_safety_card.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
@@ -20,8 +20,6 @@
 
 namespace ullage::ui {
 namespace {
-
-constexpr int safety_page_minute = 60 * 1000;
 
 QWidget* numbered_card(const QString& title, const QStringList& sentences) {
   auto* card = new Card;
@@ -42,12 +40,7 @@ SafetyPage::SafetyPage(const Context& context, QWidget* parent)
     : QWidget(parent), context_(context) {
   setObjectName(QStringLiteral("safety_page"));
   build();
-  listening_ = context_.cellar.on_change([this](const cellar::Change&) { refresh(); });
-  connect(&context_.preferences, &Preferences::changed, this, &SafetyPage::refresh);
-  auto* clock = new QTimer(this);
-  connect(clock, &QTimer::timeout, this, &SafetyPage::refresh);
-  clock->start(safety_page_minute);
-  refresh();
+  fresh_ = std::make_unique<KeptFresh>(*this, context_, [this] { refresh(); });
 }
 
 SafetyPage::~SafetyPage() = default;

@@ -14,6 +14,8 @@ class QVBoxLayout;
 
 namespace ullage::ui {
 
+class KeptFresh;
+
 class SafetyPage : public QWidget {
   Q_OBJECT
  public:
@@ -27,7 +29,7 @@ class SafetyPage : public QWidget {
   QWidget* build_orders();
 
   Context context_;
-  std::unique_ptr<cellar::Subscription> listening_;
+  std::unique_ptr<KeptFresh> fresh_;
   QVBoxLayout* cards_ = nullptr;
   QWidget* nothing_ = nullptr;
 };
