@@ -122,10 +122,14 @@ SourceTree read_tree(const std::filesystem::path& root) {
   for (const auto end = std::filesystem::end(walk); walk != end; ++walk) {
     if (walk->is_directory()) {
       if (is_skipped_folder(walk->path())) walk.disable_recursion_pending();
-    } else if (walk->is_regular_file() && is_text(walk->path())) {
-      std::ifstream in(walk->path(), std::ios::binary);
-      tree.push_back({std::filesystem::relative(walk->path(), root).generic_string(),
-                      std::string(std::istreambuf_iterator<char>(in), {})});
+    } else if (walk->is_regular_file()) {
+      std::string text;
+      if (is_text(walk->path())) {
+        std::ifstream in(walk->path(), std::ios::binary);
+        text.assign(std::istreambuf_iterator<char>(in), {});
+      }
+      tree.push_back(
+          {std::filesystem::relative(walk->path(), root).generic_string(), std::move(text)});
     }
   }
   std::ranges::sort(tree, {}, &SourceFile::path);

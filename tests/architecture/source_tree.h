@@ -14,7 +14,8 @@
 
 namespace ullage::architecture {
 
-// One text file; `path` is relative to the top of the tree, with forward slashes.
+// One file; `path` is relative to the top of the tree, with forward slashes. A picture, or
+// whatever else is no text, has an empty one.
 struct SourceFile {
   std::string path;
   std::string text;
@@ -31,8 +32,8 @@ struct Finding {
 
 std::ostream& operator<<(std::ostream& out, const Finding& finding);
 
-// Every text file below `root` that belongs to the project, in order of path. Build
-// folders, the version store and pictures are left out.
+// Every file below `root` that belongs to the project, in order of path. Build folders
+// and the version store are left out.
 [[nodiscard]] SourceTree read_tree(const std::filesystem::path& root);
 
 // The tree of this project, read once.
