@@ -11,55 +11,29 @@
 #include <QLineEdit>
 #include <QProcess>
 #include <QPushButton>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 #include <memory>
 
-#include "app/demo_cellar.h"
-#include "app/surroundings.h"
 #include "core/cellar/trace.h"
+#include "tests/journeys/demo_journey.h"
 #include "tests/support/accessibility.h"
-#include "tests/support/fake_surroundings.h"
-#include "tests/support/own_preferences.h"
 #include "ui/dialogs/log_preview.h"
 #include "ui/dialogs/recall.h"
 #include "ui/dialogs/round.h"
-#include "ui/main_window.h"
 #include "ui/pages/slate_answer.h"
 
 namespace ullage {
 namespace {
 
-class BeersJourney : public ::testing::Test {
+class BeersJourney : public DemoJourney {
  protected:
+  BeersJourney() : DemoJourney(QStringLiteral("MK")) {}
   void SetUp() override {
-    auto made = app::make_demo(folder_.filePath(QStringLiteral("demo.cellar")).toStdString(),
-                               {clock_, ids_});
-    ASSERT_TRUE(made);
-    cellar_ = std::move(*made);
-    own_.preferences.set_initials(QStringLiteral("MK"));
-    window_ =
-        std::make_unique<ui::MainWindow>(*cellar_, own_.preferences, prompts_, ui::AppCommands{});
-    window_->show();
+    DemoJourney::SetUp();
     ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
   }
-  [[nodiscard]] ui::Context& context() { return window_->context(); }
-  [[nodiscard]] cellar::KegStatus keg(std::string_view tag) const {
-    const auto status = cellar_->status();
-    const cellar::KegStatus* found = status->keg_by_tag(tag);
-    EXPECT_NE(found, nullptr) << tag;
-    return found ? *found : cellar::KegStatus{};
-  }
   [[nodiscard]] std::size_t entries() const { return cellar_->journal().entries().size(); }
-
-  QTemporaryDir folder_;
-  app::SystemClock clock_;
-  app::RandomIds ids_;
-  testing::OwnPreferences own_;
-  testing::QueuedPrompts prompts_;
-  std::unique_ptr<app::CellarSession> cellar_;
-  std::unique_ptr<ui::MainWindow> window_;
 };
 
 TEST_F(BeersJourney, ARecallHoldsEveryKegOfTheBatchAndOneUndoLetsThemGo) {

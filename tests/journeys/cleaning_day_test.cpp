@@ -14,23 +14,18 @@
 #include <QMimeData>
 #include <QProcess>
 #include <QPushButton>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 #include <QTreeWidget>
 #include <algorithm>
 #include <memory>
 
-#include "app/demo_cellar.h"
-#include "app/surroundings.h"
+#include "tests/journeys/demo_journey.h"
 #include "tests/support/accessibility.h"
-#include "tests/support/fake_surroundings.h"
-#include "tests/support/own_preferences.h"
 #include "ui/dialogs/cleaning_list_preview.h"
 #include "ui/dialogs/forms/entry_form.h"
 #include "ui/dialogs/put_off_dialog.h"
 #include "ui/dialogs/rules_dialog.h"
-#include "ui/main_window.h"
 #include "ui/pages/cleaning_page.h"
 
 namespace ullage {
@@ -38,22 +33,11 @@ namespace {
 
 using cellar::StepKind;
 
-class CleaningJourney : public ::testing::Test {
+class CleaningJourney : public DemoJourney {
  protected:
-  void SetUp() override {
-    auto made = app::make_demo(folder_.filePath(QStringLiteral("demo.cellar")).toStdString(),
-                               {clock_, ids_});
-    ASSERT_TRUE(made);
-    show(std::move(*made));
-  }
-  void show(std::unique_ptr<app::CellarSession> cellar) {
-    window_.reset();
-    cellar_ = std::move(cellar);
-    own_.preferences.set_initials(QStringLiteral("JB"));
-    window_ =
-        std::make_unique<ui::MainWindow>(*cellar_, own_.preferences, prompts_, ui::AppCommands{});
-    window_->show();
-    ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
+  CleaningJourney() : DemoJourney(QStringLiteral("JB")) {}
+  void show(std::unique_ptr<app::CellarSession> cellar) override {
+    DemoJourney::show(std::move(cellar));
     window_->run(ui::Command::page_cleaning);
     page_ = window_->findChild<ui::CleaningPage*>();
     ASSERT_NE(page_, nullptr);
@@ -111,8 +95,7 @@ class CleaningJourney : public ::testing::Test {
   void restart() {
     window_.reset();
     cellar_.reset();
-    auto again = app::CellarSession::open(
-        folder_.filePath(QStringLiteral("demo.cellar")).toStdString(), {clock_, ids_});
+    auto again = app::CellarSession::open(path().toStdString(), {clock_, ids_});
     ASSERT_TRUE(again);
     show(std::move(*again));
   }
@@ -138,13 +121,6 @@ class CleaningJourney : public ::testing::Test {
     poll->start(10);
   }
 
-  QTemporaryDir folder_;
-  app::SystemClock clock_;
-  app::RandomIds ids_;
-  testing::OwnPreferences own_;
-  testing::QueuedPrompts prompts_;
-  std::unique_ptr<app::CellarSession> cellar_;
-  std::unique_ptr<ui::MainWindow> window_;
   ui::CleaningPage* page_ = nullptr;
 };
 

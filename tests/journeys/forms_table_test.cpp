@@ -8,14 +8,10 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLineEdit>
-#include <QTemporaryDir>
 #include <QTest>
 #include <memory>
 
-#include "app/demo_cellar.h"
-#include "app/surroundings.h"
-#include "tests/support/fake_surroundings.h"
-#include "tests/support/own_preferences.h"
+#include "tests/journeys/demo_journey.h"
 #include "ui/dialogs/bottle_change.h"
 #include "ui/dialogs/forms/entry_fields.h"
 #include "ui/dialogs/forms/entry_form.h"
@@ -24,7 +20,6 @@
 #include "ui/dialogs/register_kegs.h"
 #include "ui/dialogs/stock_take.h"
 #include "ui/dialogs/transfer_form.h"
-#include "ui/main_window.h"
 #include "ui/widgets/entity_picker.h"
 #include "ui/widgets/field_message.h"
 #include "ui/widgets/quantity_edits.h"
@@ -34,17 +29,8 @@
 namespace ullage {
 namespace {
 
-class FormTable : public ::testing::Test {
+class FormTable : public DemoJourney {
  protected:
-  void SetUp() override {
-    auto made = app::make_demo(folder_.filePath(QStringLiteral("demo.cellar")).toStdString(),
-                               {clock_, ids_});
-    ASSERT_TRUE(made);
-    cellar_ = std::move(*made);
-    window_ =
-        std::make_unique<ui::MainWindow>(*cellar_, own_.preferences, prompts_, ui::AppCommands{});
-  }
-  [[nodiscard]] ui::Context& context() { return window_->context(); }
   [[nodiscard]] std::size_t logged() const { return cellar_->journal().entries().size(); }
   [[nodiscard]] std::unique_ptr<ui::EntryForm> form_of(const ui::FormSpec& spec) {
     auto form = std::make_unique<ui::EntryForm>(
@@ -101,14 +87,6 @@ class FormTable : public ::testing::Test {
     }
     return tried;
   }
-
-  QTemporaryDir folder_;
-  app::SystemClock clock_;
-  app::RandomIds ids_;
-  testing::OwnPreferences own_;
-  testing::QueuedPrompts prompts_;
-  std::unique_ptr<app::CellarSession> cellar_;
-  std::unique_ptr<ui::MainWindow> window_;
 };
 
 TEST_F(FormTable, AQuantityThatCantBeReadIsRefusedAtItsField) {

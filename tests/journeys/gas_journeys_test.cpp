@@ -7,44 +7,19 @@
 #include <QFile>
 #include <QLabel>
 #include <QPushButton>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 #include <memory>
 
-#include "app/demo_cellar.h"
-#include "app/surroundings.h"
 #include "core/cellar/gas_account.h"
-#include "tests/support/fake_surroundings.h"
-#include "tests/support/own_preferences.h"
+#include "tests/journeys/demo_journey.h"
 #include "ui/dialogs/logger_import.h"
-#include "ui/main_window.h"
 #include "ui/pages/gas_page.h"
 
 namespace ullage {
 namespace {
 
-class GasJourney : public ::testing::Test {
- protected:
-  void SetUp() override {
-    auto made = app::make_demo(folder_.filePath(QStringLiteral("demo.cellar")).toStdString(),
-                               {clock_, ids_});
-    ASSERT_TRUE(made);
-    cellar_ = std::move(*made);
-    window_ =
-        std::make_unique<ui::MainWindow>(*cellar_, own_.preferences, prompts_, ui::AppCommands{});
-    window_->show();
-    ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
-  }
-
-  QTemporaryDir folder_;
-  app::SystemClock clock_;
-  app::RandomIds ids_;
-  testing::OwnPreferences own_;
-  testing::QueuedPrompts prompts_;
-  std::unique_ptr<app::CellarSession> cellar_;
-  std::unique_ptr<ui::MainWindow> window_;
-};
+class GasJourney : public DemoJourney {};
 
 // The demo's bottle gets lighter by 270 g a week, of which its kegs explain only
 // a part.

@@ -8,14 +8,10 @@
 #include <QComboBox>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QTemporaryDir>
 #include <QTest>
 #include <memory>
 
-#include "app/demo_cellar.h"
-#include "app/surroundings.h"
-#include "tests/support/fake_surroundings.h"
-#include "tests/support/own_preferences.h"
+#include "tests/journeys/demo_journey.h"
 #include "ui/dialogs/forms/entry_fields.h"
 #include "ui/dialogs/forms/entry_form.h"
 #include "ui/dialogs/keg_change.h"
@@ -23,7 +19,6 @@
 #include "ui/dialogs/stock_take.h"
 #include "ui/dialogs/transfer_form.h"
 #include "ui/dialogs/transfer_step.h"
-#include "ui/main_window.h"
 #include "ui/models/log_table.h"
 #include "ui/pages/log_page.h"
 #include "ui/widgets/quantity_edits.h"
@@ -32,26 +27,8 @@
 namespace ullage {
 namespace {
 
-class Journey : public ::testing::Test {
+class Journey : public DemoJourney {
  protected:
-  void SetUp() override {
-    auto made = app::make_demo(folder_.filePath(QStringLiteral("demo.cellar")).toStdString(),
-                               {clock_, ids_});
-    ASSERT_TRUE(made);
-    cellar_ = std::move(*made);
-    window_ =
-        std::make_unique<ui::MainWindow>(*cellar_, own_.preferences, prompts_, ui::AppCommands{});
-    window_->show();
-    ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
-  }
-
-  [[nodiscard]] ui::Context& context() { return window_->context(); }
-  [[nodiscard]] cellar::KegStatus keg(std::string_view tag) const {
-    const auto status = cellar_->status();
-    const cellar::KegStatus* found = status->keg_by_tag(tag);
-    EXPECT_NE(found, nullptr) << tag;
-    return found ? *found : cellar::KegStatus{};
-  }
   [[nodiscard]] cellar::LineStatus line(std::string_view name) const {
     for (const cellar::LineStatus& each : cellar_->status()->lines) {
       if (each.record.name == name) return each;
@@ -73,14 +50,6 @@ class Journey : public ::testing::Test {
     ASSERT_NE(found, nullptr) << button;
     QTest::mouseClick(found, Qt::LeftButton);
   }
-
-  QTemporaryDir folder_;
-  app::SystemClock clock_;
-  app::RandomIds ids_;
-  testing::OwnPreferences own_;
-  testing::QueuedPrompts prompts_;
-  std::unique_ptr<app::CellarSession> cellar_;
-  std::unique_ptr<ui::MainWindow> window_;
 };
 
 TEST_F(Journey, StockTakingRegistersARunOfKegsAndCountsThem) {

@@ -18,13 +18,9 @@
 #include <cmath>
 #include <memory>
 
-#include "app/demo_cellar.h"
-#include "app/surroundings.h"
 #include "core/cellar/pour_state.h"
-#include "tests/support/fake_surroundings.h"
-#include "tests/support/own_preferences.h"
+#include "tests/journeys/demo_journey.h"
 #include "ui/dialogs/forms/entry_form.h"
-#include "ui/main_window.h"
 #include "ui/pages/line_panel.h"
 #include "ui/pages/lines_page.h"
 #include "ui/widgets/banner.h"
@@ -34,21 +30,9 @@
 namespace ullage {
 namespace {
 
-class FoamyLine : public ::testing::Test {
+class FoamyLine : public DemoJourney {
  protected:
-  void SetUp() override {
-    auto made = app::make_demo(folder_.filePath(QStringLiteral("demo.cellar")).toStdString(),
-                               {clock_, ids_});
-    ASSERT_TRUE(made);
-    cellar_ = std::move(*made);
-    own_.preferences.set_initials(QStringLiteral("MK"));
-    window_ =
-        std::make_unique<ui::MainWindow>(*cellar_, own_.preferences, prompts_, ui::AppCommands{});
-    window_->resize(1280, 860);
-    window_->show();
-    ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
-  }
-
+  FoamyLine() : DemoJourney(QStringLiteral("MK"), {1280, 860}) {}
   // The first line of the demo that has a keg and pours.
   [[nodiscard]] cellar::LineStatus line() const {
     for (const cellar::LineStatus& each : cellar_->status()->lines)
@@ -89,7 +73,7 @@ class FoamyLine : public ::testing::Test {
       QTest::keyClick(control->slider(), *control->value() < value ? Qt::Key_Right : Qt::Key_Left);
     EXPECT_NEAR(*control->value(), value, 1e-6);
   }
-  void fill_the_timed_pour() const {
+  void fill_the_timed_pour() {
     ui::EntryForm* form = nullptr;
     ASSERT_TRUE(QTest::qWaitFor([&] {
       form = window_->findChild<ui::EntryForm*>(QStringLiteral("form_timed_pour"));
@@ -112,15 +96,8 @@ class FoamyLine : public ::testing::Test {
       form->reject();
     }
   }
-  void prompts_leave() const { prompts_.confirmations = {true}; }
+  void prompts_leave() { prompts_.confirmations = {true}; }
 
-  QTemporaryDir folder_;
-  app::SystemClock clock_;
-  app::RandomIds ids_;
-  testing::OwnPreferences own_;
-  mutable testing::QueuedPrompts prompts_;
-  std::unique_ptr<app::CellarSession> cellar_;
-  std::unique_ptr<ui::MainWindow> window_;
   std::optional<cellar::LineId> id_;
 };
 

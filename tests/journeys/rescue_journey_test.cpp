@@ -7,37 +7,21 @@
 #include <QApplication>
 #include <QLabel>
 #include <QPushButton>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 #include <memory>
 
-#include "app/demo_cellar.h"
-#include "app/surroundings.h"
-#include "tests/support/fake_surroundings.h"
-#include "tests/support/own_preferences.h"
+#include "tests/journeys/demo_journey.h"
 #include "ui/dialogs/forms/entry_form.h"
-#include "ui/main_window.h"
 #include "ui/pages/keg_panel_card.h"
 #include "ui/widgets/figure.h"
 
 namespace ullage {
 namespace {
 
-class RescueJourney : public ::testing::Test {
+class RescueJourney : public DemoJourney {
  protected:
-  void SetUp() override {
-    auto made = app::make_demo(folder_.filePath(QStringLiteral("demo.cellar")).toStdString(),
-                               {clock_, ids_});
-    ASSERT_TRUE(made);
-    cellar_ = std::move(*made);
-    own_.preferences.set_initials(QStringLiteral("MK"));
-    window_ =
-        std::make_unique<ui::MainWindow>(*cellar_, own_.preferences, prompts_, ui::AppCommands{});
-    window_->resize(1280, 860);
-    window_->show();
-    ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
-  }
+  RescueJourney() : DemoJourney(QStringLiteral("MK"), {1280, 860}) {}
   // A keg of the demo that stands empty, found half full of beer with far too much CO2.
   void find_one_over_carbonated() {
     const auto status = cellar_->status();
@@ -76,13 +60,6 @@ class RescueJourney : public ::testing::Test {
     return -1;
   }
 
-  QTemporaryDir folder_;
-  app::SystemClock clock_;
-  app::RandomIds ids_;
-  testing::OwnPreferences own_;
-  testing::QueuedPrompts prompts_;
-  std::unique_ptr<app::CellarSession> cellar_;
-  std::unique_ptr<ui::MainWindow> window_;
   cellar::KegId keg_;
 };
 

@@ -8,34 +8,23 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 #include <memory>
 
-#include "app/demo_cellar.h"
-#include "app/surroundings.h"
 #include "core/report/keg_code.h"
-#include "tests/support/fake_surroundings.h"
-#include "tests/support/own_preferences.h"
+#include "tests/journeys/demo_journey.h"
 #include "ui/commands/scan_catcher.h"
 #include "ui/dialogs/forms/entry_form.h"
 #include "ui/dialogs/scan_offer.h"
-#include "ui/main_window.h"
 
 namespace ullage {
 namespace {
 
-class Scan : public ::testing::Test {
+class Scan : public DemoJourney {
  protected:
   void SetUp() override {
-    auto made = app::make_demo(folder_.filePath(QStringLiteral("demo.cellar")).toStdString(),
-                               {clock_, ids_});
-    ASSERT_TRUE(made);
-    cellar_ = std::move(*made);
-    window_ =
-        std::make_unique<ui::MainWindow>(*cellar_, own_.preferences, prompts_, ui::AppCommands{});
-    window_->show();
+    DemoJourney::SetUp();
     window_->activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
   }
@@ -68,14 +57,6 @@ class Scan : public ::testing::Test {
     }
     return nullptr;
   }
-
-  QTemporaryDir folder_;
-  app::SystemClock clock_;
-  app::RandomIds ids_;
-  testing::OwnPreferences own_;
-  testing::QueuedPrompts prompts_;
-  std::unique_ptr<app::CellarSession> cellar_;
-  std::unique_ptr<ui::MainWindow> window_;
 };
 
 TEST_F(Scan, IsCaughtOnEveryPageAndShowsTheKeg) {
