@@ -16,6 +16,5 @@ namespace ullage::cellar {
 // Minutes at the thing itself.
 [[nodiscard]] units::Duration hands_on(WorkKind);
 [[nodiscard]] inline bool is_keg(const DueWork& w) { return w.about.kind == SubjectKind::keg; }
-[[nodiscard]] inline bool is_line(const DueWork& w) { return w.about.kind == SubjectKind::line; }
 
 }  // namespace ullage::cellar

@@ -26,8 +26,6 @@ double flow_coefficient(double r, double k) {
 
 }  // namespace
 
-const char* leak_law_name(LeakLaw law) { return law == LeakLaw::viscous ? "viscous" : "orifice"; }
-
 double critical_pressure_ratio(const PerfectGas& gas) {
   const double k = gas.heat_ratio;
   return std::pow(2 / (k + 1), k / (k - 1));

@@ -24,7 +24,6 @@
 namespace ullage::physics {
 
 enum class LeakLaw { viscous, orifice };
-[[nodiscard]] const char* leak_law_name(LeakLaw);  // lower_snake_case
 
 using MassFlow = boost::units::quantity<
     boost::units::divide_typeof_helper<units::si::mass, units::si::time>::type>;

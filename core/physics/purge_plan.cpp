@@ -2,7 +2,6 @@
 #include "core/physics/purge_plan.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace ullage::physics {
@@ -76,11 +75,6 @@ Result<std::optional<PurgePlan>> plan_push(MoleFraction target, const Vessel& v,
 }
 
 }  // namespace
-
-const char* purge_way_name(PurgeWay way) {
-  constexpr std::array names{"cycles", "sweep", "liquid_push", "push_then_cycles"};
-  return names.at(static_cast<std::size_t>(way));
-}
 
 Result<std::vector<PurgeOutcome>> purge_series(const Vessel& v, const PressureCycles& c,
                                                const SupplyGas& gas, const Mixing& mixing) {

@@ -22,7 +22,6 @@ namespace ullage::physics {
                                                              const Mixing& mixing = cycle_mixing());
 
 enum class PurgeWay { cycles, sweep, liquid_push, push_then_cycles };
-[[nodiscard]] const char* purge_way_name(PurgeWay);  // lower_snake_case
 
 struct PurgePlan {
   PurgeWay way = PurgeWay::cycles;

@@ -7,19 +7,6 @@ namespace {
 using cellar::KegStatus;
 using cellar::MessageKey;
 
-InputOrigin origin_of(const cellar::InputUsed& input) {
-  switch (input.what.key) {
-    case MessageKey::input_gas:
-    case MessageKey::input_place_set:
-    case MessageKey::input_warmest:
-      return InputOrigin::typed;
-    case MessageKey::input_assumed_warmest:
-      return InputOrigin::assumed;
-    default:
-      return InputOrigin::read;
-  }
-}
-
 // The gas as set, the place as read or as set, and since when the beer is in it.
 void add_gas(Grounds& g, const KegSubject& s) {
   const cellar::GasOnKeg& gas = s.keg.gas;
@@ -56,11 +43,6 @@ std::string range_of(const KegSubject& s) {
 }
 
 }  // namespace
-
-GroundsInput grounds_input(const cellar::InputUsed& input, const Speaker& speaker) {
-  return {say(input.what, speaker), origin_of(input),
-          input.read ? say_age(*input.read, speaker) : std::string()};
-}
 
 Grounds co2_grounds(const KegSubject& s) {
   const cellar::Co2State& co2 = s.keg.co2;

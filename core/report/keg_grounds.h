@@ -16,9 +16,6 @@ struct KegSubject {
   const Speaker& speaker;
 };
 
-// An input as the cellar's advice names it, with its age by the speaker's clock.
-[[nodiscard]] GroundsInput grounds_input(const cellar::InputUsed&, const Speaker&);
-
 [[nodiscard]] Grounds co2_grounds(const KegSubject&);
 [[nodiscard]] Grounds settles_grounds(const KegSubject&);
 [[nodiscard]] Grounds level_grounds(const KegSubject&);

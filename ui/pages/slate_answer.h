@@ -27,7 +27,6 @@ class SlateAnswer final : public QWidget {
                    const report::slate::Answer&, const units::Printer&);
   // No answer: why.
   void show_nothing(const QString& why);
-  [[nodiscard]] bool has_answer() const { return has_answer_; }
   [[nodiscard]] QString main_text() const;
 
  private:
