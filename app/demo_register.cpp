@@ -183,7 +183,7 @@ DemoBatches register_batches(DemoStory& story) {
   b.porter = brewed(story, {"Ebb Porter", "Porter", 2.1, 2.5, "Brew 39", 1.058, 1.016, 33}, 19);
   b.amber = brewed(story, {"Amber Ale", "Amber ale", 2.2, 2.6, "Brew 42", 1.048, 1.011, 21}, 19);
   b.lager = bought(story, {"Hillside Lager", "Lager", 2.4, 2.7, "L2291", 0, 0, 6}, 4.4);
-  b.pils = bought(story, {"Hillside Pils", "Pils", 2.5, 2.8, "L2305", 0, 0, 1}, 4.8);
+  b.pils = bought(story, {"Hillside Pils", "Pils", 2.5, 2.8, "L2305", 0, 0, 2}, 4.8);
   b.pale = bought(story, {"Quarry Pale", "Pale ale", 2.2, 2.6, "G118", 0, 0, 3}, 4.1);
   return b;
 }
