@@ -8,6 +8,7 @@
 #include <cmath>
 #include <tuple>
 
+#include "core/cellar/field_walk.h"
 #include "core/units/magnitude.h"
 
 namespace ullage::cellar {
@@ -22,19 +23,15 @@ concept NamesSubject = requires(const T& id) {
 // Calls f with every id of a registered thing that the payload holds.
 template <class F>
 void for_each_registered(const Payload& payload, F&& f) {
-  visit(
-      [&]<class P>(const P& p) {
-        P::fields(p, [&]<class T>(std::string_view, const T& field) {
-          if constexpr (NamesSubject<T>) {
-            f(field);
-          } else if constexpr (IsOptional<T>::value) {
-            if constexpr (NamesSubject<typename T::value_type>) {
-              if (field) f(*field);
-            }
-          }
-        });
-      },
-      payload);
+  for_each_field(payload, [&]<class T>(std::string_view, const T& field) {
+    if constexpr (NamesSubject<T>) {
+      f(field);
+    } else if constexpr (IsOptional<T>::value) {
+      if constexpr (NamesSubject<typename T::value_type>) {
+        if (field) f(*field);
+      }
+    }
+  });
 }
 
 template <class T>
@@ -58,21 +55,18 @@ bool same_field(const T& a, const T& b) {
   }
 }
 
-template <class P>
-bool same_fields(const P& a, const P& b) {
-  // Both are walked in the same order: remember where a's fields are, compare
-  // as b's come by.
-  std::vector<const void*> of_a;
-  P::fields(a, [&](std::string_view, const auto& field) { of_a.push_back(&field); });
-  bool equal = true;
-  std::size_t i = 0;
-  P::fields(b, [&]<class T>(std::string_view, const T& field) {
-    equal = equal && same_field(*static_cast<const T*>(of_a[i++]), field);
-  });
-  return equal;
-}
-
 }  // namespace
+
+const std::vector<Payload>& blank_payloads() {
+  static const std::vector<Payload> blanks = [] {
+    std::vector<Payload> made;
+    [&]<std::size_t... I>(std::index_sequence<I...>) {
+      (made.emplace_back(boost::variant2::in_place_index_t<I>{}), ...);
+    }(std::make_index_sequence<boost::variant2::variant_size<Payload>::value>{});
+    return made;
+  }();
+  return blanks;
+}
 
 std::string_view kind_of(const Payload& payload) {
   return visit([]<class P>(const P&) { return P::kind; }, payload);
@@ -109,7 +103,14 @@ std::vector<InstrumentId> instruments_of(const Payload& payload) {
 
 bool same(const Payload& a, const Payload& b) {
   if (a.index() != b.index()) return false;
-  return visit([&]<class P>(const P& p) { return same_fields(p, get<P>(b)); }, a);
+  // Both are walked in the same order: remember where a's fields are, compare as b's come by.
+  const std::vector<const void*> of_a = fields_of(a);
+  bool equal = true;
+  std::size_t i = 0;
+  for_each_field(b, [&]<class T>(std::string_view, const T& field) {
+    equal = equal && same_field(*static_cast<const T*>(of_a[i++]), field);
+  });
+  return equal;
 }
 
 bool same(const Entry& a, const Entry& b) {
@@ -121,11 +122,10 @@ bool same(const Entry& a, const Entry& b) {
 }
 
 std::optional<Payload> make_payload(std::string_view kind) {
-  std::optional<Payload> made;
-  for_each_kind([&]<class P>(P&& payload) {
-    if (std::remove_cvref_t<P>::kind == kind) made = std::forward<P>(payload);
-  });
-  return made;
+  for (const Payload& blank : blank_payloads()) {
+    if (kind_of(blank) == kind) return blank;
+  }
+  return std::nullopt;
 }
 
 }  // namespace ullage::cellar

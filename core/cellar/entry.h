@@ -80,13 +80,8 @@ void subjects_of(const Payload&, std::vector<SubjectRef>& into);  // replaces wh
 [[nodiscard]] bool same(const Payload&, const Payload&);
 [[nodiscard]] bool same(const Entry&, const Entry&);
 
-// Calls f with a default-made payload of every kind, in the order of Payload.
-template <class F>
-void for_each_kind(F&& f) {
-  [&]<std::size_t... I>(std::index_sequence<I...>) {
-    (f(boost::variant2::variant_alternative_t<I, Payload>{}), ...);
-  }(std::make_index_sequence<boost::variant2::variant_size<Payload>::value>{});
-}
+// A default-made payload of every kind, in the order of Payload.
+[[nodiscard]] const std::vector<Payload>& blank_payloads();
 
 // A default-made payload of the named kind.
 [[nodiscard]] std::optional<Payload> make_payload(std::string_view kind);

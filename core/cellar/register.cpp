@@ -3,6 +3,8 @@
 
 #include <type_traits>
 
+#include "core/cellar/field_walk.h"
+
 namespace ullage::cellar {
 
 namespace {
@@ -19,24 +21,17 @@ using Registering =
 }  // namespace
 
 std::optional<SubjectRef> registers(const Payload& payload) {
-  return visit(
-      []<class P>(const P& p) -> std::optional<SubjectRef> {
-        if constexpr (std::is_same_v<P, CellarDescribed>) {
-          return cellar_subject();
-        } else if constexpr (Registering::contains<P>) {
-          // A record names itself in its first field.
-          std::optional<SubjectRef> first;
-          P::fields(p, [&]<class T>(std::string_view, const T& field) {
-            if constexpr (requires { subject(field); }) {
-              if (!first) first = subject(field);
-            }
-          });
-          return first;
-        } else {
-          return std::nullopt;
-        }
-      },
-      payload);
+  if (holds_alternative<CellarDescribed>(payload)) return cellar_subject();
+  const bool record = visit([]<class P>(const P&) { return Registering::contains<P>; }, payload);
+  if (!record) return std::nullopt;
+  // A record names itself in its first field.
+  std::optional<SubjectRef> first;
+  for_each_field(payload, [&](std::string_view, const auto& field) {
+    if constexpr (requires { subject(field); }) {
+      if (!first) first = subject(field);
+    }
+  });
+  return first;
 }
 
 Register::Register(const Journal& journal) : journal_(journal) { refresh(); }

@@ -5,6 +5,7 @@
 #include <type_traits>
 
 #include "core/cellar/act_check.h"
+#include "core/cellar/field_walk.h"
 #include "core/cellar/limits.h"
 #include "core/units/magnitude.h"
 
@@ -138,13 +139,10 @@ void ActCheck::check_replaced() {
 }
 
 void ActCheck::check_payload() {
-  visit(
-      [this]<class P>(const P& p) {
-        P::fields(p, [this]<class T>(std::string_view column, const T& field) {
-          check_field(P::kind, column, field);
-        });
-      },
-      draft().payload);
+  const std::string_view kind = kind_of(draft().payload);
+  for_each_field(draft().payload, [&](std::string_view column, const auto& field) {
+    check_field(kind, column, field);
+  });
   check_rules(*this, draft().payload);
 }
 

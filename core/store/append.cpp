@@ -85,7 +85,7 @@ Expected<void> insert_header(OpenStore& store, const cellar::Entry& entry, std::
   bind("by_initials", header.by);
   bind("replaces", header.replaces);
   bind("note", header.note);
-  if (bind.fault != nullptr) return refuse(store, "entry", bind.fault, bind.why);
+  if (!bind.fault.empty()) return refuse(store, "entry", bind.fault, bind.why);
   return run_once(store.db, store.insert_entry, "entry");
 }
 
@@ -94,8 +94,8 @@ Expected<void> insert_payload(OpenStore& store, const cellar::Entry& entry, std:
   Statement& statement = store.insert_payload[kind];
   if (auto ready = ensure(store.db, statement, ops.insert); !ready) return ready;
   statement.bind(1, entry.header.sequence);
-  const BadField bad = ops.bind(statement, entry.payload);
-  if (bad.field != nullptr) return refuse(store, ops.kind, bad.field, bad.why);
+  const BadField bad = bind_payload(statement, entry.payload);
+  if (!bad.field.empty()) return refuse(store, ops.kind, bad.field, bad.why);
   return run_once(store.db, statement, std::string(ops.kind));
 }
 

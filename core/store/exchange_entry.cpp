@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/cellar/field_walk.h"
 #include "core/store/exchange_text.h"
 #include "core/store/field_binding.h"
 
@@ -165,7 +166,7 @@ std::optional<cellar::Entry> entry_from(const RawEntry& raw, ProblemList& proble
                   fmt::format("“{}” is not a kind of entry.", kind));
     return std::nullopt;
   }
-  visit([&]<class P>(P& p) { P::fields(p, take); }, *payload);
+  cellar::for_each_field(*payload, take);
   take.complain_of_others();
   if (!take.ok()) return std::nullopt;
   entry.payload = std::move(*payload);
@@ -175,13 +176,9 @@ std::optional<cellar::Entry> entry_from(const RawEntry& raw, ProblemList& proble
 std::vector<std::pair<std::string, cellar::EntryId>> entries_named_by(const cellar::Entry& entry) {
   std::vector<std::pair<std::string, cellar::EntryId>> named;
   if (entry.header.replaces) named.emplace_back("replaces", *entry.header.replaces);
-  visit(
-      [&]<class P>(const P& payload) {
-        P::fields(payload, [&]<class T>(std::string_view name, const T& v) {
-          if constexpr (std::same_as<T, cellar::EntryId>) named.emplace_back(name, v);
-        });
-      },
-      entry.payload);
+  cellar::for_each_field(entry.payload, [&]<class T>(std::string_view name, const T& v) {
+    if constexpr (std::same_as<T, cellar::EntryId>) named.emplace_back(name, v);
+  });
   return named;
 }
 

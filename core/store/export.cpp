@@ -5,6 +5,7 @@
 #include <fstream>
 #include <nlohmann/json.hpp>
 
+#include "core/cellar/field_walk.h"
 #include "core/store/exchange.h"
 #include "core/store/exchange_text.h"
 #include "core/store/field_binding.h"
@@ -56,11 +57,8 @@ Json json_of_entry(const cellar::Entry& entry) {
   put(object, "by", header.by);
   put(object, "replaces", header.replaces);
   put(object, "note", header.note);
-  visit(
-      [&]<class P>(const P& payload) {
-        P::fields(payload, [&](std::string_view name, const auto& v) { put(object, name, v); });
-      },
-      entry.payload);
+  cellar::for_each_field(entry.payload,
+                         [&](std::string_view name, const auto& v) { put(object, name, v); });
   return object;
 }
 

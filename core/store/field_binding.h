@@ -66,34 +66,34 @@ template <class T>
 struct FieldBinder {
   Statement& statement;
   int next;
-  const char* fault = nullptr;  // the field's name
+  std::string_view fault = {};  // the field's name
   std::string_view why = {};
 
   template <class T>
-  void operator()(const char* name, const T& v) {
+  void operator()(std::string_view name, const T& v) {
     put(name, v);
     ++next;
   }
 
  private:
-  void refuse(const char* name, std::string_view reason) {
-    if (fault == nullptr) {
+  void refuse(std::string_view name, std::string_view reason) {
+    if (fault.empty()) {
       fault = name;
       why = reason;
     }
   }
   template <class T>
-  void put(const char* name, const T& v);
+  void put(std::string_view name, const T& v);
 };
 
 // Reads fields in order. `fault` names the first one whose stored value makes no sense.
 struct FieldReader {
   sqlite3_stmt* statement;
   int next;
-  const char* fault = nullptr;
+  std::string_view fault = {};
 
   template <class T>
-  void operator()(const char* name, T& v) {
+  void operator()(std::string_view name, T& v) {
     if (!get(v)) fault = name;
     ++next;
   }
@@ -123,7 +123,7 @@ inline bool read_text(sqlite3_stmt* s, int column, std::string& text) {
 }
 
 template <class T>
-void FieldBinder::put(const char* name, const T& v) {
+void FieldBinder::put(std::string_view name, const T& v) {
   if constexpr (cellar::IsOptional<T>::value) {
     if (v) {
       put(name, *v);

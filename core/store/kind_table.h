@@ -15,7 +15,7 @@ namespace ullage::store {
 
 // A value that its column can never hold.
 struct BadField {
-  const char* field = nullptr;  // null when all is well
+  std::string_view field;  // empty when all is well
   std::string_view why;
 };
 
@@ -23,10 +23,13 @@ struct KindOps {
   std::string_view kind;    // also the name of its table
   std::string insert;       // ?1 is the sequence, then the fields in order
   std::string select_list;  // sequence, then the fields in order
-  BadField (*bind)(Statement&, const cellar::Payload&);
-  // Null, or the name of a field that makes no sense. Column 0 is the sequence.
-  const char* (*read)(sqlite3_stmt*, cellar::Payload&);
+  cellar::Payload blank;    // what read_payload() fills
 };
+
+[[nodiscard]] BadField bind_payload(Statement&, const cellar::Payload&);  // after ?1
+// Reads the fields of the payload's kind from column 1 on. Empty, or the name of a field
+// that makes no sense.
+[[nodiscard]] std::string_view read_payload(sqlite3_stmt*, cellar::Payload&);
 
 // In the order of cellar::Payload, so that an index there is an index here.
 [[nodiscard]] const std::vector<KindOps>& kind_table();

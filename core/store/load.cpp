@@ -72,7 +72,8 @@ class JournalReader {
       return std::unexpected(
           damage(fmt::format("entry {}: no row of its own in {}", sequence, ops.kind)));
     }
-    if (const char* field = ops.read((*cursor)->get(), entry.payload)) {
+    entry.payload = ops.blank;
+    if (const auto field = read_payload((*cursor)->get(), entry.payload); !field.empty()) {
       return std::unexpected(
           damage(fmt::format("entry {}: {}.{} makes no sense", sequence, ops.kind, field)));
     }
@@ -129,7 +130,7 @@ std::int64_t read_header(sqlite3_stmt* row, cellar::EntryHeader& header) {
   reader("replaces", header.replaces);
   reader("note", header.note);
   header.utc_offset = cellar::UtcOffset(offset_min);
-  return reader.fault == nullptr ? kind : -1;
+  return reader.fault.empty() ? kind : -1;
 }
 
 Expected<std::vector<Entry>> JournalStore::load() const { return load_after(0); }

@@ -174,9 +174,10 @@ Salvage::Found Salvage::at(std::int64_t sequence) {
   Row payload = Row::broken;
   if (payload_[kind]) payload = step(payload_[kind], sequence);
   if (payload == Row::there) {
-    const char* bad = ops.read(payload_[kind].get(), entry.payload);
+    entry.payload = ops.blank;
+    const std::string_view bad = read_payload(payload_[kind].get(), entry.payload);
     payload_[kind].reset();
-    if (bad == nullptr) return {std::move(entry), std::nullopt};
+    if (bad.empty()) return {std::move(entry), std::nullopt};
     lost.detail = fmt::format("{} makes no sense", bad);
   } else {
     lost.detail = payload == Row::none ? "its row is missing" : "its row cannot be read";

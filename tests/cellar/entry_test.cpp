@@ -39,13 +39,14 @@ TEST(UuidText, refuses_everything_else) {
 
 TEST(Kinds, are_distinct_and_each_can_be_made_by_name) {
   std::set<std::string_view> kinds;
-  for_each_kind([&](const auto& payload) {
-    EXPECT_TRUE(kinds.insert(payload.kind).second) << payload.kind;
-    const auto made = make_payload(payload.kind);
+  for (const Payload& payload : blank_payloads()) {
+    const std::string_view kind = kind_of(payload);
+    EXPECT_TRUE(kinds.insert(kind).second) << kind;
+    const auto made = make_payload(kind);
     ASSERT_TRUE(made);
-    EXPECT_EQ(kind_of(*made), payload.kind);
-    EXPECT_TRUE(same(*made, Payload(payload)));
-  });
+    EXPECT_EQ(kind_of(*made), kind);
+    EXPECT_TRUE(same(*made, payload));
+  }
   EXPECT_EQ(kinds.size(), boost::variant2::variant_size<Payload>::value);
   EXPECT_FALSE(make_payload("sung_to"));
 }

@@ -11,6 +11,7 @@
 #include <QTest>
 #include <memory>
 
+#include "core/cellar/field_walk.h"
 #include "tests/journeys/demo_journey.h"
 #include "ui/dialogs/bottle_change.h"
 #include "ui/dialogs/forms/entry_fields.h"
@@ -157,26 +158,18 @@ TEST_F(FormTable, UnitsAreTakenAsPeopleWriteThemInEveryForm) {
 // Whether both entries say the same in the fields that a form is to remember.
 bool remembers(const ui::FormSpec& spec, const cellar::Payload& shown,
                const cellar::Payload& last) {
+  EXPECT_EQ(shown.index(), last.index());
+  if (shown.index() != last.index()) return false;
+  const std::vector<const void*> as_shown = cellar::fields_of(shown);
   bool same = true;
-  visit(
-      [&](const auto& was) {
-        using P = std::decay_t<decltype(was)>;
-        const P* now = get_if<P>(&shown);
-        ASSERT_NE(now, nullptr);
-        for (const ui::FieldSpec& field : spec.fields) {
-          if (field.use != ui::Use::remembered) continue;
-          P::fields(was, [&](std::string_view column, const auto& value) {
-            using T = std::decay_t<decltype(value)>;
-            if (column != field.column) return;
-            P::fields(*now, [&](std::string_view other, const auto& shown_value) {
-              if constexpr (std::is_same_v<std::decay_t<decltype(shown_value)>, T>) {
-                if (other == column && !(shown_value == value)) same = false;
-              }
-            });
-          });
-        }
-      },
-      last);
+  std::size_t i = 0;
+  cellar::for_each_field(last, [&]<class T>(std::string_view column, const T& value) {
+    const T& shown_value = *static_cast<const T*>(as_shown[i++]);
+    for (const ui::FieldSpec& field : spec.fields) {
+      if (field.use == ui::Use::remembered && field.column == column && !(shown_value == value))
+        same = false;
+    }
+  });
   return same;
 }
 

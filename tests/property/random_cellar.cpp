@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "core/cellar/field_walk.h"
 #include "core/cellar/presets.h"
 #include "core/units/magnitude.h"
 
@@ -94,23 +95,19 @@ void fill(T& field, std::string_view column, const RandomThings& things, Dice& d
   }
 }
 
-template <class P>
-constexpr bool is_record_or_bookkeeping =
-    P::kind.ends_with("_record") || P::kind == "cellar_described" || P::kind == "struck" ||
-    P::kind == "restored";
+bool is_record_or_bookkeeping(std::string_view kind) {
+  return kind.ends_with("_record") || kind == "cellar_described" || kind == "struck" ||
+         kind == "restored";
+}
 
 Payload random_payload(const RandomThings& things, Dice& dice) {
   std::vector<Payload> kinds;
-  for_each_kind([&]<class P>(P p) {
-    if constexpr (!is_record_or_bookkeeping<P>) kinds.emplace_back(p);
-  });
+  for (const Payload& blank : blank_payloads()) {
+    if (!is_record_or_bookkeeping(kind_of(blank))) kinds.push_back(blank);
+  }
   Payload payload = kinds[dice.below(kinds.size())];
-  visit(
-      [&]<class P>(P& p) {
-        P::fields(p,
-                  [&](std::string_view column, auto& field) { fill(field, column, things, dice); });
-      },
-      payload);
+  for_each_field(payload,
+                 [&](std::string_view column, auto& field) { fill(field, column, things, dice); });
   return payload;
 }
 

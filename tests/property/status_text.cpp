@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/cellar/field_walk.h"
 #include "core/units/magnitude.h"
 
 namespace ullage::testing {
@@ -77,17 +78,17 @@ std::string txt(const Message& m) {
   }
   return out + ")";
 }
-template <class P>
-  requires requires { P::kind; }
-std::string txt(const P& payload) {
-  std::string out = std::string(P::kind) + "{";
-  P::fields(payload, [&](std::string_view name, const auto& field) {
+std::string txt(const Payload& payload) {
+  std::string out = std::string(kind_of(payload)) + "{";
+  for_each_field(payload, [&](std::string_view name, const auto& field) {
     out += fmt::format("{}={} ", name, txt(field));
   });
   return out + "}";
 }
-std::string txt(const Payload& payload) {
-  return visit([](const auto& p) { return txt(p); }, payload);
+template <class P>
+  requires requires { P::kind; }
+std::string txt(const P& payload) {
+  return txt(Payload(payload));
 }
 std::string txt(const InputUsed& i) { return txt(i.what) + " " + txt(i.read); }
 std::string txt(const SuggestedTask& t) {

@@ -8,6 +8,7 @@
 #include <map>
 #include <set>
 
+#include "core/cellar/field_walk.h"
 #include "core/store/field_binding.h"
 #include "core/store/kind_table.h"
 #include "tests/store/store_fixture.h"
@@ -59,14 +60,14 @@ Column described(std::string_view name) {
 }
 
 TEST_F(SchemaTest, EveryPayloadHasItsTable) {
-  cellar::for_each_kind([&](auto payload) {
-    using P = decltype(payload);
+  for (const cellar::Payload& payload : cellar::blank_payloads()) {
+    const std::string_view kind = cellar::kind_of(payload);
     std::vector<Column> wanted = {{"sequence", "INTEGER", false}};
-    P::fields(payload, [&]<class T>(std::string_view name, const T&) {
+    cellar::for_each_field(payload, [&]<class T>(std::string_view name, const T&) {
       wanted.push_back(described<T>(name));
     });
-    EXPECT_EQ(columns_of(P::kind), wanted) << P::kind;
-  });
+    EXPECT_EQ(columns_of(kind), wanted) << kind;
+  }
 }
 
 TEST_F(SchemaTest, EveryTableHasItsPayload) {
@@ -98,35 +99,35 @@ TEST_F(SchemaTest, EveryKindIsNumbered) {
 // The words of each enum, as the table's rule has them: a word one side lacks
 // would be refused by the file or unreadable to us.
 TEST_F(SchemaTest, EveryEnumsWordsAreThoseOfItsRule) {
-  cellar::for_each_kind([&](auto payload) {
-    using P = decltype(payload);
+  for (const cellar::Payload& payload : cellar::blank_payloads()) {
+    const std::string_view kind = cellar::kind_of(payload);
     auto row = db_.prepare("SELECT sql FROM sqlite_schema WHERE name = ?1");
-    row->bind(1, P::kind);
+    row->bind(1, kind);
     ASSERT_EQ(row->step(), SQLITE_ROW);
     std::string sql(row->text(0));
     std::erase_if(sql, [](char c) { return c == ' ' || c == '\n'; });
-    P::fields(payload, [&]<class T>(std::string_view name, const T&) {
+    cellar::for_each_field(payload, [&]<class T>(std::string_view name, const T&) {
       if constexpr (cellar::WordedEnum<T>) {
         std::string rule = "CHECK(" + std::string(name) + "IN(";
         for (const auto word : cellar::EnumText<T>::words) {
           rule += (rule.back() == '(' ? "'" : ",'") + std::string(word) + "'";
         }
-        EXPECT_THAT(sql, ::testing::HasSubstr(rule + "))")) << P::kind;
+        EXPECT_THAT(sql, ::testing::HasSubstr(rule + "))")) << kind;
       }
     });
-  });
+  }
 }
 
 TEST_F(SchemaTest, NoFieldIsCalledLikeTheHeadersKeys) {
   const std::set<std::string_view> header = {
       "sequence",       "id", "act",      "kind", "happened_at", "recorded_at",
       "utc_offset_min", "by", "replaces", "note"};
-  cellar::for_each_kind([&](auto payload) {
-    using P = decltype(payload);
-    P::fields(payload, [&](std::string_view name, const auto&) {
-      EXPECT_FALSE(header.contains(name)) << P::kind << '.' << name;
+  for (const cellar::Payload& payload : cellar::blank_payloads()) {
+    const std::string_view kind = cellar::kind_of(payload);
+    cellar::for_each_field(payload, [&](std::string_view name, const auto&) {
+      EXPECT_FALSE(header.contains(name)) << kind << '.' << name;
     });
-  });
+  }
 }
 
 }  // namespace

@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "core/cellar/entry.h"
+#include "core/cellar/field_walk.h"
 #include "core/units/magnitude.h"
 
 namespace ullage::testing {
@@ -122,25 +123,18 @@ class PayloadMaker {
 
   // A payload of the index-th kind of cellar::Payload.
   [[nodiscard]] cellar::Payload payload(std::size_t index) {
-    cellar::Payload made;
-    std::size_t at = 0;
-    cellar::for_each_kind([&](auto p) {
-      if (at++ != index) return;
-      decltype(p)::fields(p, [&](std::string_view column, auto& field) { fill(column, field); });
-      made = std::move(p);
-    });
+    cellar::Payload made = cellar::blank_payloads().at(index);
+    cellar::for_each_field(made,
+                           [&](std::string_view column, auto& field) { fill(column, field); });
     return made;
   }
 
   [[nodiscard]] static bool speaks_of_entries(std::size_t index) {
     bool speaks = false;
-    std::size_t at = 0;
-    cellar::for_each_kind([&](auto p) {
-      if (at++ != index) return;
-      decltype(p)::fields(p, [&]<class T>(std::string_view, const T&) {
-        speaks = speaks || std::is_same_v<T, cellar::EntryId>;
-      });
-    });
+    cellar::for_each_field(cellar::blank_payloads().at(index),
+                           [&]<class T>(std::string_view, const T&) {
+                             speaks = speaks || std::is_same_v<T, cellar::EntryId>;
+                           });
     return speaks;
   }
 

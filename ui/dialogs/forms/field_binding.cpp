@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/cellar/field_walk.h"
 #include "ui/dialogs/forms/editor_bindings.h"
 #include "ui/dialogs/forms/enum_words.h"
 #include "ui/dialogs/forms/form_words.h"
@@ -245,87 +246,59 @@ const FieldSpec* spec_of(const FormSpec& form, std::string_view column) {
 Bindings bind_fields(const Payload& payload, const FormSpec& form, const Context& context,
                      const std::function<void()>& changed) {
   Bindings bindings;
-  visit(
-      [&](const auto& p) {
-        std::decay_t<decltype(p)>::fields(p, [&](std::string_view column, const auto& field) {
-          using T = std::decay_t<decltype(field)>;
-          const FieldSpec* spec = spec_of(form, column);
-          std::unique_ptr<TypedBinding<T>> binding;
-          if (!spec || spec->use == Use::hidden) {
-            binding = std::make_unique<HeldBinding<T>>();
-          } else {
-            binding = shown_binding<T>({context, *spec, changed});
-          }
-          binding->column = std::string(column);
-          binding->put(field);
-          bindings.push_back(std::move(binding));
-        });
-      },
-      payload);
+  for_each_field(payload, [&]<class T>(std::string_view column, const T& field) {
+    const FieldSpec* spec = spec_of(form, column);
+    std::unique_ptr<TypedBinding<T>> binding;
+    if (!spec || spec->use == Use::hidden) {
+      binding = std::make_unique<HeldBinding<T>>();
+    } else {
+      binding = shown_binding<T>({context, *spec, changed});
+    }
+    binding->column = std::string(column);
+    binding->put(field);
+    bindings.push_back(std::move(binding));
+  });
   return bindings;
 }
 
 Payload read_fields(const Payload& like, const Bindings& bindings) {
   Payload payload = like;
-  visit(
-      [&](auto& p) {
-        std::size_t i = 0;
-        std::decay_t<decltype(p)>::fields(p, [&](std::string_view, auto& field) {
-          using T = std::decay_t<decltype(field)>;
-          field = static_cast<const TypedBinding<T>&>(*bindings.at(i++)).read();
-        });
-      },
-      payload);
+  std::size_t i = 0;
+  for_each_field(payload, [&]<class T>(std::string_view, T& field) {
+    field = static_cast<const TypedBinding<T>&>(*bindings.at(i++)).read();
+  });
   return payload;
 }
 
 void put_fields(const Payload& from, const Bindings& bindings) {
-  visit(
-      [&](const auto& p) {
-        std::size_t i = 0;
-        std::decay_t<decltype(p)>::fields(p, [&](std::string_view, const auto& field) {
-          using T = std::decay_t<decltype(field)>;
-          static_cast<TypedBinding<T>&>(*bindings.at(i++)).put(field);
-        });
-      },
-      from);
+  std::size_t i = 0;
+  for_each_field(from, [&]<class T>(std::string_view, const T& field) {
+    static_cast<TypedBinding<T>&>(*bindings.at(i++)).put(field);
+  });
 }
 
 void clear_unstated(const Payload& payload, const Bindings& bindings) {
-  visit(
-      [&](const auto& p) {
-        using P = std::decay_t<decltype(p)>;
-        const P untouched{};
-        std::vector<const void*> defaults;
-        P::fields(untouched,
-                  [&](std::string_view, const auto& field) { defaults.push_back(&field); });
-        std::size_t i = 0;
-        P::fields(p, [&](std::string_view, const auto& field) {
-          using T = std::decay_t<decltype(field)>;
-          if constexpr (units::Quantity<T> && !std::is_same_v<T, MoleFraction>) {
-            const T& unstated = *static_cast<const T*>(defaults.at(i));
-            if (units::to_magnitude(field) == units::to_magnitude(unstated)) bindings[i]->clear();
-          }
-          ++i;
-        });
-      },
-      payload);
+  const Payload untouched = *cellar::make_payload(cellar::kind_of(payload));
+  const std::vector<const void*> defaults = cellar::fields_of(untouched);
+  std::size_t i = 0;
+  for_each_field(payload, [&]<class T>(std::string_view, const T& field) {
+    if constexpr (units::Quantity<T> && !std::is_same_v<T, MoleFraction>) {
+      const T& unstated = *static_cast<const T*>(defaults.at(i));
+      if (units::to_magnitude(field) == units::to_magnitude(unstated)) bindings[i]->clear();
+    }
+    ++i;
+  });
 }
 
 void offer_last(const Payload& last, const FormSpec& form, const Bindings& bindings) {
-  visit(
-      [&](const auto& p) {
-        std::size_t i = 0;
-        std::decay_t<decltype(p)>::fields(p, [&](std::string_view column, const auto& field) {
-          using T = std::decay_t<decltype(field)>;
-          FieldBinding& binding = *bindings.at(i++);
-          const FieldSpec* spec = spec_of(form, column);
-          if (spec && spec->use == Use::reading) {
-            static_cast<TypedBinding<T>&>(binding).offer_last(field);
-          }
-        });
-      },
-      last);
+  std::size_t i = 0;
+  for_each_field(last, [&]<class T>(std::string_view column, const T& field) {
+    FieldBinding& binding = *bindings.at(i++);
+    const FieldSpec* spec = spec_of(form, column);
+    if (spec && spec->use == Use::reading) {
+      static_cast<TypedBinding<T>&>(binding).offer_last(field);
+    }
+  });
 }
 
 }  // namespace ullage::ui

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "core/cellar/field_walk.h"
+
 namespace ullage::ui {
 namespace {
 
@@ -61,18 +63,14 @@ bool about(const Payload& payload, const SubjectRef& subject) {
 
 void make_about(Payload& payload, const SubjectRef& subject) {
   bool done = false;
-  visit(
-      [&](auto& p) {
-        std::decay_t<decltype(p)>::fields(p, [&](std::string_view, auto& field) {
-          if constexpr (IdOf<std::decay_t<decltype(field)>>::value) {
-            if (!done && points_at_kind(field, subject.kind)) {
-              point(field, subject.uuid);
-              done = true;
-            }
-          }
-        });
-      },
-      payload);
+  for_each_field(payload, [&]<class T>(std::string_view, T& field) {
+    if constexpr (IdOf<T>::value) {
+      if (!done && points_at_kind(field, subject.kind)) {
+        point(field, subject.uuid);
+        done = true;
+      }
+    }
+  });
 }
 
 std::optional<Payload> last_of_kind(const Journal& journal, std::string_view kind,
@@ -96,21 +94,13 @@ void remember(Payload& into, const Payload& last, const FormSpec& form) {
       return f.column == column && f.use == Use::remembered;
     });
   };
-  visit(
-      [&](auto& p) {
-        using P = std::decay_t<decltype(p)>;
-        const P& from = get<P>(last);
-        // Both walk the same fields in the same order.
-        std::vector<const void*> sources;
-        P::fields(from, [&](std::string_view, const auto& field) { sources.push_back(&field); });
-        std::size_t i = 0;
-        P::fields(p, [&](std::string_view column, auto& field) {
-          const void* source = sources.at(i++);
-          if (remembered(column))
-            field = *static_cast<std::decay_t<decltype(field)> const*>(source);
-        });
-      },
-      into);
+  // Both walk the same fields in the same order.
+  const std::vector<const void*> sources = cellar::fields_of(last);
+  std::size_t i = 0;
+  for_each_field(into, [&]<class T>(std::string_view column, T& field) {
+    const void* source = sources.at(i++);
+    if (remembered(column)) field = *static_cast<const T*>(source);
+  });
 }
 
 std::optional<SubjectRef> main_subject(const Payload& payload) {
