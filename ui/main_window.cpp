@@ -4,6 +4,7 @@
 #include <QAction>
 #include <QDialog>
 #include <QDir>
+#include <QGuiApplication>
 #include <QHBoxLayout>
 #include <QMenu>
 #include <QMenuBar>
@@ -34,12 +35,14 @@
 #include "ui/prompts.h"
 #include "ui/rail.h"
 #include "ui/widgets/banner.h"
+#include "ui/widgets/screen_room.h"
 
 namespace ullage::ui {
 namespace {
 
 constexpr int rail_folds_below = 1120;  // the table needs the room more
 constexpr int minute_ms = 60 * 1000;
+constexpr QSize at_first(1440, 860);
 
 }  // namespace
 
@@ -50,7 +53,11 @@ MainWindow::MainWindow(cellar::Facade& cellar, Preferences& preferences, Prompts
       app_commands_(std::move(app_commands)) {
   setObjectName(QStringLiteral("main_window"));
   setMinimumSize(800, 560);
-  resize(1440, 860);
+  resize(at_first);
+  // The offscreen platform has no real screen to keep within.
+  if (QGuiApplication::platformName() != QLatin1String("offscreen")) {
+    resize_within_screen(*this, at_first);
+  }
   build();
   build_menus();
   listening_ = cellar.on_change([this](const cellar::Change& change) {

@@ -3,10 +3,13 @@
 
 #include <QButtonGroup>
 #include <QEvent>
+#include <QStyleOptionToolButton>
+#include <QStylePainter>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/ink_label.h"
 
@@ -15,8 +18,60 @@ namespace {
 
 constexpr int open_width = 184;
 constexpr int folded_width = 56;
+constexpr int rail_padding = 10;
+constexpr int alarm_dot = 8;
 
 }  // namespace
+
+// A page's name with its icon before it, and what stands behind it at the far
+// edge, where numbers of all pages line up. Folded, an alarm is a dot.
+class RailButton : public QToolButton {
+ public:
+  using QToolButton::QToolButton;
+  void show_badge(const QString& words, bool alarming) {
+    badge_ = words;
+    alarming_ = alarming;
+    update();
+  }
+
+ protected:
+  void paintEvent(QPaintEvent*) override {
+    const Theme& theme = theme_of(this);
+    QStylePainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    QStyleOptionToolButton option;
+    initStyleOption(&option);
+    painter.drawPrimitive(QStyle::PE_PanelButtonTool, option);
+    const bool folded = toolButtonStyle() == Qt::ToolButtonIconOnly;
+    const int left = folded ? (width() - icon_size) / 2 : rail_padding;
+    icon().paint(&painter, QRect(left, (height() - icon_size) / 2, icon_size, icon_size));
+    if (!folded) {
+      paint_words(painter, theme, left + icon_size + space::s);
+    } else if (alarming_) {
+      painter.setPen(QPen(theme.raised, 2));
+      painter.setBrush(theme.danger);
+      painter.drawEllipse(QRectF(left + icon_size - 4, (height() - icon_size) / 2.0 - 4,
+                                 alarm_dot + 2, alarm_dot + 2));
+    }
+    if (hasFocus()) {
+      paint_focus_ring(painter, QRectF(rect()).adjusted(1, 1, -1, -1), radius::control, theme);
+    }
+  }
+
+ private:
+  void paint_words(QPainter& painter, const Theme& theme, int left) const {
+    const QRect words(left, 0, width() - rail_padding - left, height());
+    painter.setPen(isChecked() ? theme.accent_ink : theme.text);
+    painter.setFont(font_of(isChecked() ? TextRole::strong : TextRole::body));
+    painter.drawText(words, Qt::AlignLeft | Qt::AlignVCenter, text());
+    painter.setPen(alarming_ ? theme.danger_ink : theme.text_secondary);
+    painter.setFont(font_of(TextRole::small));
+    painter.drawText(words, Qt::AlignRight | Qt::AlignVCenter, badge_);
+  }
+
+  QString badge_;
+  bool alarming_ = false;
+};
 
 Rail::Rail(const Context& context, QWidget* parent) : QWidget(parent), context_(context) {
   setObjectName(QStringLiteral("rail"));
@@ -38,7 +93,7 @@ Rail::Rail(const Context& context, QWidget* parent) : QWidget(parent), context_(
 }
 
 void Rail::add_page(PageId id, const QString& title, Icon icon) {
-  auto* button = new QToolButton;
+  auto* button = new RailButton;
   button->setCheckable(true);
   button->setAutoRaise(true);
   button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
@@ -62,8 +117,8 @@ void Rail::dress(Page& page) {
       icon(page.icon, page.button->isChecked() ? theme.accent_ink : theme.text_secondary));
   page.button->setIconSize(QSize(icon_size, icon_size));
   page.button->setToolButtonStyle(folded_ ? Qt::ToolButtonIconOnly : Qt::ToolButtonTextBesideIcon);
-  const QString badge = page.badge.isEmpty() ? QString() : QStringLiteral("  ") + page.badge;
-  page.button->setText(QStringLiteral(" ") + page.title + badge);
+  page.button->setText(page.title);
+  page.button->show_badge(page.badge, page.alarming);
   page.button->setAccessibleName(
       page.badge.isEmpty() ? page.title : QStringLiteral("%1, %2").arg(page.title, page.badge));
   page.button->setToolTip(folded_ ? page.title : QString());

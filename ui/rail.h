@@ -12,12 +12,12 @@
 #include "ui/theme/icons.h"
 
 class QButtonGroup;
-class QToolButton;
 class QVBoxLayout;
 
 namespace ullage::ui {
 
 class InkLabel;
+class RailButton;
 
 class Rail : public QWidget {
   Q_OBJECT
@@ -44,7 +44,7 @@ class Rail : public QWidget {
     QString badge;
     Icon icon;
     bool alarming = false;
-    QToolButton* button = nullptr;
+    RailButton* button = nullptr;
   };
   void dress(Page& page);
   [[nodiscard]] Page& page(PageId id);

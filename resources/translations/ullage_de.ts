@@ -1024,6 +1024,10 @@
         <source>The next cleaning day’s steps, with boxes to tick</source>
         <translation>Die Schritte des nächsten Reinigungstags, mit Kästchen zum Abhaken</translation>
     </message>
+    <message>
+        <source>Keg recei&amp;ved…</source>
+        <translation>Fass ge&amp;liefert …</translation>
+    </message>
 </context>
 <context>
     <name>Forms</name>
@@ -1196,8 +1200,8 @@
         <translation>Genau auf ±</translation>
     </message>
     <message>
-        <source>Ta&amp;re</source>
-        <translation>Lee&amp;rgewicht</translation>
+        <source>Tar&amp;e</source>
+        <translation>Le&amp;ergewicht</translation>
     </message>
     <message>
         <source>Empty weight. Weigh it: that narrows every level.</source>
@@ -1680,8 +1684,8 @@
         <translation>Des Biers oder dort, wo es steht.</translation>
     </message>
     <message>
-        <source>C&amp;O2</source>
-        <translation>C&amp;O2</translation>
+        <source>C&amp;O₂</source>
+        <translation>C&amp;O₂</translation>
     </message>
     <message>
         <source>If somebody measured or knows it.</source>
@@ -2068,8 +2072,8 @@
         <translation>Nennvolumen, wenn es offen bleibt.</translation>
     </message>
     <message>
-        <source>C&amp;O2 as supplied</source>
-        <translation>C&amp;O2 bei Lieferung</translation>
+        <source>C&amp;O₂ as supplied</source>
+        <translation>C&amp;O₂ bei Lieferung</translation>
     </message>
     <message>
         <source>If the supplier states it.</source>
@@ -2616,6 +2620,10 @@
     <message>
         <source>contains %1</source>
         <translation>enthält %1</translation>
+    </message>
+    <message>
+        <source>Held back</source>
+        <translation>Zurückgehalten</translation>
     </message>
 </context>
 <context>
@@ -3395,6 +3403,26 @@
         <source>New batch…</source>
         <translation>Neuer Sud …</translation>
     </message>
+    <message>
+        <source>New place…</source>
+        <translation>Neuer Raum …</translation>
+    </message>
+    <message>
+        <source>New line…</source>
+        <translation>Neue Leitung …</translation>
+    </message>
+    <message>
+        <source>New gas bottle…</source>
+        <translation>Neue Gasflasche …</translation>
+    </message>
+    <message>
+        <source>New regulator…</source>
+        <translation>Neuer Druckminderer …</translation>
+    </message>
+    <message>
+        <source>New instrument…</source>
+        <translation>Neues Messgerät …</translation>
+    </message>
 </context>
 <context>
     <name>ReadinessText</name>
@@ -3880,8 +3908,8 @@
 <context>
     <name>ullage::ui::DateEdit</name>
     <message>
-        <source>24 Nov</source>
-        <translation>24 Nov</translation>
+        <source>such as 24 Nov</source>
+        <translation>etwa 24 Nov</translation>
     </message>
     <message>
         <source>Fill this in.</source>
@@ -4839,7 +4867,7 @@
         <translation>Fass suchen</translation>
     </message>
     <message>
-        <source>Type to find a keg, beer, state or place</source>
+        <source>Find a keg, beer, state or place</source>
         <translation>Fass, Bier, Stand oder Ort suchen</translation>
     </message>
     <message>
@@ -4873,6 +4901,17 @@
     <message>
         <source>Comfortable rows</source>
         <translation>Weite Zeilen</translation>
+    </message>
+    <message>
+        <source>Take stoc&amp;k…</source>
+        <translation>&amp;Bestand aufnehmen …</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n keg(s) registered, contents not known yet. Say what is in them now.</source>
+        <translation>
+            <numerusform>Von einem Fass ist noch nicht bekannt, was darin ist. Jetzt angeben.</numerusform>
+            <numerusform>Von %n Fässern ist noch nicht bekannt, was darin ist. Jetzt angeben.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5771,8 +5810,8 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <translation>Britisch</translation>
     </message>
     <message>
-        <source>Back room</source>
-        <translation>Hinterzimmer</translation>
+        <source>for example Back room</source>
+        <translation>zum Beispiel Hinterzimmer</translation>
     </message>
     <message>
         <source>&amp;Place</source>
@@ -5811,8 +5850,8 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <source>120 m or 400 ft</source>
-        <translation>120 m oder 400 ft</translation>
+        <source>for example 120 m or 400 ft</source>
+        <translation>zum Beispiel 120 m oder 400 ft</translation>
     </message>
     <message>
         <source>Altitude</source>
@@ -5825,6 +5864,10 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     <message>
         <source>There is no time zone “%1”. Choose one from the list: “Europe/London”, say.</source>
         <translation>Es gibt keine Zeitzone „%1“. Wählbar ist zum Beispiel „Europe/Berlin“.</translation>
+    </message>
+    <message>
+        <source>Fill this in. A guess within 100 m will do.</source>
+        <translation>Bitte ausfüllen. Auf 100 m genau geschätzt reicht.</translation>
     </message>
 </context>
 <context>
@@ -7472,6 +7515,13 @@ Eingabe</translation>
     <message>
         <source>Yesterday evening</source>
         <translation>Gestern Abend</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::EntryFields</name>
+    <message>
+        <source>Further figures</source>
+        <translation>Weitere Angaben</translation>
     </message>
 </context>
 </TS>

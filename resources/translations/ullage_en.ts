@@ -122,4 +122,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>ullage::ui::KegsBar</name>
+    <message numerus="yes">
+        <source>%n keg(s) registered, contents not known yet. Say what is in them now.</source>
+        <translation>
+            <numerusform>Nothing is known yet about what is in %n keg. Say what is in it now.</numerusform>
+            <numerusform>Nothing is known yet about what is in %n kegs. Say what is in them now.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -21,6 +21,7 @@ namespace ullage::testing {
 namespace {
 
 constexpr int most_tabs = 250;
+constexpr int most_choices = 6;  // in one row
 constexpr int look_every_ms = 5;
 constexpr int mnemonic_ms = 200;
 constexpr int unexpected_after = 400;  // looks, that is two seconds
@@ -142,6 +143,7 @@ void Typist::choose(const QString& name, const QString& words) {
   };
   const bool in_combo = qobject_cast<const QComboBox*>(focus()) != nullptr;
   if (in_combo) key(Qt::Key_Home);
+  for (int i = 0; !in_combo && i < most_choices; ++i) key(Qt::Key_Left);  // to the first
   for (int i = 0; i < most_tabs && said() != words; ++i) {
     key(in_combo ? Qt::Key_Down : Qt::Key_Right);
   }

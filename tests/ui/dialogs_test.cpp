@@ -10,6 +10,9 @@
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
+#include <QTimer>
+#include <algorithm>
+#include <vector>
 
 #include "tests/support/own_preferences.h"
 #include "ui/dialogs/backups.h"
@@ -106,6 +109,38 @@ TEST_F(NewCellarDialog, RefusesAnAltitudeNobodyLivesAtAndAZoneThatIsNot) {
   EXPECT_TRUE(dialog.described());
 }
 
+TEST_F(NewCellarDialog, TabWalksTheFieldsInTheOrderInWhichTheyStand) {
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&dialog));
+  std::vector<int> heights;
+  for (int i = 0; i < 4; ++i) {
+    const QWidget* at = QApplication::focusWidget();
+    ASSERT_NE(at, nullptr);
+    heights.push_back(at->mapTo(&dialog, QPoint(0, 0)).y());
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+  }
+  EXPECT_TRUE(std::is_sorted(heights.begin(), heights.end()));
+  EXPECT_LT(heights.front(), heights.back());
+}
+
+TEST_F(NewCellarDialog, SentencesBelowTheFieldsMakeItGrowAndSqueezeNoField) {
+  const int before = dialog.height();
+  click(dialog, "make_cellar");  // nothing filled in
+  QTest::qWait(50);
+  EXPECT_GT(dialog.height(), before);
+  for (const char* field : {"cellar_name", "cellar_altitude"}) {
+    const auto* edit = part<QLineEdit>(dialog, field);
+    EXPECT_GE(edit->height(), edit->sizeHint().height()) << field;
+    EXPECT_FALSE(edit->accessibleDescription().isEmpty()) << field;
+  }
+}
+
+TEST_F(NewCellarDialog, AnAltitudeBeyondAllTownsIsToldWhatIsPossible) {
+  type("cellar_altitude", "99999");
+  click(dialog, "make_cellar");
+  EXPECT_TRUE(
+      part<QLineEdit>(dialog, "cellar_altitude")->accessibleDescription().contains("between"));
+}
+
 class Settings : public ::testing::Test {
  protected:
   testing::OwnPreferences own;
@@ -179,6 +214,21 @@ TEST(MessageBoxes, TellWhichWayWasTaken) {
         Qt::QueuedConnection);
     EXPECT_EQ(box.ask(), wanted);
   }
+}
+
+// Escape, then Enter on what has the focus: nobody loses what they typed because
+// another button was the default.
+TEST(AskingBox, EnterTakesTheWayThatHasTheFocus) {
+  MessageBox box("Leave?", "What you typed would be lost.", nullptr);
+  box.add_way("Leave", ButtonRole::primary);
+  box.add_cancel();
+  QTimer::singleShot(0, &box, [&box] {
+    for (QPushButton* button : box.findChildren<QPushButton*>()) {
+      if (button->text() == "Cancel") button->setFocus();
+    }
+    QTest::keyClick(&box, Qt::Key_Return);
+  });
+  EXPECT_EQ(box.ask(), -1);
 }
 
 }  // namespace

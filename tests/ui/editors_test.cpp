@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <gtest/gtest.h>
 
+#include <QApplication>
 #include <QComboBox>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
+#include <QVBoxLayout>
 
 #include "tests/support/fake_facade.h"
 #include "tests/support/fake_surroundings.h"
@@ -142,6 +144,28 @@ TEST_F(Editors, ChoicesKeepTheirType) {
   picker.set_value(std::nullopt);
   EXPECT_FALSE(picker.value());
   EXPECT_EQ(changed.count(), 2);
+}
+
+TEST_F(Editors, TabComesToTheChosenButtonOfARowAndArrowsGoOnFromThere) {
+  QWidget window;
+  auto* before = new QLineEdit(&window);
+  auto* bar = new ChoiceBar({"Open", "Closed", "Sealed"}, ChoiceBar::Look::buttons, &window);
+  auto* column = new QVBoxLayout(&window);
+  column->addWidget(before);
+  column->addWidget(bar);
+  bar->set_index(1);
+  window.show();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+  before->setFocus();
+  QTest::keyClick(before, Qt::Key_Tab);
+  const auto* at = qobject_cast<QPushButton*>(QApplication::focusWidget());
+  ASSERT_NE(at, nullptr);
+  EXPECT_EQ(at->text(), "Closed");
+  EXPECT_EQ(bar->index(), 1);
+  QTest::keyClick(QApplication::focusWidget(), Qt::Key_Right);
+  EXPECT_EQ(bar->index(), 2);
+  QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+  EXPECT_EQ(QApplication::focusWidget(), before);  // the row is one stop
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include <QToolButton>
 
 #include "tests/ui/kegs_fixture.h"
+#include "ui/models/keg_row.h"
 #include "ui/pages/keg_panel.h"
 #include "ui/widgets/banner.h"
 #include "ui/widgets/empty_state.h"
@@ -184,6 +185,31 @@ TEST_F(KegsWindow, WithoutKegsTheNextStepIsToRegisterThem) {
   click(register_kegs);
   ASSERT_EQ(navigator_.tasks.size(), 1U);
   EXPECT_EQ(navigator_.tasks[0].kind, "register_kegs");
+}
+
+TEST_F(KegsWindow, RegisteredKegsThatNobodyCountedOfferAStockTaking) {
+  open();
+  EXPECT_FALSE(part<QWidget>("stock_row")->isVisible());  // something is known of each
+  cellar::CellarStatus fresh = sample_cellar();
+  for (std::size_t i = 0; i < 3; ++i) fresh.kegs.at(i).phase = cellar::Phase::unknown;
+  cellar_.show(fresh);
+  EXPECT_TRUE(part<QWidget>("stock_row")->isVisible());
+  click(part<QPushButton>("take_stock"));
+  ASSERT_EQ(navigator_.tasks.size(), 1U);
+  EXPECT_EQ(navigator_.tasks[0].kind, "stock_take");
+}
+
+TEST_F(KegsWindow, AKegHeldBackSaysSoOnce) {
+  cellar::CellarStatus held = sample_cellar();
+  cellar::KegStatus& keg = held.kegs.front();
+  keg.lock.reset();
+  keg.quarantined =
+      cellar::message(cellar::MessageKey::adv_held_back, std::string("smells of vinegar"));
+  cellar_.show(held);
+  open();
+  const ui::StopSign sign = ui::caution_of(keg, context_.speaker());
+  EXPECT_EQ(sign.head, "Held back");
+  EXPECT_EQ(sign.rest, "smells of vinegar");
 }
 
 TEST_F(KegsWindow, NothingMatchingSaysSoAndOffersAll) {

@@ -39,6 +39,23 @@ TEST_F(QuantityEdits, TypedUnitWinsAndStaysAsTyped) {
   EXPECT_EQ(edit.text(), "2.1 bar");
 }
 
+// "500 g" in a field of kilograms would else read "500 g kg".
+TEST_F(QuantityEdits, TheFieldsUnitStepsBackWhenTheTextBringsItsOwn) {
+  MassEdit edit(preferences);
+  const auto unit_shown = [&] {
+    for (const QLabel* label : edit.line_edit()->findChildren<QLabel*>()) {
+      if (!label->text().isEmpty()) return label->text();
+    }
+    return QString();
+  };
+  EXPECT_EQ(unit_shown(), "kg");
+  edit.set_value(units::kilograms(0.5));
+  EXPECT_EQ(edit.text(), "500 g");
+  EXPECT_EQ(unit_shown(), QString());
+  edit.set_text("4.5");
+  EXPECT_EQ(unit_shown(), "kg");
+}
+
 TEST_F(QuantityEdits, EmptyIsNoValueAndNoFaultUnlessRequired) {
   VolumeEdit edit(preferences);
   EXPECT_FALSE(edit.value());

@@ -177,6 +177,14 @@ void ProfileChart::draw_legend() {
   if (!front().places.empty())
     entries.push_back({tr("beer needs"), profile_dashes(theme.warning, 2)});
   if (tried_) entries.push_back({tr("as it is"), profile_dashes(theme.control_line, 1.4)});
+  // No line of the grid runs through the words.
+  auto* ground = new QCPItemRect(plot_);
+  for (QCPItemPosition* corner : {ground->topLeft, ground->bottomRight})
+    corner->setType(QCPItemPosition::ptAxisRectRatio);
+  ground->topLeft->setCoords(0.002, 0);
+  ground->bottomRight->setCoords(1, 0.12);
+  ground->setPen(Qt::NoPen);
+  ground->setBrush(theme.surface);
   const double step = 1.0 / static_cast<double>(entries.size());
   for (std::size_t i = 0; i < entries.size(); ++i) {
     const double x = 0.01 + step * static_cast<double>(i);

@@ -39,6 +39,7 @@ enum class Command {
   settings,
   any_task,
   transfer,
+  keg_received,
   keg_change,
   gas_set,
   level_reading,

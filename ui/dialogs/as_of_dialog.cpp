@@ -8,7 +8,10 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/theme/style.h"
+#include "ui/theme/theme.h"
 #include "ui/widgets/form_section.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/when_edit.h"
 
 namespace ullage::ui {
@@ -28,9 +31,12 @@ AsOfDialog::AsOfDialog(const Context& context, QWidget* parent)
       tr("Without it: what is known today about that time, later corrections included."));
   auto* buttons = new QDialogButtonBox(this);
   QPushButton* show = buttons->addButton(tr("&Show the sheet"), QDialogButtonBox::AcceptRole);
-  show->setDefault(true);
+  make_default(show);
   buttons->addButton(QDialogButtonBox::Cancel);
   auto* all = new QVBoxLayout(this);
+  all->setContentsMargins(space::xl, space::l, space::xl, space::l);
+  all->setSpacing(space::m);
+  grow_with_contents(*this);
   all->addWidget(form);
   all->addWidget(buttons);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);

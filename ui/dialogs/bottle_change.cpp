@@ -11,10 +11,12 @@
 #include "ui/dialogs/forms/hush.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/preferences.h"
+#include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
 #include "ui/widgets/enum_picker.h"
 #include "ui/widgets/form_section.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/text_edit.h"
 #include "ui/widgets/when_edit.h"
 
@@ -92,15 +94,17 @@ void BottleChange::assemble(const QList<QWidget*>& parts) {
   auto* buttons = new QDialogButtonBox;
   auto* log_it = buttons->addButton(tr("&Log the change"), QDialogButtonBox::AcceptRole);
   log_it->setObjectName(QStringLiteral("log_it"));
-  log_it->setDefault(true);
+  make_default(log_it);
   buttons->addButton(QDialogButtonBox::Cancel);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(space::xl, space::l, space::xl, space::l);
   all->setSpacing(space::m);
   all->addWidget(scrolled(rows), 1);
+  never_squeeze(*rows);
   all->addWidget(warning_);
   all->addWidget(refusal_);
   all->addWidget(buttons);
+  drop_shared_mnemonics(*this);
   resize(580, 600);
   connect(bottle_, &BottlePicker::changed, this, &BottleChange::tell);
   connect(tag_, &QuantityEdit::changed, this, &BottleChange::tell);

@@ -2,9 +2,11 @@
 #include "ui/dialogs/box_prompts.h"
 
 #include <QCoreApplication>
+#include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QLineEdit>
+#include <QStandardPaths>
 
 #include "ui/context.h"
 #include "ui/dialogs/message_box.h"
@@ -20,8 +22,9 @@ struct BoxText {
   Q_DECLARE_TR_FUNCTIONS(BoxText)
 };
 
-std::optional<QString> unless_empty(const QString& path) {
-  return path.isEmpty() ? std::nullopt : std::optional(path);
+QString folder_or_documents(const QString& folder) {
+  return folder.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)
+                          : folder;
 }
 
 // "Cellar (*.cellar)": a name typed without an ending gets the filter's.
@@ -34,20 +37,26 @@ QString with_ending(const QString& path, const QString& filter) {
 
 }  // namespace
 
+std::optional<QString> BoxPrompts::taken(const QString& path) {
+  if (path.isEmpty()) return std::nullopt;
+  folder_ = QFileInfo(path).absolutePath();
+  return path;
+}
+
 std::optional<QString> BoxPrompts::open_cellar_file(QWidget* parent) {
-  return unless_empty(QFileDialog::getOpenFileName(
-      parent, BoxText::tr("Open a cellar"), {}, BoxText::tr("Cellars (*.cellar);;All files (*)")));
+  return open_file(parent, BoxText::tr("Open a cellar"),
+                   BoxText::tr("Cellars (*.cellar);;All files (*)"));
 }
 
 std::optional<QString> BoxPrompts::save_file(QWidget* parent, const QString& title,
                                              const QString& proposed, const QString& filter) {
-  return unless_empty(
-      with_ending(QFileDialog::getSaveFileName(parent, title, proposed, filter), filter));
+  const QString start = QDir(folder_or_documents(folder_)).filePath(proposed);
+  return taken(with_ending(QFileDialog::getSaveFileName(parent, title, start, filter), filter));
 }
 
 std::optional<QString> BoxPrompts::open_file(QWidget* parent, const QString& title,
                                              const QString& filter) {
-  return unless_empty(QFileDialog::getOpenFileName(parent, title, {}, filter));
+  return taken(QFileDialog::getOpenFileName(parent, title, folder_or_documents(folder_), filter));
 }
 
 bool BoxPrompts::confirm(QWidget* parent, const QString& question, const QString& detail,

@@ -20,6 +20,10 @@ class BoxPrompts final : public Prompts {
   int choose(QWidget* parent, const QString& what, const QString& detail,
              const QStringList& actions) override;
   std::optional<QString> ask_reason(QWidget* parent, const QString& question) override;
+
+ private:
+  std::optional<QString> taken(const QString& path);
+  QString folder_;  // where the last file was; the person's documents at first
 };
 
 }  // namespace ullage::ui

@@ -7,6 +7,7 @@
 
 #include "ui/dialogs/forms/hush.h"
 #include "ui/preferences.h"
+#include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
 #include "ui/widgets/enum_picker.h"
@@ -30,7 +31,7 @@ QDialogButtonBox* keg_change_buttons(QWidget* dialog) {
   auto* buttons = new QDialogButtonBox(dialog);
   auto* log_it = buttons->addButton(KegChange::tr("&Log the change"), QDialogButtonBox::AcceptRole);
   log_it->setObjectName(QStringLiteral("log_it"));
-  log_it->setDefault(true);
+  make_default(log_it);
   buttons->addButton(QDialogButtonBox::Cancel);
   return buttons;
 }
@@ -44,7 +45,16 @@ KegChange::KegChange(const Context& context, std::optional<cellar::LineId> line,
   setObjectName(QStringLiteral("keg_change"));
   build();
   choose(line, on);
+  drop_shared_mnemonics(*this);
+  if (!line) {
+    line_->setFocus();
+  } else if (!on) {
+    on_->setFocus();
+  } else {
+    pressure_->setFocus();
+  }
   guard_.watch(*this);
+  grow_with_contents(*this);
 }
 
 KegChange::~KegChange() { hush(*this); }
@@ -90,7 +100,6 @@ void KegChange::build() {
   form->add(tr("&Regulator"), regulator_);
   form->add(tr("&When"), when_);
   form->add(tr("By"), by_, tr("Initials."));
-  auto* buttons = keg_change_buttons(this);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(space::xl, space::l, space::xl, space::l);
   all->setSpacing(space::m);
@@ -99,6 +108,7 @@ void KegChange::build() {
   all->addWidget(warning_);
   all->addWidget(words_);
   all->addWidget(refusal_);
+  auto* buttons = keg_change_buttons(this);  // last, so that Tab comes to them last
   all->addWidget(buttons);
   resize_within_screen(*this, {540, 520});
   connect(line_, &LinePicker::changed, this, &KegChange::on_line);

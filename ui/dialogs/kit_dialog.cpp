@@ -9,6 +9,7 @@
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/pages/cleaning_kit.h"
 #include "ui/preferences.h"
+#include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/form_section.h"
 #include "ui/widgets/screen_room.h"
@@ -40,7 +41,7 @@ KitDialog::KitDialog(const Context& context, QWidget* parent) : QDialog(parent),
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
   QPushButton* keep_it = buttons->addButton(tr("&Keep"), QDialogButtonBox::AcceptRole);
   keep_it->setObjectName(QStringLiteral("keep_kit"));
-  keep_it->setDefault(true);
+  make_default(keep_it);
   auto* all = new QVBoxLayout(this);
   all->addWidget(scrolled(rows), 1);
   all->addWidget(buttons);

@@ -28,6 +28,8 @@ void LeaveGuard::watch(QWidget& inside) {
     connect(box, &QComboBox::activated, this, touch);
   }
   for (QAbstractButton* button : inside.findChildren<QAbstractButton*>()) {
+    // Opening what is folded changes nothing.
+    if (button->objectName() == QLatin1String("disclosure")) continue;
     if (button->isCheckable()) connect(button, &QAbstractButton::clicked, this, touch);
   }
 }

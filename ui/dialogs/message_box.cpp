@@ -8,6 +8,7 @@
 
 #include "ui/theme/theme.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/screen_room.h"
 
 namespace ullage::ui {
 
@@ -37,6 +38,7 @@ MessageBox::MessageBox(const QString& what, const QString& detail, QWidget* pare
   ways_->addStretch(1);
   column_->addLayout(ways_);
   setMinimumWidth(box_width);
+  grow_with_contents(*this);
 }
 
 void MessageBox::add_field(QWidget* field) {
@@ -59,7 +61,8 @@ void MessageBox::add_way(const QString& words, ButtonRole role) {
 
 void MessageBox::add_cancel() {
   auto* button = new QPushButton(tr("Cancel"), this);
-  button->setAutoDefault(false);
+  // Enter takes the way that has the focus, this one too.
+  button->setAutoDefault(true);
   ways_->addWidget(button);
   connect(button, &QPushButton::clicked, this, &QDialog::reject);
 }

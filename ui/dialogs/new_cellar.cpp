@@ -19,6 +19,7 @@
 #include "ui/widgets/enum_picker.h"
 #include "ui/widgets/field_message.h"
 #include "ui/widgets/form_section.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/text_edit.h"
 
 namespace ullage::ui {
@@ -54,13 +55,8 @@ NewCellar::NewCellar(QWidget* parent)
     : QDialog(parent), name_(new TextEdit(longest_cellar_name, TextEdit::Lines::one, this)) {
   setObjectName(QStringLiteral("new_cellar"));
   setWindowTitle(tr("New cellar"));
-  using Preset = cellar::UnitsPreset;
-  units_ = new EnumPicker<Preset>(
-      {{Preset::metric, tr("Metric")}, {Preset::us, tr("US")}, {Preset::british, tr("British")}},
-      this);
-  units_->set_value(preset_of_region());
   name_->set_required(true);
-  name_->set_placeholder(tr("Back room"));
+  name_->set_placeholder(tr("for example Back room"));
   name_->line_edit()->setObjectName(QStringLiteral("cellar_name"));
 
   auto* form = new FormSection(tr("New cellar"), this);
@@ -68,13 +64,17 @@ NewCellar::NewCellar(QWidget* parent)
   form->add(tr("&Altitude"), altitude_field(),
             tr("Above the sea. It sets the air pressure that dials are read against."));
   form->add(tr("&Time zone"), zone_field());
+  using Preset = cellar::UnitsPreset;  // made here: Tab follows the order of making
+  units_ = new EnumPicker<Preset>(
+      {{Preset::metric, tr("Metric")}, {Preset::us, tr("US")}, {Preset::british, tr("British")}},
+      this);
+  units_->set_value(preset_of_region());
   form->add(tr("&Units"), units_, tr("Can be changed any time, each on its own, in the settings."));
 
   auto* buttons = new QDialogButtonBox(this);
   auto* make = buttons->addButton(tr("&Make the cellar"), QDialogButtonBox::AcceptRole);
   make->setObjectName(QStringLiteral("make_cellar"));
-  set_role(make, ButtonRole::primary);
-  make->setDefault(true);
+  make_default(make);
   buttons->addButton(tr("Cancel"), QDialogButtonBox::RejectRole);
   connect(buttons, &QDialogButtonBox::accepted, this, &NewCellar::try_to_accept);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
@@ -87,6 +87,7 @@ NewCellar::NewCellar(QWidget* parent)
   column->addStretch(1);
   column->addWidget(buttons);
   setMinimumWidth(new_cellar_width);
+  grow_with_contents(*this);
   name_->setFocus();
 }
 
@@ -96,7 +97,7 @@ QWidget* NewCellar::altitude_field() {
   auto* field = new QWidget(this);
   altitude_ = new QLineEdit(field);
   altitude_->setObjectName(QStringLiteral("cellar_altitude"));
-  altitude_->setPlaceholderText(tr("120 m or 400 ft"));
+  altitude_->setPlaceholderText(tr("for example 120 m or 400 ft"));
   altitude_below_ = new FieldMessage(altitude_, field);
   auto* column = new QVBoxLayout(field);
   column->setContentsMargins(0, 0, 0, 0);
@@ -146,12 +147,17 @@ void NewCellar::read_altitude(bool tell) {
   height_.reset();
   altitude_fault_.clear();
   const auto read = parser.length(s(altitude_->text()));
-  if (!read) {
-    altitude_fault_ = q(units::describe(read.error(), s(tr("Altitude"))));
-  } else if (*read < units::metres(lowest_metres) || *read > units::metres(highest_metres)) {
+  const bool beyond =
+      read ? *read < units::metres(lowest_metres) || *read > units::metres(highest_metres)
+           : read.error().fault == units::ParseFault::out_of_range;
+  if (beyond) {
     altitude_fault_ = tr("People keep cellars between %1 and %2.")
                           .arg(q(printer.print(units::metres(lowest_metres))),
                                q(printer.print(units::metres(highest_metres))));
+  } else if (altitude_->text().trimmed().isEmpty()) {
+    altitude_fault_ = tr("Fill this in. A guess within 100 m will do.");
+  } else if (!read) {
+    altitude_fault_ = q(units::describe(read.error(), s(tr("Altitude"))));
   } else {
     height_ = *read;
   }

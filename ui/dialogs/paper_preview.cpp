@@ -18,6 +18,7 @@
 #include "ui/preferences.h"
 #include "ui/print/sheet_output.h"
 #include "ui/prompts.h"
+#include "ui/theme/style.h"
 #include "ui/widgets/screen_room.h"
 
 namespace ullage::ui {
@@ -44,7 +45,7 @@ void PaperPreview::build() {
   csv_->setObjectName(QStringLiteral("save_csv"));
   csv_->hide();
   auto* close = new QPushButton(tr("&Close"));
-  print->setDefault(true);
+  make_default(print);
 
   choices_ = new QHBoxLayout;
   add_choice(tr("Pa&per"), paper_);

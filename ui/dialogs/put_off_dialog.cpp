@@ -9,9 +9,11 @@
 #include "core/report/cleaning_words.h"
 #include "core/report/names.h"
 #include "ui/preferences.h"
+#include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/form_section.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/screen_room.h"
 #include "ui/widgets/text_edit.h"
 #include "ui/widgets/when_edit.h"
 
@@ -67,9 +69,11 @@ void PutOffDialog::build() {
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
   QPushButton* move = buttons->addButton(tr("&Move it"), QDialogButtonBox::AcceptRole);
   move->setObjectName(QStringLiteral("move_it"));
-  move->setDefault(true);
+  make_default(move);
   auto* all = new QVBoxLayout(this);
+  all->setContentsMargins(space::xl, space::l, space::xl, space::l);
   all->setSpacing(space::m);
+  grow_with_contents(*this);
   all->addWidget(what);
   all->addWidget(form);
   all->addWidget(consequence_);

@@ -10,6 +10,7 @@
 #include "ui/dialogs/log_preview.h"
 #include "ui/dialogs/trace.h"
 #include "ui/preferences.h"
+#include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
 #include "ui/widgets/form_section.h"
@@ -88,7 +89,7 @@ void RecallDialog::add_buttons(QVBoxLayout& all) {
   hold_ = buttons->addButton(tr("&Recall and hold them all"), QDialogButtonBox::AcceptRole);
   hold_->setObjectName(QStringLiteral("recall_and_hold"));
   hold_->setEnabled(!context_.cellar.read_only());
-  hold_->setDefault(true);
+  make_default(hold_);
   print_ = buttons->addButton(tr("&Print the list…"), QDialogButtonBox::ActionRole);
   print_->setObjectName(QStringLiteral("print_recall"));
   close_ = buttons->addButton(tr("&Not now"), QDialogButtonBox::RejectRole);
@@ -114,7 +115,7 @@ void RecallDialog::say_recalled(const QString& words) {
   by_->setEnabled(false);
   hold_->setEnabled(false);
   close_->setText(tr("&Close"));
-  print_->setDefault(true);
+  make_default(print_);
   print_->setFocus();
   resize(size().expandedTo(sizeHint()));
 }

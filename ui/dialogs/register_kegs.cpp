@@ -11,6 +11,7 @@
 #include "ui/dialogs/forms/hush.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/preferences.h"
+#include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
 #include "ui/widgets/form_section.h"
@@ -43,11 +44,6 @@ RegisterKegs::RegisterKegs(const Context& context, QWidget* parent)
 
   auto* tag_row = new FormSection;
   tag_row->add(tr("&Tags"), tags_, tr("One, several with commas, or a run such as K01..K08."));
-  auto* buttons = new QDialogButtonBox(this);
-  auto* log_it = buttons->addButton(tr("&Register"), QDialogButtonBox::AcceptRole);
-  log_it->setObjectName(QStringLiteral("log_it"));
-  log_it->setDefault(true);
-  buttons->addButton(QDialogButtonBox::Cancel);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(space::xl, space::l, space::xl, space::l);
   all->setSpacing(space::m);
@@ -59,10 +55,16 @@ RegisterKegs::RegisterKegs(const Context& context, QWidget* parent)
   column->addWidget(source_);
   column->addStretch(1);
   all->addWidget(scrolled(rows), 1);
+  never_squeeze(*rows);
   all->addWidget(count_);
   all->addWidget(refusal_);
+  auto* buttons = new QDialogButtonBox(this);
+  auto* log_it = buttons->addButton(tr("&Register"), QDialogButtonBox::AcceptRole);
+  log_it->setObjectName(QStringLiteral("log_it"));
+  make_default(log_it);
+  buttons->addButton(QDialogButtonBox::Cancel);
   all->addWidget(buttons);
-  resize_within_screen(*this, {600, 720});
+  resize_within_screen(*this, {600, 480});
 
   connect(fields_, &EntryFields::changed, this, &RegisterKegs::on_kind);
   connect(tags_, &TagListEdit::changed, this, &RegisterKegs::tell_count);
@@ -71,6 +73,7 @@ RegisterKegs::RegisterKegs(const Context& context, QWidget* parent)
   on_kind();
   tell_count();
   tags_->line_edit()->setFocus();
+  drop_shared_mnemonics(*this);
   guard_.watch(*this);
 }
 
@@ -86,6 +89,7 @@ void RegisterKegs::on_kind() {
     preset.owner = typed.owner;
     preset.place = typed.place;
     fields_->set_payload(cellar::Payload(boost::variant2::in_place_type<KegRecord>, preset));
+    if (cellar::keg_preset(shown_kind_) == nullptr) fields_->open_further(true);
   }
   const cellar::KegPreset* preset = cellar::keg_preset(shown_kind_);
   source_->setText(preset

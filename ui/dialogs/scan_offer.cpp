@@ -9,6 +9,7 @@
 
 #include "ui/pages/keg_tasks.h"
 #include "ui/preferences.h"
+#include "ui/theme/style.h"
 
 namespace ullage::ui {
 
@@ -35,7 +36,7 @@ ScanOffer::ScanOffer(const Context& context, QWidget* parent) : QDialog(parent),
   state_->setWordWrap(true);
   likely_ = new QPushButton;
   likely_->setObjectName(QStringLiteral("likely"));
-  likely_->setDefault(true);
+  make_default(likely_);
   likely_->setMinimumHeight(48);
   auto* other = new QPushButton(tr("&Other task…"));
   other->setMinimumHeight(48);

@@ -9,8 +9,10 @@
 #include "ui/dialogs/forms/form_memory.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/preferences.h"
+#include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
+#include "ui/widgets/form_section.h"
 #include "ui/widgets/ink_label.h"
 #include "ui/widgets/screen_room.h"
 
@@ -34,19 +36,19 @@ StockTake::StockTake(const Context& context, std::vector<cellar::KegId> kegs, QW
   refusal_ = new Banner(cellar::Severity::warning, {});
   refusal_->setObjectName(QStringLiteral("refusal"));
   refusal_->hide();
-  auto* buttons = new QDialogButtonBox(this);
-  log_ = buttons->addButton(tr("&Log it, next keg"), QDialogButtonBox::AcceptRole);
-  log_->setObjectName(QStringLiteral("log_it"));
-  log_->setDefault(true);
-  auto* skip_it = buttons->addButton(tr("S&kip"), QDialogButtonBox::ActionRole);
-  skip_it->setObjectName(QStringLiteral("skip"));
-  buttons->addButton(tr("&Done"), QDialogButtonBox::RejectRole);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(space::xl, space::l, space::xl, space::l);
   all->addWidget(heading_);
   all->addWidget(progress_);
   all->addWidget(scroll_, 1);
   all->addWidget(refusal_);
+  auto* buttons = new QDialogButtonBox(this);
+  log_ = buttons->addButton(tr("&Log it, next keg"), QDialogButtonBox::AcceptRole);
+  log_->setObjectName(QStringLiteral("log_it"));
+  make_default(log_);
+  auto* skip_it = buttons->addButton(tr("S&kip"), QDialogButtonBox::ActionRole);
+  skip_it->setObjectName(QStringLiteral("skip"));
+  buttons->addButton(tr("&Done"), QDialogButtonBox::RejectRole);
   all->addWidget(buttons);
   resize_within_screen(*this, {680, 660});
   connect(log_, &QPushButton::clicked, this, &StockTake::log_and_go_on);
@@ -77,7 +79,13 @@ void StockTake::show_keg() {
   }
   fields_ = new EntryFields(context_, start, {"keg"});
   if (QWidget* old = scroll_->takeWidget()) old->deleteLater();
+  fields_->layout()->setContentsMargins(0, 0, space::s, 0);
   scroll_->setWidget(fields_);
+  never_squeeze(*fields_);
+  scroll_->setMinimumWidth(fields_->minimumSizeHint().width() +
+                           scroll_->verticalScrollBar()->sizeHint().width());
+  drop_shared_mnemonics(*this);
+  fields_->focus_first();
   guard_.watch(*fields_);
 }
 

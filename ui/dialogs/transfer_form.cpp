@@ -15,6 +15,7 @@
 #include "ui/dialogs/transfer_step.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
+#include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
 #include "ui/widgets/entity_picker.h"
@@ -85,10 +86,12 @@ void TransferForm::build() {
   all->addWidget(build_ending());
   all->addStretch(1);
   auto* scroll = scrolled(inside);
+  never_squeeze(*inside);
   auto* whole = new QVBoxLayout(this);
   whole->setContentsMargins(0, 0, 0, 0);
   whole->addWidget(scroll, 1);
   whole->addWidget(build_foot());
+  drop_shared_mnemonics(*this);
   resize_within_screen(*this, {std::max(720, scroll->minimumWidth()), 760});
 }
 
@@ -110,11 +113,7 @@ QWidget* TransferForm::build_subject() {
     batch.name = s(typed);
     const BatchId id = batch.batch;
     context_.navigator.open_task({"batch_record", {}, Payload(batch), {}});
-    if (std::any_of(context_.cellar.status()->batches.begin(),
-                    context_.cellar.status()->batches.end(),
-                    [&](const BatchRecord& known) { return known.batch == id; })) {
-      choose_batch(id);
-    }
+    if (parts_->batch->offers(id.uuid)) choose_batch(id);
   });
   return section;
 }
@@ -198,7 +197,7 @@ QWidget* TransferForm::build_foot() {
   auto* buttons = new QDialogButtonBox(foot);
   auto* log_it = buttons->addButton(tr("&Log the transfer"), QDialogButtonBox::AcceptRole);
   log_it->setObjectName(QStringLiteral("log_it"));
-  log_it->setDefault(true);
+  make_default(log_it);
   buttons->addButton(QDialogButtonBox::Cancel);
   connect(buttons, &QDialogButtonBox::accepted, this, &TransferForm::log);
   connect(buttons, &QDialogButtonBox::rejected, this, &TransferForm::reject);

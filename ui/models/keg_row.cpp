@@ -158,6 +158,12 @@ QString StopSign::whole() const {
   return rest.isEmpty() ? head : head + QStringLiteral(" – ") + rest;
 }
 
+QString held_back_because(const KegStatus& k) {
+  if (!k.quarantined || k.quarantined->args.empty()) return {};
+  const auto* reason = boost::variant2::get_if<std::string>(&k.quarantined->args.front());
+  return reason ? q(*reason) : QString();
+}
+
 StopSign caution_of(const KegStatus& k, const Speaker& speaker) {
   if (k.lock) {
     const QString agent = k.lock->agent.empty() ? KegRowText::tr("cleaner") : q(k.lock->agent);
@@ -166,7 +172,7 @@ StopSign caution_of(const KegStatus& k, const Speaker& speaker) {
     if (!k.lock->by.empty()) rest += QStringLiteral(", ") + q(k.lock->by);
     return {KegRowText::tr("Do not serve"), rest};
   }
-  if (k.quarantined) return {KegRowText::tr("Held back"), q(report::say(*k.quarantined, speaker))};
+  if (k.quarantined) return {KegRowText::tr("Held back"), held_back_because(k)};
   return {};
 }
 

@@ -90,6 +90,8 @@ struct KegRow {
 
 [[nodiscard]] KegRow keg_row(const cellar::KegStatus&, const report::Speaker&);
 
+// The reason alone, for where "held back" stands already; empty when nobody gave one.
+[[nodiscard]] QString held_back_because(const cellar::KegStatus&);
 [[nodiscard]] StopSign caution_of(const cellar::KegStatus&, const report::Speaker&);
 
 // Lower case, accents taken off, so that "marzen" finds "Märzen".

@@ -95,6 +95,12 @@ void KegTableModel::show_again() {
   endResetModel();
 }
 
+int KegTableModel::uncounted() const {
+  return static_cast<int>(std::count_if(rows_.begin(), rows_.end(), [](const KegRow& r) {
+    return r.phase == cellar::Phase::unknown;
+  }));
+}
+
 std::size_t KegTableModel::count(KegFilter filter) const { return count_of(rows_, filter); }
 
 const KegRow& KegTableModel::row_at(int row) const {

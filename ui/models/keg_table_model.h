@@ -35,6 +35,8 @@ class KegTableModel final : public QAbstractTableModel {
   [[nodiscard]] cellar::Instant now() const { return now_; }
   [[nodiscard]] std::size_t count(KegFilter) const;
   [[nodiscard]] std::size_t kegs_in_all() const { return rows_.size(); }
+  // Kegs of which nothing is known.
+  [[nodiscard]] int uncounted() const;
   // The scale that all CO2 gauges share: from nothing to a round number of the
   // person's unit.
   struct Co2Scale {

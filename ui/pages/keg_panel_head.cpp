@@ -57,7 +57,9 @@ std::vector<Warned> warnings_of(const PanelSubject& subject) {
                                     .arg(q(report::say_time(*keg.quarantined_since, speaker)))
                               : QString();
     all.push_back({cellar::Severity::danger,
-                   KegHeadText::tr("Held back – %1").arg(q(report::say(*keg.quarantined, speaker))),
+                   held_back_because(keg).isEmpty()
+                       ? KegHeadText::tr("Held back")
+                       : KegHeadText::tr("Held back – %1").arg(held_back_because(keg)),
                    since + KegHeadText::tr("Not to be served or filled until it is cleared."),
                    task_label("cleared", speaker.words),
                    cellar::SuggestedTask{"cleared", about, {}},
@@ -207,11 +209,7 @@ void KegPanelHead::show_tasks(const PanelSubject& subject) {
   }
   for (qsizetype i = 0; i < labels.size(); ++i) {
     auto* button = new QPushButton(labels[i], tasks_->parentWidget());
-    const bool all = i + 1 == labels.size();
-    if (all) {
-      set_role(button, ButtonRole::quiet);
-      button->setToolTip(tr("Ctrl+L"));
-    }
+    if (i + 1 == labels.size()) button->setToolTip(tr("Ctrl+L"));  // all tasks
     connect(button, &QPushButton::clicked, this,
             [this, i] { context_.navigator.open_task(task_kinds_[static_cast<std::size_t>(i)]); });
     tasks_->addWidget(button);

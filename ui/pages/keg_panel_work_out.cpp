@@ -5,6 +5,7 @@
 
 #include "core/report/slate/prefill.h"
 #include "ui/context.h"
+#include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/flow_layout.h"
 
@@ -31,6 +32,7 @@ void KegPanelWorkOut::show_keg(const PanelSubject& subject) {
   for (const report::slate::Offer& offer : offers) {
     auto* button = new QPushButton(q(offer.label), this);
     button->setObjectName(QStringLiteral("work_out_") + q(std::string(offer.computation)));
+    set_role(button, ButtonRole::quiet);  // ways on, less pressing than the tasks above
     connect(button, &QPushButton::clicked, this, [this, key = std::string(offer.computation)] {
       if (keg_) emit wanted(key, *keg_);
     });

@@ -29,23 +29,27 @@ KegsBar::KegsBar(QWidget* parent)
       order_(new QToolButton(this)),
       orders_(new QActionGroup(this)),
       density_(new QToolButton(this)),
-      panel_(new QToolButton(this)) {
+      panel_(new QToolButton(this)),
+      stock_row_(new QWidget(this)) {
   auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(space::xl, space::m, space::l, space::xs);
+  column->setContentsMargins(space::xl, space::l, space::l, space::xs);
   column->setSpacing(space::s);
   build_top();
   build_tools();
+  build_stock();
   draw_icons();
 }
 
 void KegsBar::build_top() {
   auto* row = new QHBoxLayout;
   row->setSpacing(space::s);
-  row->addWidget(new InkLabel(tr("Kegs"), TextRole::title, Ink::text, this));
+  auto* title = new InkLabel(tr("Kegs"), TextRole::title, Ink::text, this);
+  title->setMinimumHeight(control_height);  // stays where it is without the buttons
+  row->addWidget(title);
   row->addSpacing(space::m);
   search_->setObjectName("keg_search");
   search_->setAccessibleName(tr("Find a keg"));
-  search_->setPlaceholderText(tr("Type to find a keg, beer, state or place"));
+  search_->setPlaceholderText(tr("Find a keg, beer, state or place"));
   search_->setClearButtonEnabled(true);
   search_->setMaximumWidth(320);
   search_->setMinimumWidth(160);
@@ -120,6 +124,28 @@ void KegsBar::build_tools() {
   set_filter(KegFilter::all);
   set_order(KegOrder::tag);
   set_compact(false);
+}
+
+void KegsBar::build_stock() {
+  stock_row_->setObjectName("stock_row");
+  auto* row = new QHBoxLayout(stock_row_);
+  row->setContentsMargins(0, space::xs, 0, space::xs);
+  row->setSpacing(space::m);
+  uncounted_ = new InkLabel({}, TextRole::body, Ink::text, stock_row_);
+  uncounted_->setWordWrap(true);
+  auto* count = new QPushButton(tr("Take stoc&k…"), stock_row_);
+  count->setObjectName("take_stock");
+  connect(count, &QPushButton::clicked, this, &KegsBar::stock_taking_wanted);
+  row->addWidget(uncounted_, 1);
+  row->addWidget(count);
+  stock_row_->hide();
+  layout()->addWidget(stock_row_);
+}
+
+void KegsBar::set_uncounted(int kegs) {
+  uncounted_->setText(
+      tr("%n keg(s) registered, contents not known yet. Say what is in them now.", nullptr, kegs));
+  stock_row_->setVisible(kegs > 1);  // a single one says so in its row
 }
 
 void KegsBar::set_counts(const std::vector<std::size_t>& by_filter) {

@@ -31,6 +31,8 @@ class KegsBar final : public QWidget {
   void set_panel_shown(bool);
   // Without kegs there is nothing to filter, sort or print.
   void set_any_kegs(bool);
+  // So many kegs are registered of which nothing is known: offers to count them.
+  void set_uncounted(int kegs);
   [[nodiscard]] QLineEdit* search() const { return search_; }
 
  signals:
@@ -41,6 +43,7 @@ class KegsBar final : public QWidget {
   void text_changed(const QString&);
   void status_sheet_wanted();
   void transfer_wanted();
+  void stock_taking_wanted();
 
  protected:
   void changeEvent(QEvent*) override;
@@ -48,6 +51,7 @@ class KegsBar final : public QWidget {
  private:
   void build_top();
   void build_tools();
+  void build_stock();
   void draw_icons();
 
   QLineEdit* search_;
@@ -59,6 +63,8 @@ class KegsBar final : public QWidget {
   QActionGroup* orders_;
   QToolButton* density_;
   QToolButton* panel_;
+  QWidget* stock_row_;
+  InkLabel* uncounted_ = nullptr;
   QAction* search_sign_ = nullptr;
 };
 

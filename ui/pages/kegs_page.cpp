@@ -156,6 +156,8 @@ void KegsPage::connect_bar() {
           [this] { context_.navigator.open_status_sheet(); });
   connect(bar_, &KegsBar::transfer_wanted, this,
           [this] { context_.navigator.open_task({"transfer", {}, {}}); });
+  connect(bar_, &KegsBar::stock_taking_wanted, this,
+          [this] { context_.navigator.open_task({"stock_take", {}, {}}); });
   bar_->search()->installEventFilter(this);
   auto* find = new QShortcut(QKeySequence::Find, this);
   find->setContext(Qt::WidgetWithChildrenShortcut);
@@ -262,6 +264,7 @@ void KegsPage::after_listing() {
   const int shown = model_->rowCount();
   const auto in_all = static_cast<int>(model_->kegs_in_all());
   bar_->set_any_kegs(in_all > 0);
+  if (status_) bar_->set_uncounted(model_->uncounted());
   foot_->setVisible(in_all > 0);
   shown_count_->setText(shown == in_all ? tr("%n kegs", nullptr, in_all)
                                         : tr("%1 of %2 kegs").arg(shown).arg(in_all));

@@ -9,6 +9,7 @@
 #include <QResizeEvent>
 #include <QSplitter>
 #include <QStackedWidget>
+#include <QStyledItemDelegate>
 #include <QTableWidget>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -27,6 +28,19 @@ namespace ullage::ui {
 namespace {
 
 constexpr int side_by_side_from = 1020;
+constexpr int row_padding = 14;
+
+// Rows of two lines of text run into each other without a line between them.
+class RuledRows : public QStyledItemDelegate {
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+  void paint(QPainter* painter, const QStyleOptionViewItem& option,
+             const QModelIndex& index) const override {
+    QStyledItemDelegate::paint(painter, option, index);
+    painter->fillRect(QRect(option.rect.left(), option.rect.bottom(), option.rect.width(), 1),
+                      theme_of(option.palette).line);
+  }
+};
 
 struct LineColumn {
   enum : int { tap, beer, pressure, glass, cleaning, state, count };
@@ -64,7 +78,7 @@ void LinesPage::resizeEvent(QResizeEvent* event) {
   const bool beside = event->size().width() >= side_by_side_from;
   splitter_->setOrientation(beside ? Qt::Horizontal : Qt::Vertical);
   if (beside) {
-    const int right = std::clamp(event->size().width() * 2 / 5, 420, 560);
+    const int right = std::clamp(event->size().width() * 3 / 8, 420, 560);
     splitter_->setSizes({event->size().width() - right, right});
   }
   // The rows' heights follow from the columns' widths, which Qt sets only now.
@@ -83,6 +97,9 @@ void LinesPage::fit_rows() {
   table_->setColumnWidth(LineColumn::beer,
                          std::clamp(table_->columnWidth(LineColumn::beer), 80, 180));
   table_->resizeRowsToContents();
+  for (int row = 0; row < table_->rowCount(); ++row) {
+    table_->setRowHeight(row, table_->rowHeight(row) + row_padding);
+  }
 }
 
 void LinesPage::build() {
@@ -116,6 +133,7 @@ void LinesPage::build() {
   all->setSpacing(space::m);
   all->addLayout(header);
   all->addWidget(stack_, 1);
+  table_->setFocus();  // what the keyboard comes to with the page
 }
 
 QTableWidget* LinesPage::build_table() {
@@ -132,6 +150,7 @@ QTableWidget* LinesPage::build_table() {
   table->setShowGrid(false);
   table->setWordWrap(true);
   table->setFrameShape(QFrame::NoFrame);
+  table->setItemDelegate(new RuledRows(table));
   table->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
   table->setIconSize(QSize(small_icon, small_icon));
   QHeaderView* head = table->horizontalHeader();

@@ -10,6 +10,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QStackedWidget>
+#include <QStyledItemDelegate>
 #include <QTableView>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -35,6 +36,18 @@ QDate day_of_log(const cellar::Facade& of) {
   return QDate(1970, 1, 1).addDays(today.time_since_epoch().count());
 }
 
+// Rows are chosen whole; a ring around one cell of them would say otherwise.
+class WholeRows : public QStyledItemDelegate {
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+
+ protected:
+  void initStyleOption(QStyleOptionViewItem* option, const QModelIndex& index) const override {
+    QStyledItemDelegate::initStyleOption(option, index);
+    option->state.setFlag(QStyle::State_HasFocus, false);
+  }
+};
+
 }  // namespace
 
 LogPage::LogPage(const Context& context, QWidget* parent) : QWidget(parent), context_(context) {
@@ -57,6 +70,7 @@ LogPage::LogPage(const Context& context, QWidget* parent) : QWidget(parent), con
   connect(table_, &QAbstractItemModel::modelReset, this, &LogPage::show_selection);
   update_empty_state();
   show_selection();
+  view_->setFocus();  // what the keyboard comes to with the page
 }
 
 LogPage::~LogPage() = default;
@@ -97,6 +111,7 @@ QWidget* LogPage::build_filters() {
   words_->setObjectName(QStringLiteral("log_words"));
   words_->setPlaceholderText(tr("Find words"));
   words_->setClearButtonEnabled(true);
+  words_->setMinimumWidth(96);
   words_->setAccessibleName(tr("Find words in the log"));
   about_ = new QComboBox;
   about_->setObjectName(QStringLiteral("log_about"));
@@ -114,8 +129,8 @@ QWidget* LogPage::build_filters() {
     edit->setCalendarPopup(true);
     edit->setDisplayFormat(QStringLiteral("d MMM yyyy"));
     edit->setAccessibleName(name);
-    edit->setMinimumWidth(132);
-    edit->setEnabled(false);
+    edit->setMinimumWidth(120);
+    edit->setVisible(false);  // room for the words to find
     connect(edit, &QDateEdit::dateChanged, this, &LogPage::apply_filter);
     return edit;
   };
@@ -135,8 +150,8 @@ QWidget* LogPage::build_filters() {
   connect(group_, &QComboBox::currentIndexChanged, this, &LogPage::apply_filter);
   connect(struck_, &QCheckBox::toggled, this, &LogPage::apply_filter);
   connect(between_, &QCheckBox::toggled, this, [this](bool on) {
-    from_->setEnabled(on);
-    to_->setEnabled(on);
+    from_->setVisible(on);
+    to_->setVisible(on);
     apply_filter();
   });
   return filters;
@@ -152,6 +167,7 @@ QWidget* LogPage::build_table() {
   view_->setTabKeyNavigation(false);
   view_->setShowGrid(false);
   view_->setWordWrap(false);
+  view_->setItemDelegate(new WholeRows(view_));
   view_->verticalHeader()->hide();
   view_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   view_->verticalHeader()->setDefaultSectionSize(30);
@@ -160,9 +176,9 @@ QWidget* LogPage::build_table() {
   columns->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
   columns->setSectionResizeMode(LogTable::what, QHeaderView::Stretch);
   view_->setColumnWidth(LogTable::when, 140);
-  view_->setColumnWidth(LogTable::about, 176);
+  view_->setColumnWidth(LogTable::about, 164);
   view_->setColumnWidth(LogTable::by, 52);
-  view_->setColumnWidth(LogTable::standing, 136);
+  view_->setColumnWidth(LogTable::standing, 118);
   connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
           &LogPage::show_selection);
   empty_ = new EmptyState(Icon::log, tr("Nothing matches"),
@@ -223,8 +239,8 @@ void LogPage::clear_filter() {
   about_->setCurrentIndex(0);
   group_->setCurrentIndex(0);
   between_->setChecked(false);
-  from_->setEnabled(false);
-  to_->setEnabled(false);
+  from_->setVisible(false);
+  to_->setVisible(false);
   struck_->setChecked(true);
   apply_filter();
 }
@@ -290,7 +306,9 @@ void LogPage::show_selection() {
   if (const cellar::Entry* later = context_.cellar.journal().replaced_by(entry->header.id)) {
     text += tr(". Corrected by entry %1").arg(later->header.sequence);
   }
-  detail_->setText(text);
+  // In full: the row may be too short for it.
+  const QModelIndex what = view_->currentIndex().siblingAtColumn(LogTable::what);
+  detail_->setText(what.data().toString() + QLatin1Char('\n') + text);
 }
 
 void LogPage::tell(const cellar::Outcome<cellar::ActId>& outcome, const QString& done) {

@@ -3,10 +3,12 @@
 
 #include <QAbstractButton>
 #include <QComboBox>
+#include <QDialog>
 #include <QDialogButtonBox>
 #include <QLineEdit>
 #include <QPainter>
 #include <QPainterPath>
+#include <QPushButton>
 #include <QStyleOption>
 #include <QVariant>
 
@@ -20,11 +22,13 @@ namespace {
 constexpr auto role_property = "ullage_role";
 constexpr auto segment_property = "ullage_segment";
 constexpr int button_padding = 14;
+constexpr int quiet_padding = 8;  // no border to keep away from
 constexpr int field_padding = 8;
 constexpr int chevron_room = 28;
 constexpr int scroll_bar_extent = 12;
 constexpr int header_height = 30;
 constexpr int menu_item_height = 30;
+constexpr int popup_row_height = 26;
 constexpr int indicator_side = 18;
 constexpr int tool_button_side = 32;
 
@@ -33,6 +37,11 @@ constexpr int tool_button_side = 32;
 void set_role(QAbstractButton* button, ButtonRole role) {
   button->setProperty(role_property, static_cast<int>(role));
   button->update();
+}
+
+void make_default(QPushButton* button) {
+  set_role(button, ButtonRole::primary);
+  button->setDefault(true);
 }
 
 ButtonRole role_of(const QWidget* widget) {
@@ -161,6 +170,16 @@ void Style::drawComplexControl(ComplexControl control, const QStyleOptionComplex
 int Style::pixelMetric(PixelMetric metric, const QStyleOption* option,
                        const QWidget* widget) const {
   switch (metric) {
+    case PM_LayoutLeftMargin:
+    case PM_LayoutRightMargin:
+      return qobject_cast<const QDialog*>(widget)
+                 ? space::xl
+                 : QProxyStyle::pixelMetric(metric, option, widget);
+    case PM_LayoutTopMargin:
+    case PM_LayoutBottomMargin:
+      return qobject_cast<const QDialog*>(widget)
+                 ? space::l
+                 : QProxyStyle::pixelMetric(metric, option, widget);
     case PM_ScrollBarExtent:
       return scroll_bar_extent;
     case PM_ScrollView_ScrollBarSpacing:
@@ -222,14 +241,23 @@ QSize Style::sizeFromContents(ContentsType type, const QStyleOption* option, con
       }
       return size;
     case CT_PushButton:
-      return {std::max(contents.width() + 2 * button_padding, control_height),
-              std::max(contents.height() + 2 * space::s, control_height)};
+      return {
+          std::max(contents.width() +
+                       2 * (role_of(widget) == ButtonRole::quiet ? quiet_padding : button_padding),
+                   control_height),
+          std::max(contents.height() + 2 * space::s, control_height)};
     case CT_ComboBox:
       return {size.width() + space::m, std::max(size.height(), control_height)};
     case CT_ToolButton:
       return size.expandedTo(QSize(tool_button_side, tool_button_side));
     case CT_HeaderSection:
       size.setHeight(std::max(size.height(), header_height));
+      return size;
+    case CT_ItemViewItem:
+      // The choices of a drop-down list are targets like those of a menu.
+      if (widget && widget->window()->windowType() == Qt::Popup) {
+        size.setHeight(std::max(size.height(), popup_row_height));
+      }
       return size;
     case CT_MenuItem:
       if (const auto* item = qstyleoption_cast<const QStyleOptionMenuItem*>(option);

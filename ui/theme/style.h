@@ -8,6 +8,7 @@
 #include <QProxyStyle>
 
 class QAbstractButton;
+class QPushButton;
 class QRectF;
 
 namespace ullage::ui {
@@ -43,6 +44,8 @@ void set_segment(QAbstractButton*, Segment);
 
 enum class ButtonRole { plain, primary, danger, quiet };
 void set_role(QAbstractButton*, ButtonRole);
+// The one that Enter presses: it is filled, so that people see which.
+void make_default(QPushButton*);
 [[nodiscard]] ButtonRole role_of(const QWidget*);
 
 // Two pixels around what has the keyboard. On a filled control the ring lies

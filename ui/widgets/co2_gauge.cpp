@@ -19,8 +19,7 @@ QColor mark_colour(const Co2View& co2, const Theme& theme) {
 
 QRectF co2_gauge_rect(const QRectF& cell, const CellStyle& style) {
   if (style.compact) {
-    return QRectF(cell.left() + cell_margin, cell.top() + 2, cell.width() * 0.46,
-                  cell.height() - 4);
+    return QRectF(cell.left() + cell_margin, cell.top() + 2, cell.width() * 0.4, cell.height() - 4);
   }
   const qreal baseline = second_baseline(cell, style);
   return QRectF(cell.left() + cell_margin, baseline - 11, cell.width() - (2 * cell_margin), 14);

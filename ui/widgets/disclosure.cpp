@@ -53,6 +53,7 @@ void Disclosure::show_open() {
   const bool open = toggle_->isChecked();
   toggle_->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
   inside_->setVisible(open);
+  emit opened(open);
 }
 
 }  // namespace ullage::ui

@@ -21,6 +21,9 @@ class Disclosure : public QWidget {
   void set_open(bool);
   [[nodiscard]] bool is_open() const { return toggle_->isChecked(); }
 
+ signals:
+  void opened(bool open);
+
  private:
   void show_open();
   QString word_;

@@ -69,6 +69,11 @@ void EntityPicker::choose(std::optional<cellar::Uuid> uuid) {
   emit changed();
 }
 
+bool EntityPicker::offers(const cellar::Uuid& uuid) const {
+  return std::any_of(rows_.begin(), rows_.end(),
+                     [&](const Choice& choice) { return choice.uuid == uuid; });
+}
+
 void EntityPicker::take(std::optional<cellar::Uuid> uuid) {
   const bool news = uuid != chosen_;
   chosen_ = uuid;

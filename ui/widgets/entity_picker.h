@@ -38,6 +38,8 @@ class EntityPicker : public QWidget {
   void set_required(bool required) { required_ = required; }
   [[nodiscard]] std::optional<cellar::Uuid> chosen() const { return chosen_; }
   void choose(std::optional<cellar::Uuid>);
+  // Whether it is among the rows.
+  [[nodiscard]] bool offers(const cellar::Uuid&) const;
   [[nodiscard]] QString fault() const;
   void show_fault();
   void set_refusal(const QString&);

@@ -45,10 +45,20 @@ void ChoiceBar::build_buttons(const QStringList& words) {
     layout()->addWidget(button);
   }
   static_cast<QHBoxLayout*>(layout())->addStretch(1);
-  if (!words.isEmpty()) setFocusProxy(group_->button(0));
+  stop_tab_at_choice();
   connect(group_, &QButtonGroup::idToggled, this, [this](int, bool on) {
+    stop_tab_at_choice();
     if (on) emit changed();
   });
+}
+
+// Tab comes to what is chosen, arrows go on from there. Qt would stop at the first.
+void ChoiceBar::stop_tab_at_choice() {
+  QAbstractButton* at = group_->checkedButton() ? group_->checkedButton() : group_->button(0);
+  for (QAbstractButton* button : group_->buttons()) {
+    button->setFocusPolicy(button == at ? Qt::StrongFocus : Qt::ClickFocus);
+  }
+  setFocusProxy(at);
 }
 
 int ChoiceBar::index() const { return combo_ ? combo_->currentIndex() : group_->checkedId(); }

@@ -36,6 +36,7 @@ class ChoiceBar : public QWidget {
 
  private:
   void build_buttons(const QStringList& words);
+  void stop_tab_at_choice();
   QButtonGroup* group_ = nullptr;
   QComboBox* combo_ = nullptr;
   QString name_;

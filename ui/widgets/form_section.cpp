@@ -6,7 +6,9 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPainter>
+#include <QPushButton>
 #include <QVBoxLayout>
+#include <map>
 
 #include "ui/theme/icons.h"
 #include "ui/theme/theme.h"
@@ -18,6 +20,13 @@ namespace ullage::ui {
 namespace {
 constexpr int label_column_width = 150;
 constexpr int caution_bar = 3;
+constexpr int value_share = 3;  // of the row's width, beside its error
+constexpr int error_share = 2;
+
+// Level with the first line of a field, also when a sentence opens below it.
+void level_with_field(QLabel* words) {
+  words->setContentsMargins(0, (control_height - words->fontMetrics().height()) / 2, 0, 0);
+}
 }  // namespace
 
 Caution::Caution(const QString& sentence, Weight weight, QWidget* parent)
@@ -70,6 +79,42 @@ FormSection::FormSection(const QString& heading, QWidget* parent) : QWidget(pare
   column->addStretch(1);  // spare height goes below the rows, not between them
 }
 
+QWidget* with_error(QWidget* value, QWidget* error, const QString& error_name) {
+  auto* pair = new QWidget;
+  auto* row = new QHBoxLayout(pair);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(space::s);
+  auto* between = new InkLabel(QStringLiteral("±"), TextRole::body, Ink::secondary, pair);
+  level_with_field(between);
+  focus_target(error)->setAccessibleName(error_name);
+  row->addWidget(value, value_share, Qt::AlignTop);
+  row->addWidget(between, 0, Qt::AlignTop);
+  row->addWidget(error, error_share, Qt::AlignTop);
+  pair->setFocusProxy(value);
+  return pair;
+}
+
+void drop_shared_mnemonics(QWidget& dialog) {
+  std::map<QChar, QString> taken;
+  const auto letter_of = [](const QString& text) {
+    const auto at = text.indexOf(QLatin1Char('&'));
+    return at < 0 || at + 1 >= text.size() ? QChar() : text.at(at + 1).toLower();
+  };
+  for (const QPushButton* button : dialog.findChildren<QPushButton*>()) {
+    const QChar letter = letter_of(button->text());
+    if (!letter.isNull()) taken.emplace(letter, button->text());
+  }
+  for (QLabel* label : dialog.findChildren<QLabel*>()) {
+    const QChar letter = label->buddy() ? letter_of(label->text()) : QChar();
+    if (letter.isNull()) continue;
+    // Rows that take turns (a bias of pressure, of weight) may say the same.
+    const auto [first, fresh] = taken.emplace(letter, label->text());
+    if (!fresh && first->second != label->text()) {
+      label->setText(label->text().remove(QLatin1Char('&')));
+    }
+  }
+}
+
 QWidget* focus_target(QWidget* field) {
   QWidget* target = field;
   while (target->focusProxy()) target = target->focusProxy();
@@ -81,8 +126,7 @@ QLabel* FormSection::add(const QString& label, QWidget* field, const QString& hi
   auto* words = new InkLabel(label, TextRole::body, Ink::text, this);
   words->setBuddy(focus_target(field));
   words->setWordWrap(true);
-  // Level with the first line of the field, also when a sentence opens below it.
-  words->setContentsMargins(0, (control_height - words->fontMetrics().height()) / 2, 0, 0);
+  level_with_field(words);
   const QString name = QString(label).remove('&');
   if (auto* bar = qobject_cast<ChoiceBar*>(field)) {
     bar->set_name(name);

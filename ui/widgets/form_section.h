@@ -53,6 +53,14 @@ class FormSection : public QWidget {
   QLabel* heading_;
 };
 
+// "2.4 ± 0.2": a value and its error beside each other, for one row of a form. The
+// error is spoken as `error_name`.
+[[nodiscard]] QWidget* with_error(QWidget* value, QWidget* error, const QString& error_name);
+
+// No letter is underlined twice in a dialog: Alt and that letter would only go from
+// one to the other. Buttons keep theirs, then the labels from above.
+void drop_shared_mnemonics(QWidget& dialog);
+
 // What a label may be pinned to: the widget inside an editor that takes focus.
 [[nodiscard]] QWidget* focus_target(QWidget* field);
 

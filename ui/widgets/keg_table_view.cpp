@@ -24,9 +24,9 @@ struct ColumnPlan {
 };
 using ColumnPlans = std::array<ColumnPlan, keg_column_count>;
 constexpr ColumnPlans comfortable_plan = {
-    {{58, 0}, {128, 0.2}, {138, 0}, {124, 0.05}, {170, 0.55}, {186, 0.2}}};
+    {{58, 0}, {146, 0.2}, {134, 0}, {120, 0.05}, {190, 0.55}, {200, 0.2}}};
 constexpr ColumnPlans compact_plan = {
-    {{52, 0}, {150, 0.3}, {108, 0}, {156, 0.05}, {130, 0.35}, {230, 0.3}}};
+    {{52, 0}, {146, 0.3}, {130, 0}, {180, 0}, {130, 0.35}, {214, 0.35}}};
 
 constexpr int comfortable_row = 56;
 constexpr int roomiest_compact_row = 28;

@@ -4,6 +4,7 @@
 #include <QEvent>
 #include <QLineEdit>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/preferences.h"
 #include "ui/widgets/field_message.h"
@@ -72,6 +73,7 @@ void QuantityEdit::on_typed() {
     reading_fault_ = take_text(edit_->text());
     if (!reading_fault_.isEmpty()) take_nothing();
   }
+  place_unit();
   say();
   emit changed();
 }
@@ -99,7 +101,6 @@ void QuantityEdit::render() {
 
 void QuantityEdit::refresh_last() {
   edit_->setPlaceholderText(last_text());
-  unit_->setText(shown_unit());
   place_unit();
 }
 
@@ -115,7 +116,12 @@ void QuantityEdit::say() {
   }
 }
 
+// The field's own unit steps back when the text brings one: "500 g" in a field of kg.
 void QuantityEdit::place_unit() {
+  const QString typed = edit_->text();
+  const bool brings_one =
+      std::any_of(typed.begin(), typed.end(), [](QChar c) { return c.isLetter(); });
+  unit_->setText(brings_one ? QString() : shown_unit());
   unit_->adjustSize();
   const QSize size = unit_->sizeHint();
   const int room = unit_->text().isEmpty() ? 0 : size.width() + unit_margin;

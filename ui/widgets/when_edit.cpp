@@ -121,7 +121,7 @@ DateEdit::DateEdit(const cellar::Facade& cellar, QWidget* parent)
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
   edit_->setMinimumWidth(date_field_width);
-  edit_->setPlaceholderText(tr("24 Nov"));
+  edit_->setPlaceholderText(tr("such as 24 Nov"));
   column->addWidget(edit_);
   column->addWidget(below_);
   setFocusProxy(edit_);

@@ -24,7 +24,7 @@ FormSpec received_spec() {
            {"thermometer", QT_TRANSLATE_NOOP("Forms", "Thermometer"), Use::remembered},
            {"beer_volume_m3", QT_TRANSLATE_NOOP("Forms", "&Volume"), Use::typed,
             QT_TRANSLATE_NOOP("Forms", "Nominal when left open.")},
-           {"co2_g_per_l", QT_TRANSLATE_NOOP("Forms", "C&O2 as supplied"), Use::typed,
+           {"co2_g_per_l", QT_TRANSLATE_NOOP("Forms", "C&O₂ as supplied"), Use::typed,
             QT_TRANSLATE_NOOP("Forms", "If the supplier states it.")},
            {"co2_half_width_g_per_l", QT_TRANSLATE_NOOP("Forms", "Give or take")},
            {"seal_intact", QT_TRANSLATE_NOOP("Forms", "Seal intact")}},

@@ -9,6 +9,8 @@
 #include "ui/dialogs/forms/form_memory.h"
 #include "ui/dialogs/forms/form_words.h"
 #include "ui/preferences.h"
+#include "ui/widgets/disclosure.h"
+#include "ui/widgets/entity_picker.h"
 #include "ui/widgets/form_section.h"
 
 namespace ullage::ui {
@@ -43,6 +45,8 @@ EntryFields::EntryFields(const Context& context, const cellar::Payload& start,
   add_rows();
   built_ = true;
   show_rows();
+  // What is still to be filled in is not hidden, nor what somebody came to correct.
+  open_further(how == Start::as_given || asks_further());
   offer_readings();
 }
 
@@ -58,17 +62,43 @@ FieldBinding* EntryFields::binding(std::string_view column) const {
   return at == bindings_.end() ? nullptr : at->get();
 }
 
+// The field right behind it that tells how far off its value may be.
+const FieldSpec* EntryFields::error_of(const FieldSpec& field) const {
+  const FieldSpec* next = &field + 1;
+  if (next >= spec_.fields.data() + spec_.fields.size()) return nullptr;
+  const bool error = next->column.find("_half_width_") != std::string_view::npos;
+  const FieldBinding* bound = binding(next->column);
+  return error && bound && bound->widget() && next->further == field.further ? next : nullptr;
+}
+
+void EntryFields::add_row(const FieldSpec& field, QWidget* widget) {
+  const report::RegionalWords words = context_.preferences.words();
+  // A tick box carries its own words.
+  const bool tick = qobject_cast<QCheckBox*>(widget) != nullptr;
+  QWidget* cell = widget;
+  if (const FieldSpec* error = error_of(field)) {
+    const QString name = regional(form_words(error->label), words).remove(QLatin1Char('&'));
+    cell = with_error(widget, binding(error->column)->widget(), name);
+  }
+  rows_->add(tick ? QString() : regional(form_words(field.label), words), cell,
+             regional(form_words(field.hint), words));
+}
+
 void EntryFields::add_rows() {
+  const FieldSpec* done = nullptr;
   for (const FieldSpec& field : spec_.fields) {
     FieldBinding* bound = binding(field.column);
     QWidget* widget = bound ? bound->widget() : nullptr;
     if (!widget) continue;
     widget->setObjectName(QString::fromUtf8(field.column.data()));
-    // A tick box carries its own words.
-    const bool tick = qobject_cast<QCheckBox*>(widget) != nullptr;
-    const report::RegionalWords words = context_.preferences.words();
-    rows_->add(tick ? QString() : regional(form_words(field.label), words), widget,
-               regional(form_words(field.hint), words));
+    if (&field == done) continue;  // stands beside its value
+    if (field.further && !further_) {
+      further_ = new Disclosure(tr("Further figures"), {});
+      rows_->add_wide(further_);
+      connect(further_, &Disclosure::opened, this, [this] { show_rows(); });
+    }
+    done = error_of(field);
+    add_row(field, widget);
   }
 }
 
@@ -79,11 +109,34 @@ bool EntryFields::on_show(const FieldSpec& field) const {
 
 void EntryFields::show_rows() {
   const cellar::Payload now = payload();
+  const bool all = !further_ || further_->is_open();
   for (const FieldSpec& field : spec_.fields) {
     const FieldBinding* bound = binding(field.column);
-    if (field.shown_if && bound && bound->widget()) {
-      rows_->set_row_visible(bound->widget(), field.shown_if(now));
-    }
+    if (!bound || !bound->widget() || (!field.shown_if && !field.further)) continue;
+    rows_->set_row_visible(bound->widget(),
+                           (!field.shown_if || field.shown_if(now)) && (all || !field.further));
+  }
+}
+
+bool EntryFields::asks_further() const {
+  return std::any_of(spec_.fields.begin(), spec_.fields.end(), [&](const FieldSpec& field) {
+    return field.further && on_show(field) && !binding(field.column)->fault().isEmpty();
+  });
+}
+
+void EntryFields::open_further(bool open) {
+  if (further_) further_->set_open(open);
+}
+
+void EntryFields::focus_first() {
+  for (const FieldSpec& field : spec_.fields) {
+    if (!on_show(field) || field.further) continue;
+    QWidget* widget = binding(field.column)->widget();
+    // What the form is about was chosen by whoever opened it.
+    const auto* picker = qobject_cast<EntityPicker*>(widget);
+    if (picker && picker->chosen()) continue;
+    focus_target(widget)->setFocus();
+    return;
   }
 }
 
@@ -119,6 +172,7 @@ bool EntryFields::show_faults() {
     FieldBinding* bound = binding(field.column);
     if (bound->fault().isEmpty()) continue;
     bound->show_fault();
+    if (field.further) open_further(true);
     if (!any) focus_target(bound->widget())->setFocus();
     any = true;
   }
@@ -129,13 +183,21 @@ bool EntryFields::refuse(const std::string& column, const QString& sentence) {
   FieldBinding* bound = binding(column);
   if (!bound || !bound->widget()) return false;
   bound->refuse(sentence);
+  open_if_further(column);
   return true;
+}
+
+void EntryFields::open_if_further(std::string_view column) {
+  const auto at = std::find_if(spec_.fields.begin(), spec_.fields.end(),
+                               [&](const FieldSpec& field) { return field.column == column; });
+  if (at != spec_.fields.end() && at->further) open_further(true);
 }
 
 void EntryFields::refuse_typed(const std::string& column, const QString& sentence) {
   FieldBinding* bound = binding(column);
   if (bound && bound->widget() && !bound->blank() && bound->fault().isEmpty()) {
     bound->refuse(sentence);
+    open_if_further(column);
   }
 }
 

@@ -15,6 +15,7 @@
 
 namespace ullage::ui {
 
+class Disclosure;
 class FormSection;
 
 class EntryFields : public QWidget {
@@ -37,6 +38,11 @@ class EntryFields : public QWidget {
   // its last readings.
   void set_subject(const cellar::SubjectRef& subject);
 
+  // The keyboard to the first field that is still to be answered.
+  void focus_first();
+  // Shows or hides the rows that most people leave as they stand.
+  void open_further(bool open);
+
   // Shows every fault of the rows on show; true when there is one. The first
   // faulty field takes the focus.
   bool show_faults();
@@ -53,8 +59,12 @@ class EntryFields : public QWidget {
  private:
   [[nodiscard]] FieldBinding* binding(std::string_view column) const;
   [[nodiscard]] bool on_show(const FieldSpec& field) const;
+  [[nodiscard]] const FieldSpec* error_of(const FieldSpec& field) const;
   void add_rows();
+  void add_row(const FieldSpec& field, QWidget* widget);
   void show_rows();
+  void open_if_further(std::string_view column);
+  [[nodiscard]] bool asks_further() const;
   void offer_readings();
 
   Context context_;
@@ -62,6 +72,7 @@ class EntryFields : public QWidget {
   cellar::Payload like_;
   Bindings bindings_;
   FormSection* rows_ = nullptr;
+  Disclosure* further_ = nullptr;  // null when no field is behind it
   bool built_ = false;
 };
 

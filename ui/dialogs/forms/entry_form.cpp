@@ -16,6 +16,7 @@
 #include "ui/dialogs/leave_guard.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
+#include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
 #include "ui/widgets/form_section.h"
@@ -81,12 +82,16 @@ void EntryForm::build(const cellar::Payload& start, EntryFields::Start fresh) {
   all->addStretch(1);
 
   auto* scroll = scrolled(inside);
+  never_squeeze(*inside);
+  auto* whole = new QVBoxLayout(this);
+  whole->setContentsMargins(0, 0, 0, 0);
+  whole->addWidget(scroll, 1);  // before the buttons, so that Tab comes to them last
 
   auto* buttons = new QDialogButtonBox(this);
   log_ = buttons->addButton(corrects_ ? tr("&Log the correction") : tr("&Log it"),
                             QDialogButtonBox::AcceptRole);
   log_->setObjectName(QStringLiteral("log_it"));
-  log_->setDefault(true);
+  make_default(log_);
   buttons->addButton(QDialogButtonBox::Cancel);
   connect(buttons, &QDialogButtonBox::accepted, this, &EntryForm::log);
   connect(buttons, &QDialogButtonBox::rejected, this, &EntryForm::reject);
@@ -98,13 +103,12 @@ void EntryForm::build(const cellar::Payload& start, EntryFields::Start fresh) {
   foot->addWidget(refusal_);
   foot->addWidget(buttons);
 
-  auto* whole = new QVBoxLayout(this);
-  whole->setContentsMargins(0, 0, 0, 0);
-  whole->addWidget(scroll, 1);
   whole->addLayout(foot);
   inside->adjustSize();
   resize_within_screen(*this, {std::max(640, scroll->minimumWidth()),
                                std::min(760, inside->sizeHint().height() + 110)});
+  drop_shared_mnemonics(*this);
+  fields_->focus_first();
 }
 
 void EntryForm::add_pieces(QVBoxLayout& all, const cellar::Payload& start) {

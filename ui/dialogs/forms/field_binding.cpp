@@ -147,27 +147,22 @@ std::unique_ptr<TypedBinding<T>> quantity_binding(const EditorFor& as) {
 }
 
 // A picker whose last row registers what is missing, in a form of its own, and
-// picks it: who begins has no beer and no batch yet.
+// picks it: who begins has no beer, no place and no gauge yet.
 template <class T, class Picker, class Record, class NewId>
 std::unique_ptr<TypedBinding<T>> pick_or_add(const EditorFor& as, const QString& words,
-                                             const char* form, NewId Record::* id,
-                                             std::vector<Record> cellar::CellarStatus::* known) {
+                                             NewId Record::* id) {
   auto* picker = new Picker(as.context);
   picker->set_add(words);
-  QObject::connect(picker, &EntityPicker::add_asked, picker,
-                   [picker, context = as.context, form, id, known](const QString& typed) {
-                     Record fresh;
-                     fresh.*id = context.cellar.fresh<NewId>();
-                     fresh.name = s(typed);
-                     const NewId wanted = fresh.*id;
-                     context.navigator.open_task({form, {}, Payload(fresh), {}});
-                     const auto status = context.cellar.status();
-                     const std::vector<Record>& now = (*status).*known;
-                     if (std::any_of(now.begin(), now.end(),
-                                     [&](const Record& each) { return each.*id == wanted; })) {
-                       picker->set_value(wanted);
-                     }
-                   });
+  QObject::connect(
+      picker, &EntityPicker::add_asked, picker,
+      [picker, context = as.context, id](const QString& typed) {
+        Record fresh;
+        fresh.*id = context.cellar.fresh<NewId>();
+        fresh.name = s(typed);
+        const NewId wanted = fresh.*id;
+        context.navigator.open_task({std::string(Record::kind), {}, Payload(fresh), {}});
+        if (picker->offers(wanted.uuid)) picker->set_value(wanted);
+      });
   return std::make_unique<EditBinding<T, Picker>>(picker, as);
 }
 
@@ -177,22 +172,22 @@ std::unique_ptr<TypedBinding<T>> picker_binding(const EditorFor& as) {
   if constexpr (std::is_same_v<B, KegId>) {
     return pick<T, KegPicker>(as);
   } else if constexpr (std::is_same_v<B, BeerId>) {
-    return pick_or_add<T, BeerPicker>(as, QObject::tr("New beer…"), "beer_record",
-                                      &BeerRecord::beer, &CellarStatus::beers);
+    return pick_or_add<T, BeerPicker>(as, QObject::tr("New beer…"), &BeerRecord::beer);
   } else if constexpr (std::is_same_v<B, BatchId>) {
-    return pick_or_add<T, BatchPicker>(as, QObject::tr("New batch…"), "batch_record",
-                                       &BatchRecord::batch, &CellarStatus::batches);
+    return pick_or_add<T, BatchPicker>(as, QObject::tr("New batch…"), &BatchRecord::batch);
   } else if constexpr (std::is_same_v<B, PlaceId>) {
-    return pick<T, PlacePicker>(as);
+    return pick_or_add<T, PlacePicker>(as, QObject::tr("New place…"), &PlaceRecord::place);
   } else if constexpr (std::is_same_v<B, LineId>) {
-    return pick<T, LinePicker>(as);
+    return pick_or_add<T, LinePicker>(as, QObject::tr("New line…"), &LineRecord::line);
   } else if constexpr (std::is_same_v<B, BottleId>) {
-    return pick<T, BottlePicker>(as);
+    return pick_or_add<T, BottlePicker>(as, QObject::tr("New gas bottle…"), &BottleRecord::bottle);
   } else if constexpr (std::is_same_v<B, RegulatorId>) {
-    return pick<T, RegulatorPicker>(as);
+    return pick_or_add<T, RegulatorPicker>(as, QObject::tr("New regulator…"),
+                                           &RegulatorRecord::regulator);
   } else {
     static_assert(std::is_same_v<B, InstrumentId>);
-    return pick<T, InstrumentPicker>(as);
+    return pick_or_add<T, InstrumentPicker>(as, QObject::tr("New instrument…"),
+                                            &InstrumentRecord::instrument);
   }
 }
 
@@ -285,6 +280,8 @@ void clear_unstated(const Payload& payload, const Bindings& bindings) {
     if constexpr (units::Quantity<T> && !std::is_same_v<T, MoleFraction>) {
       const T& unstated = *static_cast<const T*>(defaults.at(i));
       if (units::to_magnitude(field) == units::to_magnitude(unstated)) bindings[i]->clear();
+    } else if constexpr (std::is_same_v<T, Date>) {
+      if (field == T{}) bindings[i]->clear();  // else it would say 1970
     }
     ++i;
   });

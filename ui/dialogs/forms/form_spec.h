@@ -30,7 +30,14 @@ struct FieldSpec {
   bool required = false;  // of a field that the payload lets be absent
   // Whether the row makes sense, given the rest; always when empty.
   std::function<bool(const cellar::Payload&)> shown_if = {};
+  // Behind "Further figures": most people leave it as it stands.
+  bool further = false;
 };
+
+[[nodiscard]] inline FieldSpec further(FieldSpec field) {
+  field.further = true;
+  return field;
+}
 
 enum class CautionWeight { none, caution, danger };
 

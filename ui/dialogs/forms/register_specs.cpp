@@ -98,26 +98,27 @@ FormSpec line_spec() {
 }
 
 FormSpec keg_spec() {
-  return {"keg_record",
-          QT_TRANSLATE_NOOP("Forms", "Keg"),
-          QT_TRANSLATE_NOOP("Forms", "register keg"),
-          {{"keg", "", Use::hidden},
-           {"tag", QT_TRANSLATE_NOOP("Forms", "&Tag")},
-           {"keg_kind", QT_TRANSLATE_NOOP("Forms", "&Kind")},
-           {"nominal_m3", QT_TRANSLATE_NOOP("Forms", "&Nominal volume")},
-           {"brimful_m3", QT_TRANSLATE_NOOP("Forms", "&Brimful volume"), Use::typed,
-            QT_TRANSLATE_NOOP("Forms", "Filled to the brim with water.")},
-           {"brimful_half_width_m3", QT_TRANSLATE_NOOP("Forms", "Give or take")},
-           {"tare_kg", QT_TRANSLATE_NOOP("Forms", "Ta&re"), Use::typed,
-            QT_TRANSLATE_NOOP("Forms", "Empty weight. Weigh it: that narrows every level.")},
-           {"tare_half_width_kg", QT_TRANSLATE_NOOP("Forms", "Give or take")},
-           {"rated_pressure_pa", QT_TRANSLATE_NOOP("Forms", "Rated &pressure"), Use::typed,
-            QT_TRANSLATE_NOOP("Forms", "As stamped on the keg.")},
-           {"coupler", QT_TRANSLATE_NOOP("Forms", "&Coupler or posts")},
-           {"owner", QT_TRANSLATE_NOOP("Forms", "&Owner")},
-           {"deposit_minor", "", Use::hidden},
-           {"place", QT_TRANSLATE_NOOP("Forms", "P&lace")},
-           {"in_use", QT_TRANSLATE_NOOP("Forms", "In use")}}};
+  return {
+      "keg_record",
+      QT_TRANSLATE_NOOP("Forms", "Keg"),
+      QT_TRANSLATE_NOOP("Forms", "register keg"),
+      {{"keg", "", Use::hidden},
+       {"tag", QT_TRANSLATE_NOOP("Forms", "&Tag")},
+       {"keg_kind", QT_TRANSLATE_NOOP("Forms", "&Kind")},
+       {"owner", QT_TRANSLATE_NOOP("Forms", "&Owner")},
+       {"deposit_minor", "", Use::hidden},
+       {"place", QT_TRANSLATE_NOOP("Forms", "P&lace")},
+       {"in_use", QT_TRANSLATE_NOOP("Forms", "In use")},
+       further({"nominal_m3", QT_TRANSLATE_NOOP("Forms", "&Nominal volume")}),
+       further({"brimful_m3", QT_TRANSLATE_NOOP("Forms", "&Brimful volume"), Use::typed,
+                QT_TRANSLATE_NOOP("Forms", "Filled to the brim with water.")}),
+       further({"brimful_half_width_m3", QT_TRANSLATE_NOOP("Forms", "Give or take")}),
+       further({"tare_kg", QT_TRANSLATE_NOOP("Forms", "Tar&e"), Use::typed,
+                QT_TRANSLATE_NOOP("Forms", "Empty weight. Weigh it: that narrows every level.")}),
+       further({"tare_half_width_kg", QT_TRANSLATE_NOOP("Forms", "Give or take")}),
+       further({"rated_pressure_pa", QT_TRANSLATE_NOOP("Forms", "Rated &pressure"), Use::typed,
+                QT_TRANSLATE_NOOP("Forms", "As stamped on the keg.")}),
+       further({"coupler", QT_TRANSLATE_NOOP("Forms", "&Coupler or posts")})}};
 }
 
 FormSpec batch_spec() {
