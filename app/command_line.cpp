@@ -28,7 +28,8 @@ const std::map<std::string, LogBook> books = {
     {"cleaning", LogBook::cleaning}, {"temperature", LogBook::temperature},
     {"gas", LogBook::gas},           {"wastage", LogBook::wastage},
     {"custody", LogBook::custody},   {"kegs", LogBook::kegs},
-    {"round", LogBook::round},       {"recall", LogBook::recall}};
+    {"round", LogBook::round},       {"recall", LogBook::recall},
+    {"due", LogBook::due},           {"all", LogBook::all}};
 
 // CLI11 fills these while it parses.
 struct Arguments {
@@ -46,6 +47,7 @@ struct Arguments {
   WriteLog log;
   std::string book;
   bool csv = false, json = false;
+  PlanDay day;
   WriteCalendar calendar;
 };
 
@@ -108,7 +110,8 @@ CLI::App* describe_due(CLI::App& app, Arguments& a) {
       on_a_cellar(app, "due", "What is due; exit code 1 when something is overdue", a.due.cellar);
   command->add_option("--within", a.due.within_days, "Days to look ahead (14)")
       ->check(CLI::Range(0, 3660));
-  command->add_flag("--json", a.due.json, "As JSON");
+  auto* json = command->add_flag("--json", a.due.json, "As JSON");
+  command->add_flag("--csv", a.due.csv, "As CSV")->excludes(json);
   return command;
 }
 
@@ -133,7 +136,7 @@ CLI::App* describe_log(CLI::App& app, Arguments& a) {
   auto* command = app.add_subcommand("log", "A log book or list as text, PDF, CSV or JSON");
   command
       ->add_option("BOOK", a.book,
-                   "cleaning, temperature, gas, wastage, custody, kegs, round or recall")
+                   "cleaning, temperature, gas, wastage, custody, kegs, round, recall, due or all")
       ->required()
       ->check(CLI::IsMember(books, CLI::ignore_case));
   command->add_option("CELLAR", a.log.cellar, "The cellar file")->required();
@@ -144,6 +147,18 @@ CLI::App* describe_log(CLI::App& app, Arguments& a) {
   auto* csv = command->add_flag("--csv", a.csv, "As CSV")->excludes(pdf);
   command->add_flag("--json", a.json, "As JSON")->excludes(pdf)->excludes(csv);
   command->add_option("--by", a.log.by, "Initials to print on it");
+  describe_paper(*command, a);
+  return command;
+}
+
+CLI::App* describe_day(CLI::App& app, Arguments& a) {
+  auto* command =
+      on_a_cellar(app, "cleaning-day", "The list of a cleaning day as a PDF or JSON", a.day.cellar);
+  describe_pdf_or_json(*command, a.day.pdf, a);
+  command->add_option("--on", a.day.on, "Which day; the next one proposed when not said")
+      ->check(wrong_day);
+  command->add_option("--minutes", a.day.minutes, "Time at hand (180)")->check(CLI::Range(1, 1440));
+  command->add_option("--by", a.day.by, "Initials to print on it");
   describe_paper(*command, a);
   return command;
 }
@@ -210,6 +225,7 @@ std::expected<Command, SaidInstead> read_command_line(std::vector<std::string> a
   const auto* due = describe_due(app, a);
   const auto* tags = describe_tags(app, a);
   const auto* log = describe_log(app, a);
+  const auto* day = describe_day(app, a);
   const auto* calendar = describe_calendar(app, a);
   std::reverse(arguments.begin(), arguments.end());
   try {
@@ -233,6 +249,10 @@ std::expected<Command, SaidInstead> read_command_line(std::vector<std::string> a
     return a.tags;
   }
   if (log->parsed()) return log_of(a);
+  if (day->parsed()) {
+    take_paper(a.day, a);
+    return a.day;
+  }
   if (calendar->parsed()) return a.calendar;
   if (exported->parsed()) return a.exported;
   if (imported->parsed()) return a.imported;
@@ -247,6 +267,7 @@ std::string headless_commands() {
          "  ullage sheet CELLAR --pdf FILE   the status sheet as a PDF\n"
          "  ullage tags CELLAR --pdf FILE    keg tags as a PDF\n"
          "  ullage log BOOK CELLAR           a log book as text, PDF, CSV or JSON\n"
+         "  ullage cleaning-day CELLAR --pdf FILE  the list of the next cleaning day\n"
          "  ullage calendar CELLAR FILE      due work and ready dates as iCalendar\n"
          "  ullage export CELLAR FILE        the whole cellar as JSON\n"
          "  ullage import FILE CELLAR        a new cellar from such a file\n"

@@ -39,7 +39,7 @@ struct CheckCellar {
 struct TellDue {
   std::filesystem::path cellar;
   int within_days = 14;
-  bool json = false;
+  bool json = false, csv = false;
 };
 struct PrintTags {
   std::filesystem::path cellar, pdf;  // no PDF: JSON is told instead
@@ -50,7 +50,7 @@ struct PrintTags {
   ui::Paper paper = ui::Paper::a4;
   std::optional<units::DisplayUnits> units;
 };
-enum class LogBook { cleaning, temperature, gas, wastage, custody, kegs, round, recall };
+enum class LogBook { cleaning, temperature, gas, wastage, custody, kegs, round, recall, due, all };
 enum class LogForm { text, pdf, csv, json };
 struct WriteLog {
   std::filesystem::path cellar, pdf;
@@ -62,11 +62,20 @@ struct WriteLog {
   std::optional<units::DisplayUnits> units;
   std::string by;
 };
+struct PlanDay {
+  std::filesystem::path cellar, pdf;  // no PDF: JSON is told instead
+  std::string on;                     // "2026-11-24"; the day proposed first when empty
+  std::optional<int> minutes;         // at hand
+  ui::Paper paper = ui::Paper::a4;
+  std::optional<units::DisplayUnits> units;
+  std::string by;
+};
 struct WriteCalendar {
   std::filesystem::path cellar, file;  // no file: JSON is told instead
 };
-using Command = boost::variant2::variant<ShowWindow, PrintSheet, ExportCellar, ImportCellar,
-                                         CheckCellar, TellDue, PrintTags, WriteLog, WriteCalendar>;
+using Command =
+    boost::variant2::variant<ShowWindow, PrintSheet, ExportCellar, ImportCellar, CheckCellar,
+                             TellDue, PrintTags, WriteLog, PlanDay, WriteCalendar>;
 
 // Text to print instead of doing anything: help, the version, or what was wrong.
 struct SaidInstead {

@@ -27,6 +27,7 @@ struct Terminal {
 // Need a QGuiApplication too (a log, when it becomes a PDF).
 [[nodiscard]] int print_tags(const PrintTags&, CellarSession::Tools, Terminal);
 [[nodiscard]] int write_log(const WriteLog&, CellarSession::Tools, Terminal);
+[[nodiscard]] int plan_day(const PlanDay&, CellarSession::Tools, Terminal);
 [[nodiscard]] int write_calendar(const WriteCalendar&, CellarSession::Tools, Terminal);
 
 }  // namespace ullage::app

@@ -9,11 +9,13 @@
 #include "app/exit_codes.h"
 #include "app/headless_parts.h"
 #include "core/report/cellar_lists.h"
+#include "core/report/cleaning_list.h"
 #include "core/report/due_sheet.h"
 #include "core/report/names.h"
 #include "core/report/period_logs.h"
 #include "core/report/recall_list.h"
 #include "core/report/tags.h"
+#include "ui/print/cleaning_list_pages.h"
 #include "ui/print/sheet_output.h"
 #include "ui/print/table_sheet_pages.h"
 #include "ui/print/tag_pages.h"
@@ -22,6 +24,7 @@ namespace ullage::app {
 namespace {
 
 constexpr std::chrono::days usual_period{30};
+constexpr int usually_due_within = 14;  // days
 
 int write_pages(const ui::Pages& pages, const std::filesystem::path& path, const std::string& title,
                 Terminal terminal) {
@@ -79,12 +82,20 @@ std::optional<report::TableSheet> sheet_of(const WriteLog& asked, const CellarSe
       return report::gas_log(journal, status, period, speaker, asked.by);
     case LogBook::wastage:
       return report::wastage_book(journal, status, period, speaker, asked.by);
+    case LogBook::all:
+      return report::entry_log(journal, status, period, speaker, asked.by);
     case LogBook::custody:
       return report::custody_list(journal, status, speaker, asked.by);
     case LogBook::kegs:
       return report::keg_list(status, speaker, asked.by);
     case LogBook::round:
-      return report::round_sheet(status, speaker, asked.by);
+      return report::round_sheet(journal, status, speaker, asked.by);
+    case LogBook::due: {
+      const cellar::Date today = speaker.calendar->date_of(speaker.now);
+      const cellar::Date until = day_said(asked.to, today + std::chrono::days(usually_due_within));
+      return report::due_list(status, journal, speaker, static_cast<int>((until - today).count()),
+                              asked.by);
+    }
     case LogBook::recall:
       break;
   }
@@ -114,6 +125,27 @@ std::optional<std::vector<report::KegTag>> tags_asked_for(const PrintTags& asked
   return tags;
 }
 
+// With the usual cleaners: what a label on the shelf says is kept by the window.
+cellar::PlannedDay day_asked_for(const PlanDay& asked, const CellarSession& session,
+                                 const cellar::CellarStatus& status) {
+  const cellar::LocalCalendar& calendar = session.calendar();
+  cellar::PlanWishes wishes;
+  wishes.from = calendar.date_of(status.now);
+  wishes.kit = cellar::usual_kit();
+  wishes.empties = cellar::kegs_running_empty(status);
+  if (asked.minutes) wishes.time_at_hand = units::minutes(*asked.minutes);
+  const auto due = cellar::due_work(session.journal(), status, calendar);
+  if (!asked.on.empty()) {
+    return cellar::plan_cleaning_day(day_said(asked.on, wishes.from), due, status, calendar,
+                                     wishes);
+  }
+  auto proposed = cellar::propose_cleaning_days(due, status, calendar, wishes);
+  if (!proposed.empty()) return std::move(proposed.front());
+  cellar::PlannedDay none;
+  none.day = wishes.from;
+  return none;
+}
+
 }  // namespace
 
 int tell_due(const TellDue& asked, CellarSession::Tools tools, Terminal terminal) {
@@ -123,8 +155,14 @@ int tell_due(const TellDue& asked, CellarSession::Tools tools, Terminal terminal
   const report::Speaker speaker = speaker_for(**session, *status, std::nullopt);
   const auto lines = report::due_lines(*status, (*session)->journal(), speaker, asked.within_days);
   const std::string name = status->cellar ? status->cellar->name : std::string();
-  terminal.out << (asked.json ? report::json_of(lines, name, speaker.calendar->date_of(speaker.now))
-                              : report::text_of(lines));
+  if (asked.csv) {
+    terminal.out << report::csv_of(
+        report::due_list(*status, (*session)->journal(), speaker, asked.within_days, {}));
+  } else {
+    terminal.out << (asked.json
+                         ? report::json_of(lines, name, speaker.calendar->date_of(speaker.now))
+                         : report::text_of(lines));
+  }
   const bool overdue = std::any_of(lines.begin(), lines.end(),
                                    [](const report::DueLine& line) { return line.overdue; });
   return overdue ? exit_refused : exit_ok;
@@ -185,6 +223,28 @@ int write_log(const WriteLog& asked, CellarSession::Tools tools, Terminal termin
   if (code == exit_ok) {
     terminal.out << asked.pdf.string() << ": " << counted(sheet->rows.size(), "row", "rows")
                  << " on " << pages_words(pages) << ".\n";
+  }
+  return code;
+}
+
+int plan_day(const PlanDay& asked, CellarSession::Tools tools, Terminal terminal) {
+  const auto session = CellarSession::open(asked.cellar, tools, for_reading());
+  if (!session) return file_problem(terminal, session.error());
+  const auto status = (*session)->status();
+  const report::Speaker speaker = speaker_for(**session, *status, asked.units);
+  const cellar::PlannedDay day = day_asked_for(asked, **session, *status);
+  const report::CleaningList list = report::cleaning_list(day, *status, speaker, asked.by);
+  if (asked.pdf.empty()) return tell(report::json_of(list), terminal);
+  if (day.steps.empty()) {
+    terminal.err << "Nothing is due to be cleaned.\n";
+    return exit_refused;
+  }
+  const ui::CleaningListPages pages(list, asked.paper, paper_font());
+  const int code = write_pages(pages, asked.pdf, list.title, terminal);
+  if (code == exit_ok) {
+    terminal.out << asked.pdf.string() << ": " << list.day << ", "
+                 << counted(list.steps.size(), "step", "steps") << " on " << pages_words(pages)
+                 << ".\n";
   }
   return code;
 }

@@ -80,6 +80,10 @@ int carry_out(const Command& command, int& argc, char** argv) {
             return print_without_display(argc, argv,
                                          [&] { return write_log(what, {clock, ids}, terminal); });
           },
+          [&](const PlanDay& what) {
+            return print_without_display(argc, argv,
+                                         [&] { return plan_day(what, {clock, ids}, terminal); });
+          },
           [&](const TellDue& what) { return tell_due(what, {clock, ids}, terminal); },
           [&](const WriteCalendar& what) { return write_calendar(what, {clock, ids}, terminal); },
           [&](const ExportCellar& what) { return export_cellar(what, terminal); },

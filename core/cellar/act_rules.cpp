@@ -175,10 +175,10 @@ void rules(ActCheck& check, const RuleRecord& r) {
   if (r.place && !place_ok) check.refuse("place", MessageKey::fault_not_of_scope);
 }
 void rules(ActCheck& check, const WorkDone& w) {
-  require(check, w.keg || w.line || w.bottle || w.place, "line");
+  require(check, subject_named(w).has_value(), "line");
 }
 void rules(ActCheck& check, const WorkMoved& w) {
-  require(check, w.keg || w.line || w.bottle || w.place, "line");
+  require(check, subject_named(w).has_value(), "line");
 }
 
 void rules(ActCheck& check, const LeakTested& t) {

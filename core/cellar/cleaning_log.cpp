@@ -42,18 +42,13 @@ Payload keg_cleaned(KegId keg, const CleaningKit& kit) {
 Payload work_done(WorkKind work, SubjectRef thing) {
   WorkDone w;
   w.work = work;
-  if (thing.kind == SubjectKind::keg) w.keg = KegId{thing.uuid};
-  if (thing.kind == SubjectKind::line) w.line = LineId{thing.uuid};
-  if (thing.kind == SubjectKind::bottle) w.bottle = BottleId{thing.uuid};
-  if (thing.kind == SubjectKind::place) w.place = PlaceId{thing.uuid};
+  set_subject(w, thing);
   return Payload(w);
 }
 
 Payload leak_tested(SubjectRef thing) {
   LeakTested l;
-  if (thing.kind == SubjectKind::keg) l.keg = KegId{thing.uuid};
-  if (thing.kind == SubjectKind::line) l.line = LineId{thing.uuid};
-  if (thing.kind == SubjectKind::bottle) l.bottle = BottleId{thing.uuid};
+  set_subject(l, thing);
   return Payload(l);
 }
 

@@ -260,6 +260,12 @@ CleaningKit usual_kit() {
   return kit;
 }
 
+const LineLock* PlanStep::locked_before(SubjectRef thing) const {
+  const auto at = std::find_if(locked.begin(), locked.end(),
+                               [&](const LineLock& lock) { return subject(lock.line) == thing; });
+  return at == locked.end() ? nullptr : &*at;
+}
+
 PlannedDay plan_cleaning_day(Date day, const std::vector<DueWork>& all, const CellarStatus& cellar,
                              const LocalCalendar& calendar, const PlanWishes& wishes) {
   PlannedDay planned;
@@ -273,10 +279,10 @@ PlannedDay plan_cleaning_day(Date day, const std::vector<DueWork>& all, const Ce
       continue;
     planned.when_empty.push_back(keg);
   }
-  std::vector<SubjectRef> standing;
+  std::vector<LineLock> standing;
   if (day == calendar.date_of(cellar.now)) {
     for (const LineStatus& l : cellar.lines) {
-      if (l.lock && l.record.in_use) standing.push_back(subject(l.record.line));
+      if (l.lock && l.record.in_use) standing.push_back(*l.lock);
     }
   }
   planned.steps = steps_of(planned.tasks, cellar, wishes.kit, standing);

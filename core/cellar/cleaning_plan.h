@@ -93,6 +93,7 @@ struct PlanStep {
   bool kegs = false;  // washing kegs, not lines
   std::vector<SubjectRef> things;
   std::vector<std::size_t> tasks;  // of the day, that are done once the step is
+  std::vector<LineLock> locked;    // of a lock: the things that stand locked already
   StepCaution caution = StepCaution::none;
   std::string agent;  // the cleaner's name
   std::optional<LineAgent> agent_kind;
@@ -104,6 +105,9 @@ struct PlanStep {
   std::int64_t seals = 0;  // sets of them
   std::optional<units::Duration> contact;
   units::Duration hands_on = units::minutes(0);
+
+  // The lock that is there already; null when this one is to be set.
+  [[nodiscard]] const LineLock* locked_before(SubjectRef thing) const;
 };
 
 enum class LeftOutWhy { no_time, keg_has_beer, acid_with_chlorine };
@@ -156,7 +160,8 @@ struct PlannedDay {
                                                             const LocalCalendar&,
                                                             const PlanWishes&);
 // The plan of one day. Lines that stand locked today are rinsed and released on
-// today's list, whether they are due or not.
+// today's list, whether they are due or not; those that are cleaned on it need no
+// second lock, and the list says since when they have theirs.
 [[nodiscard]] PlannedDay plan_cleaning_day(Date, const std::vector<DueWork>&, const CellarStatus&,
                                            const LocalCalendar&, const PlanWishes&);
 

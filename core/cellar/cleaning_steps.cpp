@@ -30,14 +30,15 @@ constexpr double length_within = 0.05;
 class StepWriter {
  public:
   StepWriter(const std::vector<DueWork>& tasks, const CellarStatus& cellar, const CleaningKit& kit,
-             const Things& standing)
+             const std::vector<LineLock>& standing)
       : tasks_(tasks), cellar_(cellar), kit_(kit), standing_(standing) {}
 
   [[nodiscard]] std::vector<PlanStep> write() && {
     const Things wet = lines_with_chemicals();
     Things to_release = wet;
     Things only_standing;
-    for (const SubjectRef& line : standing_) {
+    for (const LineLock& lock : standing_) {
+      const SubjectRef line = subject(lock.line);
       if (std::find(wet.begin(), wet.end(), line) != wet.end()) continue;
       only_standing.push_back(line);
       to_release.push_back(line);
@@ -133,7 +134,17 @@ class StepWriter {
     for (auto& [place, group] : by_place(things)) {
       PlanStep& step = add(kind, place, group, minutes_each, caution);
       if (kind == StepKind::flush) step.water = lines_hold(step.things);
+      if (kind == StepKind::lock) tell_locked(step, minutes_each);
       if (kind == StepKind::purge) step.gas = gas_to_purge(step.things);
+    }
+  }
+  void tell_locked(PlanStep& step, double minutes_each) const {
+    for (const LineLock& lock : standing_) {
+      if (std::find(step.things.begin(), step.things.end(), subject(lock.line)) ==
+          step.things.end())
+        continue;
+      step.locked.push_back(lock);
+      step.hands_on -= units::minutes(minutes_each);
     }
   }
   void work(WorkKind work, StepKind kind, StepCaution caution) {
@@ -226,7 +237,7 @@ class StepWriter {
   const std::vector<DueWork>& tasks_;
   const CellarStatus& cellar_;
   const CleaningKit& kit_;
-  const Things& standing_;
+  const std::vector<LineLock>& standing_;
   std::vector<PlanStep> out_;
 };
 
@@ -256,7 +267,7 @@ units::Duration hands_on(WorkKind work) {
 }
 
 std::vector<PlanStep> steps_of(const std::vector<DueWork>& tasks, const CellarStatus& cellar,
-                               const CleaningKit& kit, const std::vector<SubjectRef>& standing) {
+                               const CleaningKit& kit, const std::vector<LineLock>& standing) {
   return StepWriter(tasks, cellar, kit, standing).write();
 }
 

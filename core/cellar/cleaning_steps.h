@@ -11,7 +11,7 @@ namespace ullage::cellar {
 // `standing`: lines that are locked already, whose cleaner has to come out as well.
 [[nodiscard]] std::vector<PlanStep> steps_of(const std::vector<DueWork>& tasks, const CellarStatus&,
                                              const CleaningKit&,
-                                             const std::vector<SubjectRef>& standing);
+                                             const std::vector<LineLock>& standing);
 
 // Minutes at the thing itself.
 [[nodiscard]] units::Duration hands_on(WorkKind);

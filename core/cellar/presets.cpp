@@ -208,8 +208,6 @@ std::optional<units::Area> free_surface(KegKind kind) {
   return units::Area(std::numbers::pi / 4 * width * width);
 }
 
-std::span<const InstrumentPreset> instrument_presets() { return instruments(); }
-
 const InstrumentPreset& instrument_preset(InstrumentKind kind) {
   return instruments()[static_cast<std::size_t>(kind)];
 }
@@ -228,8 +226,6 @@ InstrumentRecord instrument_from_preset(InstrumentKind kind) {
   record.relative_repeatability_percent = p.relative_repeatability_percent;
   return record;
 }
-
-std::span<const StylePreset> style_presets() { return styles(); }
 
 const StylePreset* style_preset(std::string_view name) {
   const auto& table = styles();

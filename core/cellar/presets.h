@@ -48,7 +48,6 @@ struct InstrumentPreset {
   std::optional<double> relative_bias_percent, relative_repeatability_percent;
   std::string_view source;
 };
-[[nodiscard]] std::span<const InstrumentPreset> instrument_presets();
 [[nodiscard]] const InstrumentPreset& instrument_preset(InstrumentKind);
 [[nodiscard]] InstrumentRecord instrument_from_preset(InstrumentKind);
 
@@ -57,7 +56,6 @@ struct StylePreset {
   units::Co2Volumes low, high;
   std::string_view source;
 };
-[[nodiscard]] std::span<const StylePreset> style_presets();
 // By name, ignoring case; nullptr when there is no such style in the list.
 [[nodiscard]] const StylePreset* style_preset(std::string_view style);
 

@@ -67,15 +67,6 @@ constexpr auto all_ready_sets = std::to_array<ReadySet>({
     {"Kegs, alarms, bottles and floors", "What is usual apart from the lines.", ready_gear},
 });
 
-// The one subject a record names, if any.
-std::optional<SubjectRef> named_by(const RuleRecord& r) {
-  if (r.keg) return subject(*r.keg);
-  if (r.line) return subject(*r.line);
-  if (r.bottle) return subject(*r.bottle);
-  if (r.place) return subject(*r.place);
-  return std::nullopt;
-}
-
 struct Gatherer {
   const CellarStatus& cellar;
   std::span<const PlaceId> has_alarm;
@@ -131,7 +122,7 @@ std::vector<RuleRecord> rules_to_add(const ReadySet& set, std::span<const RuleRe
   for (const ReadyRule& ready : set.rules) {
     const bool stated = std::any_of(have.begin(), have.end(), [&](const RuleRecord& r) {
       return r.in_force && r.scope == ready.scope && r.work == ready.work &&
-             r.interval_days == ready.interval_days && !named_by(r);
+             r.interval_days == ready.interval_days && !subject_named(r);
     });
     if (stated) continue;
     RuleRecord r;
@@ -180,7 +171,7 @@ std::vector<AppliedRule> applied_rules(const CellarStatus& cellar,
   Gatherer gather{cellar, has_alarm, out};
   for (const RuleRecord& r : cellar.rules) {
     if (!r.in_force || !fits(r.scope, r.work)) continue;
-    const std::optional<SubjectRef> only = named_by(r);
+    const std::optional<SubjectRef> only = subject_named(r);
     gather.things(r, [&](SubjectRef thing) {
       if (!only || *only == thing) gather.apply(r, thing);
     });

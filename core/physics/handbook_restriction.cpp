@@ -51,8 +51,6 @@ const std::array<RestrictionFigure, 13>& figures() {
 
 }  // namespace
 
-std::span<const RestrictionFigure> restriction_figures() { return figures(); }
-
 std::optional<RestrictionFigure> handbook_restriction(HoseMaterial material, Length bore) {
   const RestrictionFigure* nearest = nullptr;
   const auto off = [&](const RestrictionFigure& f) { return std::abs((f.bore - bore).value()); };

@@ -16,7 +16,6 @@
 #pragma once
 
 #include <optional>
-#include <span>
 #include <string_view>
 
 #include "core/physics/draught_line.h"
@@ -34,8 +33,6 @@ struct RestrictionFigure {
   units::PressureGradient least = units::psi_per_foot(0);  // over all prints
   units::PressureGradient most = units::psi_per_foot(0);
 };
-
-[[nodiscard]] std::span<const RestrictionFigure> restriction_figures();
 
 // The figure for this hose: same material, bore within 0.35 mm; empty where the
 // trade prints none.

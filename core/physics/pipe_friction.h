@@ -45,9 +45,6 @@ inline constexpr Range relative_roughness_range{0.0, 0.05};
 [[nodiscard]] constexpr FanningFriction to_fanning(DarcyFriction f) {
   return FanningFriction(f.count() / 4.0);
 }
-[[nodiscard]] constexpr DarcyFriction to_darcy(FanningFriction f) {
-  return DarcyFriction(f.count() * 4.0);
-}
 
 // For a round pipe that runs full; arguments above zero (unchecked).
 [[nodiscard]] Reynolds reynolds_number(units::Density, units::Velocity, units::Length bore,

@@ -11,10 +11,11 @@
 
 namespace ullage::report {
 
-// Blanks to write in, place by place in walking order: each place's temperature,
-// its kegs, its bottles, then the taps; with what was read last and how long ago.
-[[nodiscard]] TableSheet round_sheet(const cellar::CellarStatus&, const Speaker&,
-                                     const std::string& by);
+// Blanks to write in, station by station as the round asks (cellar/round.h), so that
+// what was written is typed in the same order; with what was read last and how long
+// ago. At the end of each place the kegs with nothing to read, and last the taps.
+[[nodiscard]] TableSheet round_sheet(const cellar::Journal&, const cellar::CellarStatus&,
+                                     const Speaker&, const std::string& by);
 
 // Kegs lent out, rented, or owed to a supplier: to or from whom, since when, days
 // out, due back, deposit. Overdue ones are marked.

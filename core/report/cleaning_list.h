@@ -13,16 +13,21 @@
 
 namespace ullage::report {
 
+struct CleaningListThing {
+  std::string name;
+  bool done = false;  // before the day: a line that stands locked
+};
 struct CleaningListStep {
   std::string what;  // "1. Lock the lines, sign every tap · Cold room"
   std::string takes;
   std::string caution;
-  std::vector<std::string> things;
+  std::vector<CleaningListThing> things;
 };
 struct CleaningList {
   std::string title;  // "Cleaning list"
   std::string cellar;
-  std::string day;      // "Sat 28 Nov 2026"
+  std::string day;      // "Saturday, 2026-11-28"
+  std::string date;     // "2026-11-28"
   std::string printed;  // "Printed 2026-11-24 14:05 by MK"
   std::vector<std::string> costs;
   std::vector<CleaningListStep> steps;
@@ -33,5 +38,7 @@ struct CleaningList {
 
 [[nodiscard]] CleaningList cleaning_list(const cellar::PlannedDay&, const cellar::CellarStatus&,
                                          const Speaker&, const std::string& by);
+// The same for programs; of no day, an object without steps.
+[[nodiscard]] std::string json_of(const CleaningList&);
 
 }  // namespace ullage::report

@@ -218,7 +218,9 @@ std::string say_amounts(const PlanStep& step, const Speaker& s) {
     const auto gas = physics::gas_to_purge(*step.gas, {"purge: gas used"});
     parts.push_back(s.printer.print(gas) + " of CO₂");
   }
-  parts.push_back(say_minutes(step.hands_on, s) + " of work");
+  if (units::in_minutes(step.hands_on) > 0) {
+    parts.push_back(say_minutes(step.hands_on, s) + " of work");
+  }
   return fmt::format("{}", fmt::join(parts, "; "));
 }
 
@@ -301,8 +303,13 @@ std::vector<std::string> say_cost(const PlannedDay& day, const Speaker& s) {
   return lines;
 }
 
-std::string say_thing(SubjectRef thing, const PlannedDay& day, const CellarStatus& names) {
+std::string say_thing(const PlanStep& step, SubjectRef thing, const PlannedDay& day,
+                      const CellarStatus& names, const Speaker& s) {
   std::string words = name_of(thing, names);
+  if (const LineLock* lock = step.locked_before(thing)) {
+    words += ", locked since " + say_time(lock->since, s);
+    if (!lock->by.empty()) words += " by " + lock->by;
+  }
   if (waits_for_empty(thing, day, names)) words += ", once it has run empty";
   return words;
 }

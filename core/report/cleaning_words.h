@@ -39,9 +39,11 @@ namespace ullage::report {
 [[nodiscard]] std::vector<std::string> say_cost(const cellar::PlannedDay&, const Speaker&);
 // "about 287 ± 22 mL of beer lost, worth 1.15 ± 0.09"
 [[nodiscard]] std::string say_beer_lost(const cellar::BeerLost&, const Speaker&);
-// A thing of the day's list: "K03", or "K03, once it has run empty".
-[[nodiscard]] std::string say_thing(cellar::SubjectRef, const cellar::PlannedDay&,
-                                    const cellar::CellarStatus&);
+// A thing of a step: "K03", "K03, once it has run empty", or "Line 2, locked since
+// Mon 19:20 by MK".
+[[nodiscard]] std::string say_thing(const cellar::PlanStep&, cellar::SubjectRef,
+                                    const cellar::PlannedDay&, const cellar::CellarStatus&,
+                                    const Speaker&);
 // A keg on the list that still has beer in it.
 [[nodiscard]] bool waits_for_empty(cellar::SubjectRef, const cellar::PlannedDay&,
                                    const cellar::CellarStatus& now);

@@ -35,6 +35,39 @@ std::string text_of(const std::vector<DueLine>& lines) {
   return columns.text();
 }
 
+TableSheet due_list(const cellar::CellarStatus& status, const cellar::Journal& journal,
+                    const Speaker& speaker, int within_days, const std::string& by) {
+  TableSheet sheet = sheet_titled("What is due", status, speaker, by);
+  const cellar::Date today = speaker.calendar->date_of(status.now);
+  sheet.period = "Up to " + iso_day(today + std::chrono::days(within_days));
+  sheet.columns = {{"Due", 66}, {"What", 170}, {"Why", 220}, {"Done", 80, true}, {"By", 44, true}};
+  sheet.keys = {"due", "overdue", "days_over", "what", "why", "planned_for", "uid"};
+  sheet.when_empty = "Nothing is due.";
+  for (const DueLine& line : due_lines(status, journal, speaker, within_days)) {
+    TableRow row;
+    row.marked = line.overdue;
+    const std::string day = iso_day(line.due);
+    // The day stands in a column of its own.
+    std::string why = line.item.description;
+    if (const std::string was = "Was due " + day + ". "; why.starts_with(was)) {
+      why.erase(0, was.size());
+    }
+    row.cells = {line.overdue ? day + "\nOVERDUE" : day, line.item.summary, why, std::string(),
+                 std::string()};
+    const bool planned = line.item.day > std::max(line.due, today);
+    row.data = {datum(day),
+                Datum(line.overdue),
+                line.overdue ? datum(static_cast<double>((today - line.due).count())) : Datum(),
+                datum(line.item.summary),
+                datum(why),
+                planned ? datum(iso_day(line.item.day)) : Datum(),
+                datum(line.item.uid)};
+    sheet.rows.push_back(std::move(row));
+  }
+  sheet.footnote = "A bar at the left marks what is overdue.";
+  return sheet;
+}
+
 std::string json_of(const std::vector<DueLine>& lines, const std::string& cellar,
                     cellar::Date today) {
   nlohmann::ordered_json items = nlohmann::ordered_json::array();

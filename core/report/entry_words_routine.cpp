@@ -9,14 +9,10 @@ namespace {
 
 using namespace cellar;
 
-std::string thing_worked_on(const std::optional<KegId>& keg, const std::optional<LineId>& line,
-                            const std::optional<BottleId>& bottle,
-                            const std::optional<PlaceId>& place, const EntryTeller& t) {
-  if (keg) return t.name(*keg);
-  if (line) return t.name(*line);
-  if (bottle) return t.name(*bottle);
-  if (place) return t.name(*place);
-  return {};
+template <class Work>
+std::string thing_worked_on(const Work& w, const EntryTeller& t) {
+  const auto thing = subject_named(w);
+  return thing ? name_of(*thing, t.names) : std::string();
 }
 
 }  // namespace
@@ -30,7 +26,7 @@ std::string words_of(const SegmentRecord& s, const EntryTeller& t) {
 }
 
 std::string words_of(const RuleRecord& r, const EntryTeller& t) {
-  const std::string thing = thing_worked_on(r.keg, r.line, r.bottle, r.place, t);
+  const std::string thing = thing_worked_on(r, t);
   return t.line("Rule: " + spaced(to_word(r.work)),
                 {thing.empty() ? "every " + spaced(to_word(r.scope)) : thing,
                  r.interval_days ? "every " + t.count(*r.interval_days, "day")
@@ -40,17 +36,16 @@ std::string words_of(const RuleRecord& r, const EntryTeller& t) {
 
 std::string words_of(const WorkDone& w, const EntryTeller& t) {
   return t.line(std::string(w.complete ? "Done: " : "Partly done: ") + spaced(to_word(w.work)),
-                {thing_worked_on(w.keg, w.line, w.bottle, w.place, t), w.agent,
-                 t.percent(w.strength_percent), t.print(w.concentrate), t.print(w.concentrate_mass),
-                 t.print(w.contact), w.done_by.empty() ? std::string() : "by " + w.done_by,
+                {thing_worked_on(w, t), w.agent, t.percent(w.strength_percent),
+                 t.print(w.concentrate), t.print(w.concentrate_mass), t.print(w.contact),
+                 w.done_by.empty() ? std::string() : "by " + w.done_by,
                  w.countersigned_by.empty() ? std::string() : "signed by " + w.countersigned_by,
                  w.next_due ? "next due " + say_date(*w.next_due, t.speaker) : std::string()});
 }
 
 std::string words_of(const WorkMoved& w, const EntryTeller& t) {
   return t.line("Put off: " + spaced(to_word(w.work)),
-                {thing_worked_on(w.keg, w.line, w.bottle, w.place, t),
-                 "to " + say_date(w.to_day, t.speaker), w.reason});
+                {thing_worked_on(w, t), "to " + say_date(w.to_day, t.speaker), w.reason});
 }
 
 }  // namespace ullage::report

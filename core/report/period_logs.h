@@ -34,4 +34,8 @@ namespace ullage::report {
 [[nodiscard]] TableSheet wastage_book(const cellar::Journal&, const cellar::CellarStatus& now,
                                       const Period&, const Speaker&, const std::string& by);
 
+// Everything that was logged, a line each, as the Log page tells it.
+[[nodiscard]] TableSheet entry_log(const cellar::Journal&, const cellar::CellarStatus& now,
+                                   const Period&, const Speaker&, const std::string& by);
+
 }  // namespace ullage::report

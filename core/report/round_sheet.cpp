@@ -2,8 +2,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <limits>
+#include <set>
 
+#include "core/cellar/round.h"
 #include "core/report/cellar_lists.h"
 #include "core/report/log_rows.h"
 
@@ -20,9 +21,38 @@ TableRow place_heading(const std::string& name) {
   return row;
 }
 
-TableRow station(std::string name, const std::string& what, const std::string& last) {
+// The columns to write in, and what of a station is written there.
+constexpr std::size_t first_blank = 3;
+constexpr std::size_t blanks = 4;  // and the remarks
+constexpr const char* nothing_to_write = "–";
+
+std::size_t column_of(RoundAsk ask) {
+  switch (ask) {
+    case RoundAsk::place_temperature:
+      return first_blank;
+    case RoundAsk::gas_pressure:
+    case RoundAsk::rest_pressure:
+    case RoundAsk::hold_pressure:
+    case RoundAsk::bottle_gauge:
+      return first_blank + 1;
+    case RoundAsk::share_left:
+    case RoundAsk::keg_weight:
+    case RoundAsk::bottle_weight:
+      return first_blank + 2;
+    case RoundAsk::pour_time:
+      return first_blank + 3;
+  }
+  return first_blank;
+}
+
+// With room for what is asked, and a dash where nothing is.
+TableRow row_of(const std::string& name, const std::string& what, const std::string& last,
+                const std::vector<RoundQuestion>& asked = {}) {
   TableRow row;
-  row.cells = {name, what, last, "", "", "", ""};
+  row.cells = {name, what, last};
+  row.cells.resize(first_blank + blanks, nothing_to_write);
+  for (const RoundQuestion& q : asked) row.cells.at(column_of(q.ask)).clear();
+  row.cells.emplace_back();
   row.data = {datum(name), datum(what), datum(last)};
   return row;
 }
@@ -50,56 +80,87 @@ std::string place_last(const PlaceStatus& place, const Speaker& speaker) {
                      say_age(*place.read_at, speaker));
 }
 
-void add_place(TableSheet& sheet, const PlaceStatus& place, const CellarStatus& status,
-               const Speaker& speaker) {
-  sheet.rows.push_back(place_heading(place.record.name));
-  std::string set;
-  if (place.record.set_temperature) {
-    set = "set to " + speaker.printer.print(*place.record.set_temperature);
-  }
-  sheet.rows.push_back(station("Temperature", stacked({"air or water at keg height", set}),
-                               place_last(place, speaker)));
-  for (const KegStatus& keg : status.kegs) {
-    if (!keg.record.in_use || keg.lent_to || !keg.place) continue;
-    if (keg.place->place != place.record.place) continue;
-    TableRow row = station(keg.record.tag, keg_what(keg, speaker), keg_last(keg, speaker));
-    row.marked = keg.quarantined || keg.hold_failed || keg.lock;
-    sheet.rows.push_back(std::move(row));
-  }
-  for (const BottleStatus& bottle : status.bottles) {
-    if (!bottle.record.in_use || bottle.record.place != place.record.place) continue;
-    const std::string last =
-        bottle.gas_left && bottle.weighed_at
-            ? fmt::format("~{} left, {}", speaker.printer.print(*bottle.gas_left),
-                          say_age(*bottle.weighed_at, speaker))
-            : std::string("not weighed");
-    sheet.rows.push_back(station(bottle.record.name, say_gas(bottle.record.co2, speaker), last));
-  }
+std::string bottle_last(const BottleStatus& bottle, const Speaker& speaker) {
+  if (!bottle.gas_left || !bottle.weighed_at) return "not weighed";
+  return fmt::format("~{} left, {}", speaker.printer.print(*bottle.gas_left),
+                     say_age(*bottle.weighed_at, speaker));
 }
 
-// Places whose turn is stated first, by it; the others as they are registered.
-std::vector<const PlaceStatus*> in_walking_order(const CellarStatus& status) {
-  std::vector<const PlaceStatus*> places;
-  for (const PlaceStatus& place : status.places) {
-    if (place.record.in_use) places.push_back(&place);
-  }
-  const auto turn = [](const PlaceStatus* p) {
-    return p->record.walk_order.value_or(std::numeric_limits<std::int64_t>::max());
-  };
-  std::stable_sort(places.begin(), places.end(),
-                   [&](const auto* a, const auto* b) { return turn(a) < turn(b); });
-  return places;
-}
+// Writes the stations of the round in its order.
+class RoundRows {
+ public:
+  RoundRows(const CellarStatus& status, const Speaker& speaker, TableSheet& sheet)
+      : status_(status), speaker_(speaker), sheet_(sheet) {}
 
-void add_unplaced(TableSheet& sheet, const CellarStatus& status, const Speaker& speaker) {
-  bool headed = false;
-  for (const KegStatus& keg : status.kegs) {
-    if (!keg.record.in_use || keg.lent_to || keg.place) continue;
-    if (!headed) sheet.rows.push_back(place_heading("Place not known"));
-    headed = true;
-    sheet.rows.push_back(station(keg.record.tag, keg_what(keg, speaker), keg_last(keg, speaker)));
+  void write(const std::vector<RoundStation>& stations) {
+    for (const RoundStation& station : stations) {
+      if (station.about.kind == SubjectKind::keg) asked_.insert(station.about);
+    }
+    for (const RoundStation& station : stations) add(station);
+    add_the_rest();
+    if (headed_nowhere_) return;
+    here_.reset();
+    add_the_rest();
   }
-}
+
+ private:
+  void add(const RoundStation& station) {
+    if (station.about.kind == SubjectKind::place) return add_place(station);
+    if (station.place.empty() && !headed_nowhere_) {
+      if (here_) add_the_rest();
+      head("Place not known");
+      headed_nowhere_ = true;
+      here_.reset();
+    }
+    if (const KegStatus* keg = status_.find(KegId{station.about.uuid})) {
+      TableRow row = row_of(station.name, keg_what(*keg, speaker_), keg_last(*keg, speaker_),
+                            station.questions);
+      row.marked = keg->quarantined || keg->hold_failed || keg->lock;
+      sheet_.rows.push_back(std::move(row));
+    } else if (const BottleStatus* bottle = status_.find(BottleId{station.about.uuid})) {
+      sheet_.rows.push_back(row_of(station.name, say_gas(bottle->record.co2, speaker_),
+                                   bottle_last(*bottle, speaker_), station.questions));
+    }
+  }
+  void add_place(const RoundStation& station) {
+    if (here_) add_the_rest();
+    here_ = PlaceId{station.about.uuid};
+    head(station.name);
+    const PlaceStatus* place = status_.find(*here_);
+    if (place == nullptr) return;
+    std::string set;
+    if (place->record.set_temperature) {
+      set = "set to " + speaker_.printer.print(*place->record.set_temperature);
+    }
+    sheet_.rows.push_back(row_of("Temperature", stacked({"air or water at keg height", set}),
+                                 place_last(*place, speaker_), station.questions));
+  }
+  void head(const std::string& name) { sheet_.rows.push_back(place_heading(name)); }
+  // Kegs of the place that the round passes by: nothing is to be read on them.
+  void add_the_rest() {
+    std::string kegs;
+    bool marked = false;
+    for (const KegStatus& keg : status_.kegs) {
+      if (!keg.record.in_use || keg.lent_to || asked_.contains(subject(keg.record.keg))) continue;
+      const bool here = here_ ? keg.place && keg.place->place == *here_ : !keg.place.has_value();
+      if (!here || !told_.insert(keg.record.keg).second) continue;
+      kegs += (kegs.empty() ? "" : ", ") + keg.record.tag + ": " + say(keg.state, speaker_);
+      marked = marked || keg.quarantined || keg.hold_failed;
+    }
+    if (kegs.empty()) return;
+    if (!here_ && !headed_nowhere_) head("Place not known");
+    sheet_.rows.push_back(row_of("Also here", kegs, "nothing to read"));
+    sheet_.rows.back().marked = marked;
+  }
+
+  const CellarStatus& status_;
+  const Speaker& speaker_;
+  TableSheet& sheet_;
+  std::optional<PlaceId> here_;
+  std::set<SubjectRef> asked_;
+  std::set<KegId> told_;
+  bool headed_nowhere_ = false;
+};
 
 void add_taps(TableSheet& sheet, const CellarStatus& status, const Speaker& speaker) {
   bool headed = false;
@@ -122,9 +183,9 @@ void add_taps(TableSheet& sheet, const CellarStatus& status, const Speaker& spea
     }
     const std::string name =
         line.record.tap.empty() ? line.record.name : (us ? "Faucet " : "Tap ") + line.record.tap;
-    TableRow row = station(name, beer,
-                           line.last_cleaned ? "cleaned " + say_age(*line.last_cleaned, speaker)
-                                             : std::string("not cleaned yet"));
+    TableRow row = row_of(name, beer,
+                          line.last_cleaned ? "cleaned " + say_age(*line.last_cleaned, speaker)
+                                            : std::string("not cleaned yet"));
     row.marked = line.do_not_serve() || line.overdue;
     sheet.rows.push_back(std::move(row));
   }
@@ -132,24 +193,26 @@ void add_taps(TableSheet& sheet, const CellarStatus& status, const Speaker& spea
 
 }  // namespace
 
-TableSheet round_sheet(const CellarStatus& status, const Speaker& speaker, const std::string& by) {
+TableSheet round_sheet(const Journal& journal, const CellarStatus& status, const Speaker& speaker,
+                       const std::string& by) {
   TableSheet sheet = sheet_titled("Round", status, speaker, by);
   sheet.period = "As of " + say_clock(status.now, speaker);
-  sheet.columns = {{"Station", 86},           {"What is there", 128}, {"Last", 118},
-                   {"Temperature", 62, true}, {"Pressure", 62, true}, {"Left, weight", 62, true},
-                   {"Remarks", 150, true}};
+  sheet.columns = {{"Station", 86},
+                   {"What is there", 128},
+                   {"Last", 118},
+                   {"Temperature", 62, true},
+                   {"Pressure", 62, true},
+                   {"Left, weight", 62, true},
+                   {"Glass, seconds", 62, true},
+                   {"Remarks", 108, true}};
   sheet.keys = {"station", "what", "last"};
   sheet.when_empty = "No places or kegs are registered.";
-  for (const PlaceStatus* place : in_walking_order(status)) {
-    add_place(sheet, *place, status, speaker);
-  }
-  add_unplaced(sheet, status, speaker);
+  RoundRows(status, speaker, sheet).write(round_stations(status, journal));
   add_taps(sheet, status, speaker);
   sheet.signatures = {"Walked by", "Date and time"};
   sheet.footnote =
-      "Mind the gas alarm before going in. ~ marks an estimate. A bar at the left marks what is "
-      "out "
-      "of service or overdue.";
+      "In the order in which the round asks. Mind the gas alarm before going in. ~ marks an "
+      "estimate. A bar at the left marks what is out of service or overdue.";
   return sheet;
 }
 

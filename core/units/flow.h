@@ -27,7 +27,6 @@ using PressureGradient =
 }
 [[nodiscard]] inline double in_millipascal_seconds(DynamicViscosity q) { return q.value() * 1e3; }
 [[nodiscard]] inline PressureGradient psi_per_foot(double v) { return psi(v) / feet(1.0); }
-[[nodiscard]] inline PressureGradient bar_per_metre(double v) { return bar(v) / metres(1.0); }
 [[nodiscard]] inline double in_psi_per_foot(PressureGradient q) {
   return q.value() * metres_per_foot / pascals_per_psi;
 }

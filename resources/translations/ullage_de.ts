@@ -1028,6 +1028,22 @@
         <source>Keg recei&amp;ved…</source>
         <translation>Fass ge&amp;liefert …</translation>
     </message>
+    <message>
+        <source>D&amp;ue list…</source>
+        <translation>Was fällig &amp;ist …</translation>
+    </message>
+    <message>
+        <source>What is due and by when, on paper or as CSV</source>
+        <translation>Was bis wann fällig ist, auf Papier oder als CSV</translation>
+    </message>
+    <message>
+        <source>W&amp;hole log…</source>
+        <translation>Gesa&amp;mtes Buch …</translation>
+    </message>
+    <message>
+        <source>Everything logged over a period, on paper or as CSV</source>
+        <translation>Alle Einträge eines Zeitraums, auf Papier oder als CSV</translation>
+    </message>
 </context>
 <context>
     <name>Forms</name>
@@ -3075,6 +3091,14 @@
         <source>Recall list</source>
         <translation>Rückrufliste</translation>
     </message>
+    <message>
+        <source>Due list</source>
+        <translation>Liste des Fälligen</translation>
+    </message>
+    <message>
+        <source>Whole log</source>
+        <translation>Gesamtes Buch</translation>
+    </message>
 </context>
 <context>
     <name>LoggerText</name>
@@ -3388,14 +3412,6 @@
         <translation>logger csv datei fühler</translation>
     </message>
     <message>
-        <source>Not on the list</source>
-        <translation>Nicht auf der Liste</translation>
-    </message>
-    <message>
-        <source>date</source>
-        <translation>Datum</translation>
-    </message>
-    <message>
         <source>New beer…</source>
         <translation>Neues Bier …</translation>
     </message>
@@ -3669,22 +3685,6 @@
         <translation>Gesichert</translation>
     </message>
     <message>
-        <source>&amp;When</source>
-        <translation>&amp;Wann</translation>
-    </message>
-    <message>
-        <source>By</source>
-        <translation>Von</translation>
-    </message>
-    <message>
-        <source>Initials.</source>
-        <translation>Kürzel.</translation>
-    </message>
-    <message>
-        <source>&amp;Log the change</source>
-        <translation>Wechsel &amp;eintragen</translation>
-    </message>
-    <message>
         <source>No leak</source>
         <translation>Kein Leck</translation>
     </message>
@@ -3753,10 +3753,6 @@
         <translation>Raum lüften, Dichtring nachziehen oder erneuern, nochmals prüfen.</translation>
     </message>
     <message>
-        <source>Not logged yet.</source>
-        <translation>Noch nicht eingetragen.</translation>
-    </message>
-    <message>
         <source>Logged the bottle change and its leak test.</source>
         <translation>Flaschenwechsel und Leckprüfung eingetragen.</translation>
     </message>
@@ -3809,6 +3805,29 @@
     <message>
         <source>Caution</source>
         <translation>Vorsicht</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::ChangeDialog</name>
+    <message>
+        <source>&amp;When</source>
+        <translation>&amp;Wann</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Initials.</source>
+        <translation>Kürzel.</translation>
+    </message>
+    <message>
+        <source>&amp;Log the change</source>
+        <translation>Wechsel &amp;eintragen</translation>
+    </message>
+    <message>
+        <source>Not logged yet.</source>
+        <translation>Noch nicht eingetragen.</translation>
     </message>
 </context>
 <context>
@@ -4547,10 +4566,6 @@
 <context>
     <name>ullage::ui::KegChange</name>
     <message>
-        <source>&amp;Log the change</source>
-        <translation>Wechsel &amp;eintragen</translation>
-    </message>
-    <message>
         <source>Keg change</source>
         <translation>Fasswechsel</translation>
     </message>
@@ -4603,18 +4618,6 @@
         <translation>&amp;Druckminderer</translation>
     </message>
     <message>
-        <source>&amp;When</source>
-        <translation>&amp;Wann</translation>
-    </message>
-    <message>
-        <source>By</source>
-        <translation>Von</translation>
-    </message>
-    <message>
-        <source>Initials.</source>
-        <translation>Kürzel.</translation>
-    </message>
-    <message>
         <source>nothing</source>
         <translation>nichts</translation>
     </message>
@@ -4637,10 +4640,6 @@
     <message>
         <source>%1 on tap %2</source>
         <translation>%1 an Hahn %2</translation>
-    </message>
-    <message>
-        <source>Not logged yet.</source>
-        <translation>Noch nicht eingetragen.</translation>
     </message>
     <message>
         <source>Logged: %1</source>
@@ -5703,6 +5702,14 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     <message>
         <source>Imported %1 temperatures from %2.</source>
         <translation>%1 Temperaturen aus %2 importiert.</translation>
+    </message>
+    <message>
+        <source>All of this is in the log already.</source>
+        <translation>All das steht schon im Buch.</translation>
+    </message>
+    <message>
+        <source> %1 are in the log already.</source>
+        <translation> %1 stehen schon im Buch.</translation>
     </message>
 </context>
 <context>

@@ -55,6 +55,18 @@ TEST(CommandLine, reads_the_commands_for_paper) {
   EXPECT_EQ(due.within_days, 3);
   EXPECT_TRUE(due.json);
   EXPECT_EQ(read<TellDue>({"due", "a.ullage"}).within_days, 14);
+  EXPECT_TRUE(read<TellDue>({"due", "a.ullage", "--csv"}).csv);
+  EXPECT_EQ(refused_with({"due", "a.ullage", "--csv", "--json"}), exit_usage);
+  EXPECT_EQ(read<WriteLog>({"log", "due", "a.ullage"}).book, LogBook::due);
+  const auto day = read<PlanDay>({"cleaning-day", "a.ullage", "--pdf", "d.pdf", "--on",
+                                  "2026-11-24", "--minutes", "90", "--paper", "letter"});
+  EXPECT_EQ(day.on, "2026-11-24");
+  EXPECT_EQ(day.minutes, 90);
+  EXPECT_EQ(day.paper, ui::Paper::letter);
+  EXPECT_TRUE(read<PlanDay>({"cleaning-day", "a.ullage", "--json"}).pdf.empty());
+  EXPECT_EQ(refused_with({"cleaning-day", "a.ullage"}), exit_usage);
+  EXPECT_EQ(refused_with({"cleaning-day", "a.ullage", "--json", "--minutes", "0"}), exit_usage);
+  EXPECT_EQ(refused_with({"cleaning-day", "a.ullage", "--json", "--on", "24.11."}), exit_usage);
   const auto tags = read<PrintTags>({"tags", "a.ullage", "--pdf", "t.pdf", "--keg", "K01", "--keg",
                                      "K02", "--single", "--no-backs", "--paper", "letter"});
   EXPECT_EQ(tags.kegs, (std::vector<std::string>{"K01", "K02"}));
@@ -96,8 +108,8 @@ TEST(CommandLine, help_tells_the_commands_and_the_exit_codes) {
   const auto help = read_command_line({"--help"});
   ASSERT_FALSE(help);
   EXPECT_EQ(help.error().exit_code, exit_ok);
-  for (const char* word : {"due", "sheet", "tags", "log", "calendar", "export", "import", "check",
-                           "--demo", "Exit codes"}) {
+  for (const char* word : {"due", "sheet", "tags", "log", "cleaning-day", "calendar", "export",
+                           "import", "check", "--demo", "Exit codes"}) {
     EXPECT_THAT(help.error().text, HasSubstr(word));
   }
   EXPECT_EQ(refused_with({"--version"}), exit_ok);

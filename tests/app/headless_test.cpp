@@ -124,7 +124,47 @@ TEST_F(Headless, tells_what_is_due_by_its_exit_code) {
   EXPECT_EQ(told["items"][0]["day"], "2026-03-15");  // 1 March and 14 days
   EXPECT_EQ(told["today"], "2026-03-21");
   out.str("");
+  EXPECT_EQ(tell_due({.cellar = path(), .csv = true}, {clock, other_ids}, terminal), exit_refused);
+  const std::string csv = out.str();
+  EXPECT_THAT(csv, HasSubstr("2026-03-15,yes,6,Clean Line 1,"));
+  out.str("");
+  EXPECT_EQ(write_log({.cellar = path(), .book = LogBook::due, .form = LogForm::csv},
+                      {clock, other_ids}, terminal),
+            exit_ok);
+  EXPECT_EQ(out.str(), csv) << "one table, asked for in two ways";
+  out.str("");
   EXPECT_EQ(tell_due({.cellar = in_folder("absent")}, {clock, other_ids}, terminal),
+            exit_file_problem);
+}
+
+TEST_F(Headless, plans_a_cleaning_day) {
+  const auto pdf = in_folder("day.pdf");
+  EXPECT_EQ(plan_day({.cellar = path(), .pdf = pdf}, {clock, other_ids}, terminal), exit_refused);
+  EXPECT_THAT(err.str(), HasSubstr("Nothing is due"));
+  EXPECT_FALSE(std::filesystem::exists(pdf));
+  EXPECT_EQ(plan_day({.cellar = path()}, {clock, other_ids}, terminal), exit_ok);
+  EXPECT_TRUE(nlohmann::json::parse(out.str())["steps"].empty());
+  const auto line = session->fresh<cellar::LineId>();
+  log(overdue_line(line));
+  log(cellar::LineCleaned{
+      .line = line, .flush_check = cellar::FlushCheck::litmus, .flush_passed = true});
+  clock.time += std::chrono::days(20);
+  out.str("");
+  EXPECT_EQ(plan_day({.cellar = path(), .pdf = pdf}, {clock, other_ids}, terminal), exit_ok)
+      << err.str();
+  EXPECT_TRUE(std::filesystem::exists(pdf));
+  EXPECT_THAT(out.str(), HasSubstr("steps on 1 page"));
+  out.str("");
+  EXPECT_EQ(plan_day({.cellar = path(), .on = "2026-03-24"}, {clock, other_ids}, terminal),
+            exit_ok);
+  const auto told = nlohmann::json::parse(out.str());
+  EXPECT_EQ(told["day"], "2026-03-24");
+  EXPECT_THAT(told["steps"][0]["what"].get<std::string>(), HasSubstr("Lock the lines"));
+  out.str("");
+  EXPECT_EQ(plan_day({.cellar = path(), .minutes = 5}, {clock, other_ids}, terminal), exit_ok);
+  EXPECT_TRUE(nlohmann::json::parse(out.str())["steps"].empty());
+  EXPECT_FALSE(nlohmann::json::parse(out.str())["not_on_the_list"].empty()) << "no time, and said";
+  EXPECT_EQ(plan_day({.cellar = in_folder("absent")}, {clock, other_ids}, terminal),
             exit_file_problem);
 }
 
@@ -132,8 +172,9 @@ TEST_F(Headless, writes_logs_in_every_form) {
   const auto line = session->fresh<cellar::LineId>();
   log(overdue_line(line));
   log(cellar::LineCleaned{.line = line, .agent_name = "caustic"});
-  for (const LogBook book : {LogBook::cleaning, LogBook::temperature, LogBook::gas,
-                             LogBook::wastage, LogBook::custody, LogBook::kegs, LogBook::round}) {
+  for (const LogBook book :
+       {LogBook::cleaning, LogBook::temperature, LogBook::gas, LogBook::wastage, LogBook::custody,
+        LogBook::kegs, LogBook::round, LogBook::due, LogBook::all}) {
     for (const LogForm form : {LogForm::text, LogForm::csv, LogForm::json, LogForm::pdf}) {
       WriteLog asked{.cellar = path(), .pdf = in_folder("log.pdf"), .book = book, .form = form};
       out.str("");

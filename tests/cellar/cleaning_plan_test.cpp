@@ -306,6 +306,28 @@ TEST(CleaningPlan, ALineThatStandsLockedIsOnTodaysListToBeRinsedAndReleased) {
   EXPECT_EQ(kinds_of(days.at(1).steps), (std::vector{place_clean})) << "not on a later day's";
 }
 
+TEST(CleaningPlan, ALineThatStandsLockedIsNotLockedAgainWhenItIsCleaned) {
+  PlanCellar c;
+  const LineId one = c.hose("1");
+  const LineId two = c.hose("2");
+  c.rule(RuleScope::line, WorkKind::caustic, 14);
+  c.log(day(0, 7), LineLocked{one, LineAgent::caustic, "", ""});
+  const auto days = c.propose(0, c.wishes(0));
+  const PlanStep& lock = days.at(0).steps.at(0);
+  ASSERT_EQ(lock.kind, StepKind::lock);
+  EXPECT_THAT(lock.things, ::testing::UnorderedElementsAre(subject(one), subject(two)));
+  const LineLock* before = lock.locked_before(subject(one));
+  ASSERT_NE(before, nullptr);
+  EXPECT_EQ(before->since, day(0, 7));
+  EXPECT_EQ(lock.locked_before(subject(two)), nullptr);
+  EXPECT_NEAR(units::in_minutes(lock.hands_on), 1, 1e-9) << "one line is left to lock";
+  const PlanStep& release = days[0].steps.back();
+  EXPECT_EQ(release.kind, StepKind::release);
+  EXPECT_THAT(release.things, SizeIs(2));
+  // Another day's list knows nothing of it: by then it may have been released.
+  for (const PlanStep& step : days.at(1).steps) EXPECT_THAT(step.locked, IsEmpty());
+}
+
 TEST(CleaningLog, TicksLogWhatWasDoneAndFormsWhatNeedsAnAnswer) {
   PlanCellar c;
   const LineId line = c.hose("1");

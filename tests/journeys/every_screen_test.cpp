@@ -9,6 +9,7 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QFile>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
@@ -16,6 +17,7 @@
 
 #include "app/demo_cellar.h"
 #include "app/surroundings.h"
+#include "core/cellar/due_work.h"
 #include "tests/support/accessibility.h"
 #include "tests/support/fake_surroundings.h"
 #include "ui/commands/commands.h"
@@ -23,12 +25,15 @@
 #include "ui/commands/task_palette.h"
 #include "ui/dialogs/as_of_dialog.h"
 #include "ui/dialogs/backups.h"
+#include "ui/dialogs/cleaning_list_preview.h"
 #include "ui/dialogs/first_start.h"
 #include "ui/dialogs/forms/task_forms.h"
+#include "ui/dialogs/import_kegs.h"
 #include "ui/dialogs/kit_dialog.h"
 #include "ui/dialogs/log_preview.h"
 #include "ui/dialogs/message_box.h"
 #include "ui/dialogs/new_cellar.h"
+#include "ui/dialogs/put_off_dialog.h"
 #include "ui/dialogs/recall.h"
 #include "ui/dialogs/round.h"
 #include "ui/dialogs/rules_dialog.h"
@@ -38,6 +43,7 @@
 #include "ui/dialogs/tag_preview.h"
 #include "ui/dialogs/trace.h"
 #include "ui/main_window.h"
+#include "ui/pages/cleaning_page.h"
 #include "ui/preferences.h"
 #include "ui/theme/style.h"
 #include "ui/theme/theme_switch.h"
@@ -205,7 +211,8 @@ TEST_P(EveryScreen, OfTheDialogsThatPagesOpen) {
   judge_dialog(tags, "keg tags");
   ui::TagPreview warnings(context, ui::TagKind::warnings);
   judge_dialog(warnings, "warning tags");
-  for (const ui::LogPaper paper : {ui::LogPaper::line_cleaning, ui::LogPaper::kegs}) {
+  for (const ui::LogPaper paper :
+       {ui::LogPaper::line_cleaning, ui::LogPaper::kegs, ui::LogPaper::recall, ui::LogPaper::due}) {
     ui::LogPreview log(context, paper);
     judge_dialog(log, "log on paper");
   }
@@ -221,6 +228,43 @@ TEST_P(EveryScreen, OfTheDialogsThatPagesOpen) {
     offer.show_keg(status->kegs.front().record.keg);
     judge_dialog(offer, "scanned keg");
   }
+}
+
+// A list that can be taken, and one whose every line has something wrong with it.
+TEST_P(EveryScreen, OfTheKegListsImport) {
+  const auto written = [&](const char* name, const QByteArray& bytes) {
+    QFile file(folder_.filePath(QLatin1String(name)));
+    EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(bytes);
+    return file.fileName();
+  };
+  ui::ImportKegs good(
+      window_->context(),
+      written("good.csv", "Number,Kind,Empty weight (kg)\nN01,ball_lock_19,4.1\nN02,keg_50,12\n"));
+  EXPECT_TRUE(good.faults().isEmpty());
+  judge_dialog(good, "keg list");
+  QByteArray bad("Number,Kind,Empty weight (kg)\n");
+  for (int i = 0; i < 60; ++i) bad += "N01,barrel of no kind that anybody knows,heavy\n";
+  ui::ImportKegs refused(window_->context(), written("bad.csv", bad));
+  EXPECT_FALSE(refused.faults().isEmpty());
+  judge_dialog(refused, "keg list refused");
+}
+
+TEST_P(EveryScreen, OfTheCleaningDaysDialogs) {
+  window_->run(ui::Command::page_cleaning);
+  const auto* page = window_->findChild<ui::CleaningPage*>();
+  ASSERT_NE(page, nullptr);
+  const cellar::PlannedDay* day = page->shown_day();
+  ASSERT_EQ(day != nullptr, GetParam().demo) << "nothing is due in an empty cellar";
+  if (day == nullptr) return;
+  ui::CleaningListPreview list(window_->context(), *day);
+  judge_dialog(list, "cleaning list");
+  const auto due = cellar::due_work(cellar_->journal(), *cellar_->status(), cellar_->calendar());
+  ASSERT_FALSE(due.empty());
+  ui::PutOffDialog move(window_->context(), due.front(), due);
+  move.set_day(cellar_->calendar().date_of(cellar_->now()) + std::chrono::days(40));
+  EXPECT_FALSE(move.consequence().isEmpty());
+  judge_dialog(move, "move work");
 }
 
 }  // namespace

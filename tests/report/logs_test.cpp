@@ -4,6 +4,7 @@
 // one by one.
 #include <gmock/gmock.h>
 
+#include "core/cellar/round.h"
 #include "core/report/cellar_lists.h"
 #include "core/report/period_logs.h"
 #include "core/report/recall_list.h"
@@ -58,7 +59,7 @@ TEST_F(Logs, WastageReadsAsAgreed) {
                 text_of(report::wastage_book(journal, now, november, speaker, "MK")));
 }
 TEST_F(Logs, RoundReadsAsAgreed) {
-  expect_golden("round.txt", text_of(report::round_sheet(now, speaker, "MK")));
+  expect_golden("round.txt", text_of(report::round_sheet(journal, now, speaker, "MK")));
 }
 TEST_F(Logs, CustodyReadsAsAgreed) {
   expect_golden("custody.txt", text_of(report::custody_list(journal, now, speaker, "MK")));
@@ -190,8 +191,57 @@ TEST_F(Logs, TheRoundGoesInWalkingOrder) {
   first.walk_order = 1;
   book.s.log(day(14), first);
   now = Replay(book.journal(), book.s.calendar).status(Book::now());
-  const auto sheet = report::round_sheet(now, speaker, "");
+  const auto sheet = report::round_sheet(journal, now, speaker, "");
   EXPECT_EQ(sheet.rows.front().cells.front(), "Cellar, north");
+}
+
+// What is written on the sheet is typed at the same station of the round, in the same
+// order; what the round does not ask has a dash.
+TEST_F(Logs, TheRoundSheetHasTheStationsOfTheRoundInTheirOrder) {
+  const auto stations = round_stations(now, journal);
+  const auto sheet = report::round_sheet(journal, now, speaker, "");
+  std::vector<std::string> asked;
+  std::vector<std::string> to_ask;
+  for (const RoundStation& station : stations) {
+    to_ask.push_back(station.about.kind == SubjectKind::place ? "Temperature" : station.name);
+  }
+  std::size_t at = 0;
+  for (const report::TableRow& row : sheet.rows) {
+    if (row.kind == report::RowKind::heading) continue;
+    ASSERT_EQ(row.cells.size(), sheet.columns.size());
+    const auto open = std::count(row.cells.begin() + 3, row.cells.end() - 1, std::string());
+    if (open == 0) continue;
+    asked.push_back(row.cells.front());
+    ASSERT_LT(at, stations.size());
+    EXPECT_LE(static_cast<std::size_t>(open), stations[at].questions.size()) << row.cells.front();
+    ++at;
+  }
+  EXPECT_EQ(asked, to_ask);
+  // A keg with nothing to read is named all the same.
+  for (const KegStatus& keg : now.kegs) {
+    if (keg.lent_to || !keg.record.in_use) continue;
+    EXPECT_THAT(text_of(sheet), HasSubstr(keg.record.tag));
+  }
+}
+
+// Nothing of the journal is left out of the whole log, and what was struck is told as such.
+TEST_F(Logs, TheWholeLogHasEveryEntry) {
+  const report::Period always{date(-400), date(400)};
+  const auto sheet = report::entry_log(journal, now, always, speaker, "MK");
+  ASSERT_EQ(sheet.rows.size(), journal.entries().size());
+  std::size_t struck = 0;
+  for (const report::TableRow& row : sheet.rows) {
+    EXPECT_FALSE(row.cells.at(2).empty());
+    struck += row.struck ? 1U : 0U;
+  }
+  std::size_t out_of_force = 0;
+  for (const Entry& e : journal.entries()) {
+    out_of_force += journal.standing(e.header.id) == Standing::in_force ? 0U : 1U;
+  }
+  EXPECT_GT(out_of_force, 0U);
+  EXPECT_THAT(text_of(sheet), HasSubstr("K01"));  // what it is about, too
+  EXPECT_EQ(struck, out_of_force);
+  EXPECT_EQ(report::entry_log(journal, now, {date(390), date(400)}, speaker, "").rows.size(), 0U);
 }
 
 TEST_F(Logs, OnlyThePeriodIsTold) {

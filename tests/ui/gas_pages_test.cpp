@@ -297,7 +297,8 @@ TEST_F(GasPages, BottleChangeIsOneActWithTagAndLeakTest) {
   auto* tag = form.findChild<QWidget*>(QStringLiteral("co2_on_tag"))->findChild<QLineEdit*>();
   QTest::keyClicks(tag, QStringLiteral("60"));
   QTest::keyClick(tag, Qt::Key_Tab);
-  EXPECT_TRUE(form.warning().contains(QStringLiteral("The tag says 60 % CO₂, the register 100 %")));
+  EXPECT_TRUE(
+      form.warned_of().contains(QStringLiteral("The tag says 60 % CO₂, the register 100 %")));
   form.findChild<QCheckBox*>(QStringLiteral("washer"))->setChecked(true);
   form.findChild<ui::ChoiceBar*>(QStringLiteral("leak_test"))->set_index(0);
   ASSERT_TRUE(form.log());

@@ -14,6 +14,7 @@
 #include <QTest>
 
 #include "tests/support/accessibility.h"
+#include "tests/support/entry_maker.h"
 #include "tests/support/fake_facade.h"
 #include "tests/support/fake_surroundings.h"
 #include "tests/support/own_preferences.h"
@@ -120,6 +121,56 @@ TEST_F(LoggerImportDialog, RefusesWhatItCannotReadAndSaysWhy) {
   EXPECT_FALSE(form.log());
   form.read_file(file(german_file));
   EXPECT_TRUE(form.problem().isEmpty());
+}
+
+// Nothing of a hostile file is written; a line that can't be read is told by its number.
+TEST_F(LoggerImportDialog, HostileFilesWriteNothing) {
+  const QByteArray good = "time,temp °C\n2026-11-20 10:00,4.5\n";
+  QByteArray wide("\xFF\xFE", 2);
+  for (const char c : good) wide.append(c).append('\0');
+  const std::pair<const char*, QByteArray> refused[] = {
+      {"empty", QByteArray()},
+      {"huge", QByteArray(static_cast<qsizetype>(cellar::logger_file_limit) + 1, 'x')},
+      {"no numbers", "time,temp\n2026-11-20 10:00,cold\n2026-11-20 11:00,warm\n"},
+      {"cut within its heading", good.left(9)},
+      {"UTF-16 cut within its heading", wide.left(19)},
+      {"another program's", QByteArray("PK\x03\x04\0\0\0", 7)}};
+  ui::LoggerImport form(context_, numbered<cellar::PlaceId>(1));
+  form.show();
+  for (const auto& [what, bytes] : refused) {
+    form.read_file(file(bytes));
+    EXPECT_FALSE(form.problem().isEmpty()) << what;
+    EXPECT_FALSE(form.findChild<QPushButton*>(QStringLiteral("import"))->isEnabled()) << what;
+    EXPECT_FALSE(form.log()) << what;
+  }
+  EXPECT_TRUE(facade_.logged().empty());
+  form.read_file(file(good + "2026-11-20 10:15,\xC3\x28\n2026-11-20 10:30,hot\n2026-11-20 10:4"));
+  EXPECT_EQ(form.act().drafts.size(), 1u);
+  const QString bad = form.findChild<QPlainTextEdit*>(QStringLiteral("bad_lines"))->toPlainText();
+  for (const char* line : {"Line 3", "Line 4", "Line 5"}) {
+    EXPECT_TRUE(bad.contains(QLatin1String(line))) << line << ": " << bad.toStdString();
+  }
+  EXPECT_TRUE(facade_.logged().empty()) << "nothing before it is accepted";
+}
+
+TEST_F(LoggerImportDialog, WhatIsInTheLogAlreadyIsNotLoggedTwice) {
+  ui::LoggerImport form(context_, numbered<cellar::PlaceId>(1));
+  form.show();
+  form.read_file(file("time,temp °C\n2026-11-20 10:00,4.5\n2026-11-20 10:15,7.1\n"));
+  ASSERT_EQ(form.act().drafts.size(), 2u);
+  EntryMaker maker;
+  for (const cellar::Draft& draft : form.act().drafts) {
+    facade_.journal_to_fill().append(maker.make(draft.happened_at, draft.payload));
+  }
+  // The same file again, and one that goes on from there with a moment told twice.
+  form.read_file(file("time,temp °C\n2026-11-20 10:00,4.5\n2026-11-20 10:15,7.1\n"));
+  EXPECT_TRUE(form.act().drafts.empty());
+  EXPECT_TRUE(form.in_words().contains(QStringLiteral("in the log already")));
+  EXPECT_FALSE(form.log());
+  form.read_file(
+      file("time,temp °C\n2026-11-20 10:15,7.1\n2026-11-20 10:30,9.9\n2026-11-20 10:30,9.9\n"));
+  ASSERT_EQ(form.act().drafts.size(), 1u);
+  EXPECT_TRUE(form.in_words().contains(QStringLiteral("1 are in the log already")));
 }
 
 TEST_F(LoggerImportDialog, ReadingsOfTheFutureAreLeftOutAndSaid) {

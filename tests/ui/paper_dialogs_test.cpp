@@ -7,6 +7,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDate>
+#include <QDateEdit>
 #include <QFile>
 #include <QPlainTextEdit>
 #include <QPushButton>
@@ -48,8 +49,8 @@ struct PaperDialogs : ::testing::Test {
 
 TEST_F(PaperDialogs, EveryLogHasPagesAndSavesAsPdf) {
   using enum ui::LogPaper;
-  for (const ui::LogPaper which :
-       {line_cleaning, temperature, gas, wastage, ui::LogPaper::round, custody, kegs, recall}) {
+  for (const ui::LogPaper which : {line_cleaning, temperature, gas, wastage, ui::LogPaper::round,
+                                   custody, kegs, recall, due, all}) {
     ui::LogPreview preview(context, which);
     preview.show();
     EXPECT_GE(preview.pages().count(), 1);
@@ -71,6 +72,30 @@ TEST_F(PaperDialogs, ATableSavesAsCsvThatReadsBack) {
   ASSERT_TRUE(read);
   EXPECT_EQ(read->lines.size(), preview.sheet().rows.size());
   EXPECT_FALSE(preview.save_csv(folder.filePath(QStringLiteral("no/such/place.csv"))));
+}
+
+TEST_F(PaperDialogs, WhatIsDueSavesAsCsvUpToTheDayChosen) {
+  cellar::CellarStatus status = *cellar.status();
+  cellar::BottleStatus bottle;
+  bottle.record.bottle = numbered<cellar::BottleId>(71);
+  bottle.record.name = "Bottle, old";
+  bottle.record.retest_due = cellar.calendar().date_of(status.now) - std::chrono::days(1);
+  status.bottles.push_back(bottle);
+  cellar.show(status);
+  ui::LogPreview preview(context, ui::LogPaper::due);
+  ASSERT_FALSE(preview.sheet().rows.empty());
+  const QString path = folder.filePath(QStringLiteral("due.csv"));
+  ASSERT_TRUE(preview.save_csv(path));
+  QFile in(path);
+  ASSERT_TRUE(in.open(QIODevice::ReadOnly));
+  const QByteArray bytes = in.readAll();
+  const auto read = report::read_csv({bytes.constData(), static_cast<std::size_t>(bytes.size())});
+  ASSERT_TRUE(read);
+  EXPECT_EQ(read->header.fields.at(0), "due");
+  EXPECT_EQ(read->lines.size(), preview.sheet().rows.size());
+  // A day before everything: nothing is due by then.
+  preview.findChild<QDateEdit*>()->setDate(QDate(2000, 1, 1));
+  EXPECT_TRUE(preview.sheet().rows.empty());
 }
 
 TEST_F(PaperDialogs, APeriodTypedTheWrongWayRoundIsTheTimeBetween) {

@@ -51,7 +51,7 @@ struct PaperPdf : ::testing::Test {
             report::temperature_log(journal, now, period, speaker, "MK"),
             report::gas_log(journal, now, period, speaker, "MK"),
             report::wastage_book(journal, now, period, speaker, "MK"),
-            report::round_sheet(now, speaker, "MK"),
+            report::round_sheet(journal, now, speaker, "MK"),
             report::custody_list(journal, now, speaker, "MK"),
             report::keg_list(now, speaker, "MK"),
             report::recall_list(journal, now, book.lager, speaker, "MK")};

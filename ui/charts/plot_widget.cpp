@@ -4,6 +4,7 @@
 #include <qcustomplot.h>
 
 #include <QEvent>
+#include <QResizeEvent>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -11,9 +12,23 @@
 #include "ui/charts/day_ticks.h"
 
 namespace ullage::ui {
+namespace {
+
+// A plot that has no room is not drawn: there is nothing to paint on.
+class SizedPlot final : public QCustomPlot {
+ public:
+  using QCustomPlot::QCustomPlot;
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override {
+    if (!event->size().isEmpty()) QCustomPlot::resizeEvent(event);
+  }
+};
+
+}  // namespace
 
 PlotWidget::PlotWidget(QWidget* parent)
-    : QWidget(parent), plot_(new QCustomPlot(this)), ground_(&Theme::surface) {
+    : QWidget(parent), plot_(new SizedPlot(this)), ground_(&Theme::surface) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addWidget(plot_);
@@ -44,7 +59,7 @@ void PlotWidget::set_in_words(const QString& words) {
 void PlotWidget::redraw() {
   plot_->clearPlottables();
   plot_->clearItems();
-  if (!has_plot()) return;
+  if (!has_plot() || plot_->size().isEmpty()) return;
   plot_->setBufferDevicePixelRatio(devicePixelRatioF());
   plot_->setBackground(QBrush(theme_of(this).*ground_));
   draw_plot();

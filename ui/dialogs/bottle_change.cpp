@@ -2,23 +2,18 @@
 #include "ui/dialogs/bottle_change.h"
 
 #include <QCheckBox>
-#include <QDialogButtonBox>
-#include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
 #include <cmath>
 
-#include "ui/dialogs/forms/hush.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/preferences.h"
-#include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
 #include "ui/widgets/enum_picker.h"
 #include "ui/widgets/form_section.h"
 #include "ui/widgets/screen_room.h"
 #include "ui/widgets/text_edit.h"
-#include "ui/widgets/when_edit.h"
 
 namespace ullage::ui {
 namespace {
@@ -30,40 +25,27 @@ constexpr double tag_agrees_within = 0.005;
 
 BottleChange::BottleChange(const Context& context, std::optional<cellar::RegulatorId> regulator,
                            std::optional<cellar::BottleId> bottle, QWidget* parent)
-    : QDialog(parent), context_(context) {
-  setWindowTitle(tr("Gas bottle changed"));
-  setObjectName(QStringLiteral("bottle_change"));
+    : ChangeDialog(context, tr("Gas bottle changed"), QStringLiteral("bottle_change"), parent) {
   build();
   regulator_->set_value(regulator);
   bottle_->set_value(bottle);
   tell();
-  guard_.watch(*this);
 }
 
-BottleChange::~BottleChange() { hush(*this); }
-
 void BottleChange::build() {
-  regulator_ = new RegulatorPicker(context_);
+  regulator_ = new RegulatorPicker(context());
   regulator_->setObjectName(QStringLiteral("regulator"));
   regulator_->set_required(true);
-  bottle_ = new BottlePicker(context_);
+  bottle_ = new BottlePicker(context());
   bottle_->setObjectName(QStringLiteral("bottle"));
   bottle_->set_required(true);
-  tag_ = new FractionEdit(context_.preferences);
+  tag_ = new FractionEdit(context().preferences);
   tag_->setObjectName(QStringLiteral("co2_on_tag"));
   washer_ = new QCheckBox(tr("New washer or sealing ring"));
   washer_->setObjectName(QStringLiteral("washer"));
   secured_ = new QCheckBox(tr("Upright and held against falling"));
   secured_->setObjectName(QStringLiteral("secured"));
-  when_ = new WhenEdit(context_.cellar);
-  by_ = new TextEdit(8);
-  by_->set_value(s(context_.preferences.initials()));
-  warning_ = new Banner(cellar::Severity::danger, {});
-  warning_->setObjectName(QStringLiteral("tag_warning"));
-  warning_->hide();
-  refusal_ = new Banner(cellar::Severity::warning, {});
-  refusal_->setObjectName(QStringLiteral("refusal"));
-  refusal_->hide();
+  warning().setObjectName(QStringLiteral("tag_warning"));
 
   auto* form = new FormSection;
   form->add_caution(
@@ -78,39 +60,20 @@ void BottleChange::build() {
   form->add(tr("Washer"), washer_);
   form->add(tr("Secured"), secured_);
   auto* ending = new FormSection;
-  ending->add(tr("&When"), when_);
-  ending->add(tr("By"), by_, tr("Initials."));
-  assemble({form, build_test(), ending});
-}
-
-void BottleChange::assemble(const QList<QWidget*>& parts) {
+  add_when_and_by(*ending);
   auto* rows = new QWidget;
   auto* column = new QVBoxLayout(rows);
   column->setContentsMargins(0, 0, space::m, 0);
   column->setSpacing(space::m);
-  for (QWidget* part : parts) column->addWidget(part);
+  for (QWidget* part : {static_cast<QWidget*>(form), build_test(), static_cast<QWidget*>(ending)})
+    column->addWidget(part);
   column->addStretch(1);
-
-  auto* buttons = new QDialogButtonBox;
-  auto* log_it = buttons->addButton(tr("&Log the change"), QDialogButtonBox::AcceptRole);
-  log_it->setObjectName(QStringLiteral("log_it"));
-  make_default(log_it);
-  buttons->addButton(QDialogButtonBox::Cancel);
-  auto* all = new QVBoxLayout(this);
-  all->setContentsMargins(space::xl, space::l, space::xl, space::l);
-  all->setSpacing(space::m);
-  all->addWidget(scrolled(rows), 1);
+  lay_out(scrolled(rows));
   never_squeeze(*rows);
-  all->addWidget(warning_);
-  all->addWidget(refusal_);
-  all->addWidget(buttons);
-  drop_shared_mnemonics(*this);
   resize(580, 600);
   connect(bottle_, &BottlePicker::changed, this, &BottleChange::tell);
   connect(tag_, &QuantityEdit::changed, this, &BottleChange::tell);
   connect(test_, &ChoiceBar::changed, this, &BottleChange::tell);
-  connect(buttons, &QDialogButtonBox::accepted, this, &BottleChange::log);
-  connect(buttons, &QDialogButtonBox::rejected, this, &BottleChange::reject);
 }
 
 QWidget* BottleChange::build_test() {
@@ -120,9 +83,9 @@ QWidget* BottleChange::build_test() {
   test_->set_index(test_not_done);
   where_ = new TextEdit(200);
   where_->setObjectName(QStringLiteral("where"));
-  weight_ = new MassEdit(context_.preferences);
+  weight_ = new MassEdit(context().preferences);
   weight_->setObjectName(QStringLiteral("weight"));
-  scale_ = new InstrumentPicker(context_);
+  scale_ = new InstrumentPicker(context());
   scale_->setObjectName(QStringLiteral("scale"));
   scale_->set_optional(tr("–"));
   scale_->set_shows([](const cellar::InstrumentRecord& i) {
@@ -139,93 +102,62 @@ QWidget* BottleChange::build_test() {
   return form;
 }
 
-QString BottleChange::warning() const {
-  return warning_->isHidden() ? QString() : warning_->headline();
+QString BottleChange::warned_of() const {
+  return warning().isHidden() ? QString() : warning().headline();
 }
 
 void BottleChange::tell() {
-  refusal_->hide();
+  forget_refusal();
   where_->setEnabled(test_->index() == test_leaks);
-  const auto status = context_.cellar.status();
+  const auto status = context().cellar.status();
   const cellar::BottleStatus* bottle = bottle_->value() ? status->find(*bottle_->value()) : nullptr;
   const auto tag = tag_->value();
   const bool differs =
       bottle && tag && std::abs(tag->count() - bottle->record.co2.count()) > tag_agrees_within;
   if (differs) {
     const auto percent = [](double share) { return QString::number(std::lround(share * 100)); };
-    warning_->set(cellar::Severity::danger,
+    warning().set(cellar::Severity::danger,
                   tr("The tag says %1 % CO₂, the register %2 %")
                       .arg(percent(tag->count()), percent(bottle->record.co2.count())),
                   tr("Trust the tag. If it is not the gas you want, take the bottle off again; "
                      "otherwise every keg on it changes its carbonation."));
   } else if (test_->index() == test_leaks) {
-    warning_->set(cellar::Severity::danger, tr("It leaks: shut the bottle"),
+    warning().set(cellar::Severity::danger, tr("It leaks: shut the bottle"),
                   tr("Air the room, tighten or renew the washer, and test again."));
   }
-  warning_->setVisible(differs || test_->index() == test_leaks);
+  warning().setVisible(differs || test_->index() == test_leaks);
 }
 
 cellar::Act BottleChange::act() const {
-  cellar::Act act;
-  act.by = by_->value();
-  const cellar::Instant at = when_->value().value_or(context_.cellar.now());
-  const auto did = [&](cellar::Payload payload) {
-    act.drafts.push_back({std::move(payload), at, {}, {}});
-  };
+  cellar::Act act = begun();
   if (!regulator_->value() || !bottle_->value()) return act;
   if (weight_->value()) {
-    did(cellar::BottleWeighed{
-        .bottle = *bottle_->value(), .gross_mass = *weight_->value(), .scale = scale_->value()});
+    did(act, cellar::BottleWeighed{.bottle = *bottle_->value(),
+                                   .gross_mass = *weight_->value(),
+                                   .scale = scale_->value()});
   }
   cellar::BottleChanged changed{.regulator = *regulator_->value(), .bottle = *bottle_->value()};
   if (tag_->value()) changed.co2_on_tag = units::mole_fraction(tag_->value()->count());
   changed.washer_renewed = washer_->isChecked();
   changed.secured = secured_->isChecked();
-  did(changed);
+  did(act, changed);
   if (test_->index() != test_not_done) {
     cellar::LeakTested tested;
     tested.bottle = *bottle_->value();
     tested.regulator = *regulator_->value();
     tested.leak_found = test_->index() == test_leaks;
     if (tested.leak_found) tested.where = where_->value();
-    did(tested);
+    did(act, tested);
   }
   return act;
 }
 
-bool BottleChange::log() {
-  regulator_->show_fault();
-  bottle_->show_fault();
-  when_->show_fault();
-  tag_->show_fault();
-  weight_->show_fault();
-  where_->show_fault();
-  by_->show_fault();
-  if (!regulator_->fault().isEmpty() || !bottle_->fault().isEmpty() || !when_->fault().isEmpty() ||
-      !tag_->fault().isEmpty() || !weight_->fault().isEmpty() || !where_->fault().isEmpty() ||
-      !by_->fault().isEmpty())
-    return false;
-  const cellar::Outcome<cellar::ActId> outcome = context_.cellar.log(act());
-  if (!outcome) {
-    QStringList sentences;
-    for (const cellar::Fault& fault : outcome.error().faults)
-      sentences << q(report::say(fault.why, context_.speaker()));
-    refusal_->set(cellar::Severity::warning, tr("Not logged yet."),
-                  sentences.join(QLatin1Char('\n')));
-    refusal_->show();
-    return false;
-  }
-  const bool tested = test_->index() != test_not_done;
-  accept();
-  context_.navigator.announce(
-      tested ? tr("Logged the bottle change and its leak test.")
-             : tr("Logged the bottle change. Test its joints with soapy water."),
-      true);
-  return true;
-}
+bool BottleChange::show_faults() { return any_fault(regulator_, bottle_, tag_, weight_, where_); }
 
-void BottleChange::reject() {
-  if (guard_.lets_go(context_, this)) QDialog::reject();
+QString BottleChange::logged_words() const {
+  return test_->index() != test_not_done
+             ? tr("Logged the bottle change and its leak test.")
+             : tr("Logged the bottle change. Test its joints with soapy water.");
 }
 
 }  // namespace ullage::ui

@@ -5,12 +5,9 @@
 // whole, undone whole. A leak found keeps the act: the bottle is on, and leaks.
 #pragma once
 
-#include <QDialog>
-#include <QList>
 #include <optional>
 
-#include "ui/context.h"
-#include "ui/dialogs/leave_guard.h"
+#include "ui/dialogs/change_dialog.h"
 #include "ui/widgets/entity_picker.h"
 #include "ui/widgets/quantity_edits.h"
 
@@ -18,32 +15,26 @@ class QCheckBox;
 
 namespace ullage::ui {
 
-class Banner;
 class ChoiceBar;
-class TextEdit;
-class WhenEdit;
 
-class BottleChange : public QDialog {
+class BottleChange final : public ChangeDialog {
   Q_OBJECT
  public:
   BottleChange(const Context& context, std::optional<cellar::RegulatorId> regulator,
                std::optional<cellar::BottleId> bottle, QWidget* parent = nullptr);
-  ~BottleChange() override;
 
-  [[nodiscard]] cellar::Act act() const;
-  bool log();
-  [[nodiscard]] QString warning() const;
+  [[nodiscard]] cellar::Act act() const override;
+  [[nodiscard]] QString warned_of() const;
 
-  void reject() override;
+ protected:
+  bool show_faults() override;
+  [[nodiscard]] QString logged_words() const override;
 
  private:
-  LeaveGuard guard_;
   void build();
   void tell();
   QWidget* build_test();
-  void assemble(const QList<QWidget*>& parts);  // with the foot
 
-  Context context_;
   RegulatorPicker* regulator_ = nullptr;
   BottlePicker* bottle_ = nullptr;
   FractionEdit* tag_ = nullptr;
@@ -53,10 +44,6 @@ class BottleChange : public QDialog {
   TextEdit* where_ = nullptr;
   MassEdit* weight_ = nullptr;
   InstrumentPicker* scale_ = nullptr;
-  WhenEdit* when_ = nullptr;
-  TextEdit* by_ = nullptr;
-  Banner* warning_ = nullptr;
-  Banner* refusal_ = nullptr;
 };
 
 }  // namespace ullage::ui

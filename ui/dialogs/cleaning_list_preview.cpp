@@ -3,7 +3,7 @@
 
 #include "core/report/cleaning_list.h"
 #include "ui/preferences.h"
-#include "ui/print/cleaning_list_text.h"
+#include "ui/print/cleaning_list_pages.h"
 
 namespace ullage::ui {
 

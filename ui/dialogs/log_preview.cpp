@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "core/report/cellar_lists.h"
+#include "core/report/due_sheet.h"
 #include "core/report/names.h"
 #include "core/report/period_logs.h"
 #include "core/report/recall_list.h"
@@ -18,6 +19,7 @@ namespace ullage::ui {
 namespace {
 
 constexpr int days_at_first = 30;
+constexpr int days_due_at_first = 14;
 
 cellar::Date cellar_date(const QDate& day) {
   return cellar::Date(std::chrono::days(QDate(1970, 1, 1).daysTo(day)));
@@ -39,7 +41,7 @@ struct LogPaperText {
 
 bool over_a_period(LogPaper which) {
   return which == LogPaper::line_cleaning || which == LogPaper::temperature ||
-         which == LogPaper::gas || which == LogPaper::wastage;
+         which == LogPaper::gas || which == LogPaper::wastage || which == LogPaper::all;
 }
 
 }  // namespace
@@ -62,6 +64,10 @@ QString title_of(LogPaper which) {
       return LogPaperText::tr("Keg list");
     case LogPaper::recall:
       return LogPaperText::tr("Recall list");
+    case LogPaper::due:
+      return LogPaperText::tr("Due list");
+    case LogPaper::all:
+      return LogPaperText::tr("Whole log");
   }
   return {};
 }
@@ -70,25 +76,30 @@ LogPreview::LogPreview(const Context& context, LogPaper which, QWidget* parent)
     : PaperPreview(context, title_of(which), parent), which_(which) {
   if (over_a_period(which)) add_period();
   if (which == LogPaper::recall) add_batches();
+  if (which == LogPaper::due) to_ = add_day(tr("&To and with"), today().addDays(days_due_at_first));
   offer_csv();
   lay_out();
 }
 
-void LogPreview::add_period() {
+QDate LogPreview::today() const {
   const cellar::Facade& cellar = context().cellar;
   const auto days = cellar.calendar().date_of(cellar.now()).time_since_epoch().count();
-  const QDate today = QDate(1970, 1, 1).addDays(days);
-  const auto day = [&](const QString& label, const QDate& at) {
-    auto* edit = new LogDayEdit(at);
-    edit->setCalendarPopup(true);
-    edit->setDisplayFormat(QStringLiteral("d MMM yyyy"));
-    edit->setMinimumWidth(132);
-    add_choice(label, edit);
-    connect(edit, &QDateEdit::dateChanged, this, &LogPreview::lay_out);
-    return edit;
-  };
-  from_ = day(tr("&From"), today.addDays(1 - days_at_first));
-  to_ = day(tr("&To and with"), today);
+  return QDate(1970, 1, 1).addDays(days);
+}
+
+QDateEdit* LogPreview::add_day(const QString& label, const QDate& at) {
+  auto* edit = new LogDayEdit(at);
+  edit->setCalendarPopup(true);
+  edit->setDisplayFormat(QStringLiteral("d MMM yyyy"));
+  edit->setMinimumWidth(132);
+  add_choice(label, edit);
+  connect(edit, &QDateEdit::dateChanged, this, &LogPreview::lay_out);
+  return edit;
+}
+
+void LogPreview::add_period() {
+  from_ = add_day(tr("&From"), today().addDays(1 - days_at_first));
+  to_ = add_day(tr("&To and with"), today());
 }
 
 void LogPreview::add_batches() {
@@ -143,11 +154,16 @@ report::TableSheet LogPreview::make_sheet() const {
     case LogPaper::wastage:
       return report::wastage_book(journal, *status, period(), speaker, by);
     case LogPaper::round:
-      return report::round_sheet(*status, speaker, by);
+      return report::round_sheet(journal, *status, speaker, by);
+    case LogPaper::all:
+      return report::entry_log(journal, *status, period(), speaker, by);
     case LogPaper::custody:
       return report::custody_list(journal, *status, speaker, by);
     case LogPaper::kegs:
       return report::keg_list(*status, speaker, by);
+    case LogPaper::due:
+      return report::due_list(*status, journal, speaker,
+                              static_cast<int>(today().daysTo(to_->date())), by);
     case LogPaper::recall:
       break;
   }

@@ -11,13 +11,24 @@ class QDateEdit;
 
 namespace ullage::ui {
 
-enum class LogPaper { line_cleaning, temperature, gas, wastage, round, custody, kegs, recall };
+enum class LogPaper {
+  line_cleaning,
+  temperature,
+  gas,
+  wastage,
+  round,
+  custody,
+  kegs,
+  recall,
+  due,
+  all
+};
 
 class LogPreview final : public PaperPreview {
   Q_OBJECT
  public:
   // Of the last 30 days to begin with; a recall list starts with the batch
-  // recalled last.
+  // recalled last; what is due, with the next two weeks.
   LogPreview(const Context& context, LogPaper which, QWidget* parent = nullptr);
 
   [[nodiscard]] const report::TableSheet& sheet() const { return sheet_; }
@@ -30,6 +41,8 @@ class LogPreview final : public PaperPreview {
 
  private:
   void add_period();
+  QDateEdit* add_day(const QString& label, const QDate& at);
+  [[nodiscard]] QDate today() const;
   void add_batches();
   [[nodiscard]] report::Period period() const;
   [[nodiscard]] report::TableSheet make_sheet() const;

@@ -14,6 +14,7 @@
 #include <QSignalBlocker>
 #include <QTableWidget>
 #include <QVBoxLayout>
+#include <set>
 
 #include "ui/dialogs/forms/hush.h"
 #include "ui/dialogs/forms/scrolled.h"
@@ -283,7 +284,7 @@ void LoggerImport::show_layout() {
 void LoggerImport::show_preview() {
   const report::Speaker speaker = context_.speaker();
   thinned_ = {};
-  readings_ = future_ = skipped_ = 0;
+  readings_ = future_ = skipped_ = known_ = 0;
   if (file_ && problem_->isHidden()) {
     auto all = cellar::on_calendar(file_->readings, context_.cellar.calendar(), &skipped_);
     const cellar::Instant now = context_.cellar.now();
@@ -293,6 +294,7 @@ void LoggerImport::show_preview() {
     }
     readings_ = all.size();
     thinned_ = cellar::thinned(all);
+    leave_out_what_is_known();
   }
   const auto rows = std::min<int>(previewed, static_cast<int>(thinned_.kept.size()));
   preview_->setRowCount(rows);
@@ -320,8 +322,21 @@ void LoggerImport::show_preview() {
   accept_->setEnabled(!thinned_.kept.empty());
 }
 
+// A file taken over once more, or one that begins where the last one ended, doubles
+// nothing.
+void LoggerImport::leave_out_what_is_known() {
+  if (!place_->value()) return;
+  std::set<cellar::Instant> known;
+  for (const cellar::Entry* e : context_.cellar.journal().story(subject(*place_->value()))) {
+    if (holds_alternative<cellar::TemperatureRead>(e->payload)) known.insert(e->header.happened_at);
+  }
+  known_ = std::erase_if(thinned_.kept,
+                         [&](const cellar::TimedTemperature& t) { return known.contains(t.at); });
+}
+
 QString LoggerImport::in_words() const {
   if (!file_) return {};
+  if (thinned_.kept.empty() && known_ > 0) return tr("All of this is in the log already.");
   if (thinned_.kept.empty()) return tr("Nothing in this file can be imported.");
   const report::Speaker speaker = context_.speaker();
   QString words = tr("%1 readings from %2 to %3. %4 of them tell all the rest within %5 and will "
@@ -334,6 +349,7 @@ QString LoggerImport::in_words() const {
   if (future_ > 0)
     words += tr(" %1 lie in the future and are left out: is the logger’s clock right?")
                  .arg(static_cast<qulonglong>(future_));
+  if (known_ > 0) words += tr(" %1 are in the log already.").arg(static_cast<qulonglong>(known_));
   if (skipped_ > 0)
     words +=
         tr(" %1 fall in the hour that the clocks skip.").arg(static_cast<qulonglong>(skipped_));

@@ -50,6 +50,7 @@ class LoggerImport : public QDialog {
   void read_again();
   void show_layout();
   void show_preview();
+  void leave_out_what_is_known();
   void say_problem(const QString& headline, const QString& detail);
   [[nodiscard]] cellar::LoggerChoices choices() const;
 
@@ -58,7 +59,7 @@ class LoggerImport : public QDialog {
   QString name_;
   std::optional<cellar::LoggerFile> file_;
   cellar::Thinned thinned_;
-  std::size_t readings_ = 0, skipped_ = 0, future_ = 0;
+  std::size_t readings_ = 0, skipped_ = 0, future_ = 0, known_ = 0;
   // What the person put right; the rest is found out anew.
   std::optional<bool> column_chosen_;
   bool filling_ = false;

@@ -34,6 +34,10 @@ std::optional<LogPaper> log_of(Command command) {
       return LogPaper::custody;
     case Command::paper_kegs:
       return LogPaper::kegs;
+    case Command::paper_all:
+      return LogPaper::all;
+    case Command::paper_due:
+      return LogPaper::due;
     case Command::paper_recall:
       return LogPaper::recall;
     default:

@@ -123,10 +123,7 @@ cellar::Act PutOffDialog::act(cellar::Date day) const {
   WorkMoved moved;
   moved.work = row_.work;
   moved.rule = row_.governing.rule;
-  if (row_.about.kind == SubjectKind::line) moved.line = LineId{row_.about.uuid};
-  if (row_.about.kind == SubjectKind::keg) moved.keg = KegId{row_.about.uuid};
-  if (row_.about.kind == SubjectKind::bottle) moved.bottle = BottleId{row_.about.uuid};
-  if (row_.about.kind == SubjectKind::place) moved.place = PlaceId{row_.about.uuid};
+  set_subject(moved, row_.about);
   moved.to_day = day;
   moved.reason = why_->value();
   Act act;

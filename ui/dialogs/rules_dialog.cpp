@@ -32,11 +32,8 @@ class FacadeIds final : public cellar::IdSource {
 
 std::string thing_of(const cellar::RuleRecord& r, const cellar::CellarStatus& names,
                      const report::Speaker& speaker) {
-  if (r.line) return report::name_of(cellar::subject(*r.line), names);
-  if (r.keg) return report::name_of(cellar::subject(*r.keg), names);
-  if (r.bottle) return report::name_of(cellar::subject(*r.bottle), names);
-  if (r.place) return report::name_of(cellar::subject(*r.place), names);
-  return report::say(r.scope, speaker);
+  const auto only = subject_named(r);
+  return only ? report::name_of(*only, names) : report::say(r.scope, speaker);
 }
 
 constexpr int narrowest_rules_column = 96;

@@ -78,8 +78,6 @@ void TransferStep::set_outcome(const QString& words) {
 
 bool TransferStep::logs_now() const { return now_->isChecked(); }
 
-void TransferStep::set_logs_now(bool on) { now_->setChecked(on); }
-
 bool TransferStep::done() const {
   return logs_now() || (found_ && found_->done_at && found_->still_counts);
 }

@@ -39,7 +39,6 @@ class TransferStep : public QFrame {
   void set_outcome(const QString& words);
 
   [[nodiscard]] bool logs_now() const;
-  void set_logs_now(bool on);
   [[nodiscard]] bool done() const;  // found and still counting, or logged now
   [[nodiscard]] EntryFields& fields() { return *fields_; }
   [[nodiscard]] const EntryFields& fields() const { return *fields_; }

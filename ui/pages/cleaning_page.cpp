@@ -217,6 +217,7 @@ void CleaningPage::show_days() {
 bool CleaningPage::is_done(std::size_t step, cellar::SubjectRef thing) const {
   if (by_hand_.contains({step, thing})) return true;
   const cellar::PlannedDay* day = shown_day();
+  if (day != nullptr && day->steps.at(step).locked_before(thing) != nullptr) return true;
   return day != nullptr && begun_at_ &&
          cellar::done_since(day->steps.at(step), thing, context_.cellar.journal(), *begun_at_) !=
              nullptr;
@@ -227,8 +228,9 @@ StepCard* CleaningPage::card_for(std::size_t step) {
   const cellar::PlanStep& what = shown_day()->steps[step];
   std::vector<StepCard::Thing> things;
   for (const cellar::SubjectRef& thing : what.things) {
-    things.push_back(
-        {thing, q(report::say_thing(thing, *shown_day(), *status)), is_done(step, thing)});
+    const QString name =
+        q(report::say_thing(what, thing, *shown_day(), *status, context_.speaker()));
+    things.push_back({thing, name, is_done(step, thing), what.locked_before(thing) != nullptr});
   }
   auto* card = new StepCard(context_, step, what, things);
   if (const auto at = timers_.find(step); at != timers_.end()) card->set_timer(at->second);

@@ -343,10 +343,7 @@ cellar::SuggestedTask task_of(const cellar::DueWork& row) {
   WorkDone w;
   w.work = row.work;
   w.rule = row.governing.rule;
-  if (row.about.kind == SubjectKind::line) w.line = LineId{row.about.uuid};
-  if (row.about.kind == SubjectKind::keg) w.keg = KegId{row.about.uuid};
-  if (row.about.kind == SubjectKind::bottle) w.bottle = BottleId{row.about.uuid};
-  if (row.about.kind == SubjectKind::place) w.place = PlaceId{row.about.uuid};
+  set_subject(w, row.about);
   return about(w);
 }
 

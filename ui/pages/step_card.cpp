@@ -86,7 +86,7 @@ void StepCard::add_things(std::size_t number, const cellar::PlanStep& step,
       connect(open, &QPushButton::clicked, this, [this, i] { emit form_asked(i); });
       row->addWidget(open);
     } else {
-      tick->setEnabled(!context_.cellar.read_only());
+      tick->setEnabled(!thing.before && !context_.cellar.read_only());
       connect(tick, &QCheckBox::clicked, this, [this, i](bool on) { emit ticked(i, on); });
     }
     flow->addLayout(row);

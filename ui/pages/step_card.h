@@ -24,6 +24,7 @@ class StepCard : public Card {
     cellar::SubjectRef about;
     QString name;
     bool done = false;
+    bool before = false;  // it was done before the day: no tick of the list's undoes it
   };
   StepCard(const Context& context, std::size_t number, const cellar::PlanStep& step,
            const std::vector<Thing>& things, QWidget* parent = nullptr);

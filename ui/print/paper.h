@@ -6,8 +6,6 @@
 #pragma once
 
 #include <QPageSize>
-#include <QString>
-#include <optional>
 
 namespace ullage::ui {
 
@@ -19,11 +17,6 @@ inline constexpr double dots_per_inch = 1200.0;
 
 [[nodiscard]] inline QPageSize page_size(Paper paper) {
   return QPageSize(paper == Paper::a4 ? QPageSize::A4 : QPageSize::Letter);
-}
-[[nodiscard]] inline std::optional<Paper> paper_named(const QString& name) {
-  if (name.compare(QLatin1String("a4"), Qt::CaseInsensitive) == 0) return Paper::a4;
-  if (name.compare(QLatin1String("letter"), Qt::CaseInsensitive) == 0) return Paper::letter;
-  return std::nullopt;
 }
 
 }  // namespace ullage::ui

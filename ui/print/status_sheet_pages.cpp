@@ -17,6 +17,7 @@ constexpr double margin_mm = 11;
 constexpr double heading_pt = 40;
 constexpr double foot_pt = 16;
 constexpr double cell_padding_pt = 4;
+constexpr double cell_gutter_pt = 7;  // between one column's text and the next
 // Between boxes, blanks to read into and signatures; the last ends at the margin.
 constexpr double box_gap_pt = 8;
 constexpr double reading_gap_pt = 16;
@@ -27,7 +28,7 @@ constexpr std::size_t keg_column = 0;
 constexpr std::size_t left_column = 4;
 // Shares of the width, in the order of the sheet's columns; the last is for
 // writing in.
-constexpr auto column_shares = std::to_array<double>({52, 80, 104, 128, 108, 78, 98, 112, 50});
+constexpr auto column_shares = std::to_array<double>({52, 80, 104, 122, 108, 78, 104, 112, 50});
 
 }  // namespace
 
@@ -90,14 +91,13 @@ void StatusSheetPages::lay_out_rows() {
     Row row;
     row.marked = from.needs_attention;
     const std::vector<std::string> texts = report::cells(from);
-    double x = 0;
     for (std::size_t i = 0; i < texts.size(); ++i) {
-      const double width = columns_.at(i) - pad;
-      const QString text = q(texts[i]);
-      const double height = text_height(text, cell_font(i), width);
-      row.cells.push_back({text, QRectF(x, pad, width, height)});
+      const QFont font = cell_font(i);
+      // Beside the column to be written in stands its rule, no text.
+      const double gutter = i + 2 < columns_.size() ? points(cell_gutter_pt) : pad;
+      row.cells.push_back(broken_lines(q(texts[i]), font, columns_.at(i) - gutter));
+      const double height = static_cast<double>(row.cells.back().size()) * line_height(font);
       row.height = std::max(row.height, height + 2 * pad);
-      x += columns_.at(i);
     }
     row.height = std::max(row.height, points(26));
     rows_.push_back(std::move(row));
@@ -193,11 +193,10 @@ double StatusSheetPages::paint_column_names(QPainter& painter, double y) const {
 }
 
 void StatusSheetPages::paint_row(QPainter& painter, const Row& row, double y) const {
+  double x = body_.left();
   for (std::size_t i = 0; i < row.cells.size(); ++i) {
-    const Cell& cell = row.cells[i];
-    if (cell.text.isEmpty()) continue;
-    painter.setFont(cell_font(i));
-    painter.drawText(cell.area.translated(body_.left(), y), wrapped, cell.text);
+    paint_lines(painter, row.cells[i], cell_font(i), x, y + points(cell_padding_pt));
+    x += columns_[i];
   }
   if (row.marked) {
     painter.fillRect(

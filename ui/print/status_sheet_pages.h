@@ -24,12 +24,8 @@ class StatusSheetPages final : public Pages {
   void paint(QPainter& painter, int page) const override;
 
  private:
-  struct Cell {
-    QString text;
-    QRectF area;  // relative to the row
-  };
   struct Row {
-    std::vector<Cell> cells;
+    std::vector<QStringList> cells;  // the lines under each column
     double height = 0;
     bool marked = false;
   };

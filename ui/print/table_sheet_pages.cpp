@@ -8,17 +8,14 @@
 
 #include "ui/context.h"
 #include "ui/print/lettering.h"
+#include "ui/print/sheet_frame.h"
 
 namespace ullage::ui {
 namespace {
 
-constexpr double table_margin_mm = 11;
-constexpr double table_heading_pt = 44;
-constexpr double table_foot_pt = 28;
 constexpr double pad_pt = 3.5;
 constexpr double gutter_pt = 8;      // between one column's text and the next
 constexpr double least_row_pt = 20;  // room for a pen
-constexpr double signatures_pt = 52;
 
 }  // namespace
 
@@ -29,10 +26,7 @@ TableSheetPages::TableSheetPages(report::TableSheet sheet, Paper paper, const QF
       first_cell_(printed_font(base, 8.5, QFont::DemiBold)),
       small_(printed_font(base, 7.5, QFont::Normal)),
       paper_(paper) {
-  const double margin = millimetres_on_paper(table_margin_mm);
-  body_ = QRectF(QPointF(0, 0), size())
-              .adjusted(margin, margin + points(table_heading_pt), -margin,
-                        -margin - points(table_foot_pt));
+  body_ = body_of(size());
   lay_out_columns();
   lay_out_rows();
   add_boxes();
@@ -158,8 +152,7 @@ void TableSheetPages::add_boxes() {
     }
   }
   if (!sheet_.signatures.empty()) {
-    blocks_.push_back(
-        {Block::Kind::signatures, {}, {}, false, false, false, points(signatures_pt)});
+    blocks_.push_back({Block::Kind::signatures, {}, {}, false, false, false, signatures_height()});
   }
 }
 
@@ -174,6 +167,14 @@ void TableSheetPages::break_pages() {
     page = Page{};
     page.column_names = in_table(blocks_[first]);
     y = page.column_names ? names_height() : 0;
+    // Rows that go on overleaf do so under their heading, said once more.
+    if (blocks_[first].kind != Block::Kind::row) return;
+    std::size_t above = first;
+    while (above > 0 && blocks_[above].kind == Block::Kind::row) --above;
+    if (blocks_[above].kind != Block::Kind::heading) return;
+    if (y + blocks_[above].height + blocks_[first].height > body_.height()) return;
+    page.blocks.push_back({above, y});
+    y += blocks_[above].height;
   };
   begin(0);
   for (std::size_t i = 0; i < blocks_.size(); ++i) {
@@ -192,37 +193,45 @@ void TableSheetPages::break_pages() {
     y += blocks_[i].height;
   }
   if (!page.blocks.empty() || pages_.empty()) pages_.push_back(page);
+  keep_the_last_row_company();
+}
+
+// A table whose last row stands alone overleaf gives it the one before.
+void TableSheetPages::keep_the_last_row_company() {
+  if (pages_.size() < 2) return;
+  Page& last = pages_.back();
+  Page& before = pages_[pages_.size() - 2];
+  const auto is_row = [&](const Placed& placed) {
+    return blocks_[placed.block].kind == Block::Kind::row;
+  };
+  if (std::count_if(last.blocks.begin(), last.blocks.end(), is_row) != 1 ||
+      !is_row(last.blocks.front()) || before.blocks.size() < 3 || !is_row(before.blocks.back())) {
+    return;
+  }
+  const std::size_t moved = before.blocks.back().block;
+  const double height = blocks_[moved].height;
+  const Placed& end = last.blocks.back();
+  // Part of a broken row stays where it is, and so does what would no longer fit.
+  if (blocks_[moved].goes_on || !is_row(before.blocks[before.blocks.size() - 2])) return;
+  if (end.y + blocks_[end.block].height + height > body_.height()) return;
+  before.blocks.pop_back();
+  for (Placed& placed : last.blocks) placed.y += height;
+  last.blocks.insert(last.blocks.begin(), {moved, names_height()});
 }
 
 void TableSheetPages::paint(QPainter& painter, int index) const {
   const Page& page = pages_.at(static_cast<std::size_t>(index));
   painter.save();
   painter.setPen(Qt::black);
-  paint_heading(painter, index);
+  paint_frame(
+      painter,
+      {q(sheet_.title), q(sheet_.period), q(sheet_.cellar), q(sheet_.printed), q(sheet_.footnote)},
+      body_, base_, index, count());
   if (page.column_names) paint_names(painter);
   for (const Placed& placed : page.blocks) {
     paint_block(painter, blocks_[placed.block], body_.top() + placed.y);
   }
   painter.restore();
-}
-
-void TableSheetPages::paint_heading(QPainter& painter, int index) const {
-  const double top = body_.top() - points(table_heading_pt);
-  const double half = body_.width() / 2;
-  paint_fitted(painter, QRectF(body_.left(), top, half, points(24)), Qt::AlignLeft, q(sheet_.title),
-               base_, {18, 9, QFont::Bold});
-  paint_fitted(painter, QRectF(body_.left(), top + points(24), body_.width(), points(13)),
-               Qt::AlignLeft, q(sheet_.period), base_, {10, 6, QFont::DemiBold});
-  paint_fitted(painter, QRectF(body_.left() + half, top, half, points(24)), Qt::AlignRight,
-               q(sheet_.cellar) + QLatin1Char('\n') + q(sheet_.printed), base_,
-               {9, 5, QFont::Normal});
-  const double foot = body_.bottom() + points(6);
-  const double page_width = points(80);
-  paint_fitted(painter, QRectF(body_.left(), foot, body_.width() - page_width, points(20)),
-               Qt::AlignLeft, q(sheet_.footnote), base_, {8, 5, QFont::Normal});
-  paint_fitted(painter, QRectF(body_.right() - page_width, foot, page_width, points(20)),
-               Qt::AlignRight, QStringLiteral("page %1 of %2").arg(index + 1).arg(count()), base_,
-               {8, 5, QFont::Normal});
 }
 
 void TableSheetPages::paint_names(QPainter& painter) const {
@@ -266,7 +275,7 @@ void TableSheetPages::paint_block(QPainter& painter, const Block& block, double 
     case Block::Kind::gap:
       return;
     case Block::Kind::signatures:
-      return paint_signatures(painter, y);
+      return paint_signatures(painter, sheet_.signatures, cell_, body_, y);
   }
 }
 
@@ -276,7 +285,10 @@ void TableSheetPages::paint_row(QPainter& painter, const Block& block, double y)
   for (std::size_t i = 0; i < block.cells.size(); ++i) {
     QFont font = i == 0 ? first_cell_ : cell_;
     font.setStrikeOut(block.struck);
-    lowest = std::max(lowest, paint_lines(painter, block.cells[i], font, x, y + points(pad_pt)));
+    // What is said in a column to be written in keeps off its rule.
+    const double inset = sheet_.columns[i].written ? points(pad_pt) : 0;
+    lowest =
+        std::max(lowest, paint_lines(painter, block.cells[i], font, x + inset, y + points(pad_pt)));
     x += columns_[i];
   }
   if (!block.standing.isEmpty()) {
@@ -308,23 +320,6 @@ void TableSheetPages::rule_off_blanks(QPainter& painter, const Block& block, dou
     x += columns_[i];
   }
   painter.setPen(Qt::black);
-}
-
-void TableSheetPages::paint_signatures(QPainter& painter, double y) const {
-  // The last line ends at the margin.
-  const double gap = points(24);
-  const double step = (body_.width() + gap) / static_cast<double>(sheet_.signatures.size());
-  const QFontMetricsF metrics(cell_);
-  for (std::size_t i = 0; i < sheet_.signatures.size(); ++i) {
-    const QString label = q(sheet_.signatures[i]);
-    const double x = body_.left() + step * static_cast<double>(i);
-    paint_lines(painter, {label}, cell_, x, y + points(26));
-    const double line_y = y + points(26) + metrics.ascent();
-    painter.setPen(printed_line(0.5));
-    painter.drawLine(QPointF(x + metrics.horizontalAdvance(label) + points(6), line_y),
-                     QPointF(x + step - gap, line_y));
-    painter.setPen(Qt::black);
-  }
 }
 
 }  // namespace ullage::ui

@@ -50,16 +50,15 @@ class TableSheetPages final : public Pages {
   void add_row(const report::TableRow& row);
   void add_boxes();
   void break_pages();
+  void keep_the_last_row_company();
   [[nodiscard]] bool in_table(const Block& block) const;
   [[nodiscard]] double row_height(const Block& block) const;
   [[nodiscard]] Block part_of(const Block& block, int from_line, int lines) const;
   [[nodiscard]] double names_height() const;
 
-  void paint_heading(QPainter& painter, int page) const;
   void paint_names(QPainter& painter) const;
   void paint_block(QPainter& painter, const Block& block, double y) const;
   void paint_row(QPainter& painter, const Block& block, double y) const;
-  void paint_signatures(QPainter& painter, double y) const;
   void rule_off_blanks(QPainter& painter, const Block& block, double y) const;
 
   report::TableSheet sheet_;

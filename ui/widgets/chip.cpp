@@ -70,11 +70,6 @@ Pill::Pill(const QString& text, Tone tone, QWidget* parent) : QLabel(text, paren
   setTextFormat(Qt::PlainText);
 }
 
-void Pill::set_tone(Tone tone) {
-  tone_ = tone;
-  update();
-}
-
 QSize Pill::sizeHint() const {
   const int width = fontMetrics().horizontalAdvance(text()) + 2 * space::s;
   return {std::max(width, pill_height), pill_height};

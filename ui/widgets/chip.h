@@ -29,7 +29,6 @@ class Pill : public QLabel {
  public:
   enum class Tone { plain, accent, warning, danger };
   explicit Pill(const QString& text = {}, Tone tone = Tone::plain, QWidget* parent = nullptr);
-  void set_tone(Tone);
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
 

@@ -67,9 +67,9 @@ FormSection::FormSection(const QString& heading, QWidget* parent) : QWidget(pare
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(space::s);
-  heading_ = new InkLabel(heading, TextRole::heading, Ink::text, this);
-  heading_->setVisible(!heading.isEmpty());
-  column->addWidget(heading_);
+  auto* above = new InkLabel(heading, TextRole::heading, Ink::text, this);
+  above->setVisible(!heading.isEmpty());
+  column->addWidget(above);
   grid_ = new QGridLayout;
   grid_->setHorizontalSpacing(space::l);
   grid_->setVerticalSpacing(space::s);
@@ -182,11 +182,6 @@ void FormSection::set_row_visible(QWidget* field, bool visible) {
     cell->setVisible(visible);
     return;
   }
-}
-
-void FormSection::set_heading(const QString& heading) {
-  heading_->setText(heading);
-  heading_->setVisible(!heading.isEmpty());
 }
 
 }  // namespace ullage::ui

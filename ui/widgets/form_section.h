@@ -46,11 +46,9 @@ class FormSection : public QWidget {
   QLabel* add_text(const QString& sentence);  // in the secondary colour
   // Shows or hides the row of `field`: label, field and hint.
   void set_row_visible(QWidget* field, bool visible);
-  void set_heading(const QString&);
 
  private:
   QGridLayout* grid_;
-  QLabel* heading_;
 };
 
 // "2.4 ± 0.2": a value and its error beside each other, for one row of a form. The

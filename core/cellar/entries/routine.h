@@ -28,6 +28,33 @@ enum class WorkKind {
 ULLAGE_ENUM_WORDS(WorkKind, "caustic", "acid", "strip_down", "seals", "keg_clean", "coupler_clean",
                   "place_clean", "alarm_check", "bottle_retest", "leak_test");
 
+// Rules and work are about one thing, which may be of four kinds: the fields, how
+// one is pointed at a thing, and the thing that it points at.
+template <class Self, class Visit>
+void visit_subjects(Self& self, Visit& visit) {
+  visit("keg", self.keg);
+  visit("line", self.line);
+  visit("bottle", self.bottle);
+  visit("place", self.place);
+}
+template <class P>
+void set_subject(P& p, SubjectRef about) {
+  if (about.kind == SubjectKind::keg) p.keg = KegId{about.uuid};
+  if (about.kind == SubjectKind::line) p.line = LineId{about.uuid};
+  if (about.kind == SubjectKind::bottle) p.bottle = BottleId{about.uuid};
+  if constexpr (requires { p.place; }) {
+    if (about.kind == SubjectKind::place) p.place = PlaceId{about.uuid};
+  }
+}
+template <class P>
+[[nodiscard]] std::optional<SubjectRef> subject_named(const P& p) {
+  if (p.keg) return subject(*p.keg);
+  if (p.line) return subject(*p.line);
+  if (p.bottle) return subject(*p.bottle);
+  if (p.place) return subject(*p.place);
+  return std::nullopt;
+}
+
 // How often a kind of work is to be done here, why, and who says so. No figure in
 // it is the program's: rules differ by country and by house. Without a subject
 // it counts for every thing of its scope; without an interval, each time the work
@@ -50,10 +77,7 @@ struct RuleRecord {
     visit("rule", self.rule);
     visit("scope", self.scope);
     visit("work", self.work);
-    visit("keg", self.keg);
-    visit("line", self.line);
-    visit("bottle", self.bottle);
-    visit("place", self.place);
+    visit_subjects(self, visit);
     visit("interval_days", self.interval_days);
     visit("reason", self.reason);
     visit("source", self.source);
@@ -87,10 +111,7 @@ struct WorkDone {
   static void fields(Self& self, Visit&& visit) {
     visit("work", self.work);
     visit("rule", self.rule);
-    visit("keg", self.keg);
-    visit("line", self.line);
-    visit("bottle", self.bottle);
-    visit("place", self.place);
+    visit_subjects(self, visit);
     visit("agent_kind", self.agent_kind);
     visit("agent", self.agent);
     visit("strength_percent", self.strength_percent);
@@ -120,10 +141,7 @@ struct WorkMoved {
   static void fields(Self& self, Visit&& visit) {
     visit("work", self.work);
     visit("rule", self.rule);
-    visit("keg", self.keg);
-    visit("line", self.line);
-    visit("bottle", self.bottle);
-    visit("place", self.place);
+    visit_subjects(self, visit);
     visit("to_day", self.to_day);
     visit("reason", self.reason);
   }

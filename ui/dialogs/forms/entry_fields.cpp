@@ -159,12 +159,6 @@ void EntryFields::offer_readings() {
   if (last) offer_last(*last, spec_, bindings_);
 }
 
-bool EntryFields::has_faults() const {
-  return std::any_of(spec_.fields.begin(), spec_.fields.end(), [&](const FieldSpec& field) {
-    return on_show(field) && !binding(field.column)->fault().isEmpty();
-  });
-}
-
 bool EntryFields::show_faults() {
   bool any = false;
   for (const FieldSpec& field : spec_.fields) {

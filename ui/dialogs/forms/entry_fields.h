@@ -46,7 +46,6 @@ class EntryFields : public QWidget {
   // Shows every fault of the rows on show; true when there is one. The first
   // faulty field takes the focus.
   bool show_faults();
-  [[nodiscard]] bool has_faults() const;
   // Puts the sentence at the field; false when the column is not on show.
   bool refuse(const std::string& column, const QString& sentence);
   // The same, but only where something is typed: an empty field is not yet

@@ -72,12 +72,5 @@ template <class P, class E>
     return p && p->*field == value;
   };
 }
-template <class P, class E>
-[[nodiscard]] std::function<bool(const cellar::Payload&)> when_not(E P::* field, E value) {
-  return [field, value](const cellar::Payload& payload) {
-    const P* p = get_if<P>(&payload);
-    return p && p->*field != value;
-  };
-}
 
 }  // namespace ullage::ui
