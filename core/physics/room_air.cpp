@@ -7,6 +7,7 @@
 
 #include "core/physics/atmosphere.h"
 #include "core/physics/co2_gas.h"
+#include "core/physics/room_leak.h"
 
 namespace ullage::physics {
 
@@ -45,6 +46,38 @@ Result<GasVolumes> volumes_of(std::span<const EscapingGas> gases, const Room& ro
 
 Outside bad_room(const Room& room) {
   return outside(Subject::volume, in_cubic_metres(room.net_volume), room_volume_range);
+}
+
+// What a steady leak adds, as a share of the room each second.
+struct RoomShares {
+  double co2 = 0;
+  double all = 0;
+};
+
+Result<RoomShares> growth_of(const EscapingGas& per_day, const Room& room, Rate air_changes) {
+  if (auto bad = bad_room(room)) return std::unexpected(*bad);
+  if (auto bad = outside(Subject::air_changes, in_per_second(air_changes), air_changes_range))
+    return std::unexpected(*bad);
+  const std::array one{per_day};
+  const auto v = volumes_of(one, room);
+  if (!v) return std::unexpected(v.error());
+  const double rooms = 86400.0 * in_cubic_metres(room.net_volume);
+  return RoomShares{v->co2 / rooms, v->all / rooms};
+}
+
+Result<RoomShares> released_shares(const EscapingGas& per_day, const Room& room, Rate air_changes,
+                                   std::optional<Duration> after) {
+  const auto growth = growth_of(per_day, room, air_changes);
+  if (!growth) return growth;
+  const double n = in_per_second(air_changes);
+  const double seconds = after ? in_seconds(*after) : 0.0;
+  if (auto bad = outside(Subject::duration, seconds, {0.0, 3.2e8})) return std::unexpected(*bad);
+  if (!after && n == 0)
+    return std::unexpected(RangeError{Subject::air_changes, 0.0, 1e-9, air_changes_range.high});
+  const double time = !after ? 1 / n : (n > 0 ? -std::expm1(-n * seconds) / n : seconds);
+  // More gas than the room holds comes out of the arithmetic only because a
+  // stream that large would not leave with the air: then it fills the room.
+  return RoomShares{std::min(growth->co2 * time, 1.0), std::min(growth->all * time, 1.0)};
 }
 
 constexpr std::array published_limits{
@@ -113,21 +146,40 @@ Result<Volume> room_for(MoleFraction limit, std::span<const EscapingGas> gases,
 
 Result<MoleFraction> steady_release(const EscapingGas& per_day, const Room& room, Rate air_changes,
                                     std::optional<Duration> after) {
-  if (auto bad = bad_room(room)) return std::unexpected(*bad);
+  const auto shares = released_shares(per_day, room, air_changes, after);
+  if (!shares) return std::unexpected(shares.error());
+  return mole_fraction(shares->co2);
+}
+
+Result<MoleFraction> oxygen_by_steady_release(const EscapingGas& per_day, const Room& room,
+                                              Rate air_changes, std::optional<Duration> after) {
+  const auto shares = released_shares(per_day, room, air_changes, after);
+  if (!shares) return std::unexpected(shares.error());
+  return mole_fraction(ordinary_oxygen.count() * (1 - shares->all));
+}
+
+Result<std::optional<Duration>> steady_release_reaches(MoleFraction limit,
+                                                       const EscapingGas& per_day, const Room& room,
+                                                       Rate air_changes) {
+  if (auto bad = outside(Subject::co2_fraction, limit.count(), {1e-6, 1.0}))
+    return std::unexpected(*bad);
+  const auto growth = growth_of(per_day, room, air_changes);
+  if (!growth) return std::unexpected(growth.error());
   const double n = in_per_second(air_changes);
+  if (!(growth->co2 > 0)) return std::nullopt;
+  const double without_air = limit.count() / growth->co2;  // s
+  if (n * without_air >= 1) return std::nullopt;
+  return seconds(n > 0 ? -std::log1p(-n * without_air) / n : without_air);
+}
+
+Result<Rate> air_changes_for(MoleFraction limit, const EscapingGas& per_day, const Room& room) {
+  if (auto bad = outside(Subject::co2_fraction, limit.count(), {1e-6, 1.0}))
+    return std::unexpected(*bad);
+  const auto growth = growth_of(per_day, room, per_second(0));
+  if (!growth) return std::unexpected(growth.error());
+  const double n = growth->co2 / limit.count();
   if (auto bad = outside(Subject::air_changes, n, air_changes_range)) return std::unexpected(*bad);
-  const std::array one{per_day};
-  const auto v = volumes_of(one, room);
-  if (!v) return std::unexpected(v.error());
-  const double seconds = after ? in_seconds(*after) : 0.0;
-  if (auto bad = outside(Subject::duration, seconds, {0.0, 3.2e8})) return std::unexpected(*bad);
-  if (!after && n == 0)
-    return std::unexpected(RangeError{Subject::air_changes, 0.0, 1e-9, air_changes_range.high});
-  const double per_room = v->co2 / 86400.0 / in_cubic_metres(room.net_volume);
-  const double time = !after ? 1 / n : (n > 0 ? -std::expm1(-n * seconds) / n : seconds);
-  // More CO2 than the room holds comes out of the arithmetic only because a
-  // stream that large would not leave with the air: then it fills the room.
-  return mole_fraction(std::min(per_room * time, 1.0));
+  return per_second(n);
 }
 
 std::span<const ExposureLimit> exposure_limits() { return published_limits; }

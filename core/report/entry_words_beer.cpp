@@ -6,6 +6,7 @@
 #include <array>
 
 #include "core/report/entry_words.h"
+#include "core/report/regional.h"
 
 namespace ullage::report {
 
@@ -34,12 +35,7 @@ std::string EntryTeller::foam(std::string words) const {
   return words == "foam" && !us() ? "fob" : words;
 }
 std::string EntryTeller::sanitiser(std::string words) const {
-  if (us()) {
-    if (const auto at = words.find("sanitiser"); at != std::string::npos) {
-      words.replace(at, 9, "sanitizer");
-    }
-  }
-  return words;
+  return regional(words, speaker.words);
 }
 
 namespace {

@@ -30,6 +30,17 @@ inline constexpr Law bottles{
     "falls with what is drawn.",
     "physics-gas.md", "Bottles", "Span and Wagner 1996, coefficients from memory",
     Certainty::from_memory};
+inline constexpr Law steady_release{
+    "What leaks in, less what the fresh air carries off, in a room taken as evenly mixed: it rises "
+    "by G / (n V) (1 − exp(−n t)).",
+    "physics-gas.md", "Room air",
+    "Mass balance of a well-mixed room; a machine manual’s example recomputed",
+    Certainty::verified};
+inline constexpr Law level_fusion{
+    "Every piece of evidence counts by how well it tells, what was drawn between them allowed "
+    "for. What can’t be true beside the rest is told and not averaged in.",
+    "physics-level.md", "Level from mixed evidence",
+    "A Kalman filter; how well each way tells is practice", Certainty::common_practice};
 inline constexpr Law run_out{
     "What is left against what was drawn, with heavier days on Friday and Saturday, each day "
     "scattering.",

@@ -7,6 +7,7 @@
 #include "core/report/entry_words.h"
 #include "core/report/log_rows.h"
 #include "core/report/period_logs.h"
+#include "core/report/regional.h"
 
 namespace ullage::report {
 
@@ -138,9 +139,10 @@ TableSheet wastage_book(const Journal& journal, const CellarStatus& now, const P
   sums.lines.push_back(all.words("All", speaker));
   sheet.boxes = {sums};
   sheet.signatures = {"Kept by", "Countersigned by"};
-  sheet.footnote =
+  sheet.footnote = regional(
       "Cost is the beer’s price per litre when it was lost. Crossed-through entries were struck or "
-      "corrected and are in no sum.";
+      "corrected and are in no sum.",
+      speaker.words);
   return sheet;
 }
 

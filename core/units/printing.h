@@ -6,9 +6,9 @@
 // (two when it starts with 1) and the value ends at the same decimal place.
 // Results are UTF-8; "volumes" is abbreviated "vol", degrees are "°C"/"°F".
 //
-// Decimals of a reading: psi, °C, °F, L and lb one, dropped when it is 0; gal,
-// kg, m, ft up to two; bar always two; kPa none; volumes and g/L one, two where
-// they are there; specific gravity always three; °P and % alcohol always one.
+// Decimals of a reading: psi, °C, °F, L and lb one, dropped when it is 0; gal, kg, m, ft
+// up to two; bar two; kPa none; from 100 psi or 10 bar on three figures, as gauges show; volumes
+// and g/L one, two where they are there; specific gravity always three; °P and % alcohol one.
 // A negative number has the true minus sign. What is not a finite number, and a
 // specific gravity that has no Plato (gravity_scale.h), prints as "–".
 // An estimate is written at most one place finer than a reading of its unit; an

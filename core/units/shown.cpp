@@ -16,34 +16,43 @@ constexpr double fluid_ounces_per_us_gallon = 128.0;
 constexpr double us_quart_in_fluid_ounces = 32.0;
 constexpr double nowhere = std::numeric_limits<double>::quiet_NaN();  // prints as no number
 
-// One table serves every pressure measured from some other pressure.
-template <class P>
-Shown<P> shown_pressure(PressureUnit u) {
-  switch (u) {
-    case PressureUnit::psi:
-      return {[](P p) { return in_psi(p); }, {0, 1}, unit_name(u)};
-    case PressureUnit::bar:
-      return {[](P p) { return in_bar(p); }, {2, 2}, unit_name(u)};
-    case PressureUnit::kilopascal:
-      break;
-  }
-  return {[](P p) { return in_pascals(p) / 1000.0; }, {0, 0}, unit_name(u)};
-}
-
 // True when a number below `limit` would still be written as one below it.
 bool stays_below(double v, double limit, int decimals) {
   const double scale = std::pow(10.0, decimals);
   return std::round(std::abs(v) * scale) < limit * scale;
 }
 
-}  // namespace
-
-Shown<GaugePressure> shown(const DisplayUnits& u, GaugePressure) {
-  return shown_pressure<GaugePressure>(u.pressure);
+// One table serves every pressure measured from some other pressure. A keg's dial
+// shows a tenth of a psi to somebody with good eyes; a bottle's goes in steps of
+// tens: three figures are the most either can tell.
+template <class P>
+Shown<P> shown_pressure(PressureUnit u, P size) {
+  switch (u) {
+    case PressureUnit::psi:
+      return {[](P p) { return in_psi(p); },
+              {0, stays_below(in_psi(size), 100, 1) ? 1 : 0},
+              unit_name(u)};
+    case PressureUnit::bar: {
+      const double bars = in_bar(size);
+      const Decimals decimals = stays_below(bars, 10, 2)    ? Decimals{2, 2}
+                                : stays_below(bars, 100, 1) ? Decimals{0, 1}
+                                                            : Decimals{0, 0};
+      return {[](P p) { return in_bar(p); }, decimals, unit_name(u)};
+    }
+    case PressureUnit::kilopascal:
+      break;
+  }
+  return {[](P p) { return in_pascals(p) / 1000.0; }, {0, 0}, unit_name(u)};
 }
 
-Shown<PressureDifference> shown(const DisplayUnits& u, PressureDifference) {
-  return shown_pressure<PressureDifference>(u.pressure);
+}  // namespace
+
+Shown<GaugePressure> shown(const DisplayUnits& u, GaugePressure size) {
+  return shown_pressure(u.pressure, size);
+}
+
+Shown<PressureDifference> shown(const DisplayUnits& u, PressureDifference size) {
+  return shown_pressure(u.pressure, size);
 }
 
 Shown<Temperature> shown(const DisplayUnits& u, Temperature) {
@@ -187,6 +196,20 @@ Shown<Volume> shown_glasses(const DisplayUnits& u) {
       break;
   }
   return {[](Volume v) { return in_litres(v) * 3.0; }, {0, 0}, unit_name(u.glass), "third litre"};
+}
+
+Volume one_glass(const DisplayUnits& u) {
+  switch (u.glass) {
+    case GlassUnit::us_pint:
+      return us_pints(1);
+    case GlassUnit::imperial_pint:
+      return imperial_pints(1);
+    case GlassUnit::half_litre:
+      return litres(0.5);
+    case GlassUnit::third_litre:
+      break;
+  }
+  return litres(1.0 / 3.0);
 }
 
 }  // namespace ullage::units

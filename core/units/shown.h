@@ -41,5 +41,7 @@ struct Shown {
 [[nodiscard]] Shown<Duration> shown(const DisplayUnits&, Duration size);
 [[nodiscard]] Shown<Length> shown_bore(const DisplayUnits&);
 [[nodiscard]] Shown<Volume> shown_glasses(const DisplayUnits&);
+// A glass as it is chosen: a pint, half a litre ...
+[[nodiscard]] Volume one_glass(const DisplayUnits&);
 
 }  // namespace ullage::units

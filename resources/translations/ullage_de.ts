@@ -263,7 +263,7 @@
     </message>
     <message>
         <source>Empty, purged</source>
-        <translation>Leer, mit CO2 gespült</translation>
+        <translation>Leer, mit CO₂ gespült</translation>
     </message>
     <message>
         <source>Rinse only</source>
@@ -343,7 +343,7 @@
     </message>
     <message>
         <source>Short burst</source>
-        <translation>Kurzer Stoß</translation>
+        <translation>Kurz mit hohem Druck</translation>
     </message>
     <message>
         <source>Seat the lid</source>
@@ -383,7 +383,7 @@
     </message>
     <message>
         <source>CO₂ meter</source>
-        <translation>CO2-Messgerät</translation>
+        <translation>CO₂-Messgerät</translation>
     </message>
     <message>
         <source>Keg cleaned</source>
@@ -994,11 +994,11 @@
     </message>
     <message>
         <source>L&amp;og</source>
-        <translation>&amp;Protokoll</translation>
+        <translation>L&amp;ogbuch</translation>
     </message>
     <message>
         <source>Show the Log page</source>
-        <translation>Das Protokoll zeigen</translation>
+        <translation>Das Logbuch zeigen</translation>
     </message>
     <message>
         <source>&amp;Shortcuts</source>
@@ -1165,7 +1165,7 @@
     </message>
     <message>
         <source>Shank takes</source>
-        <translation>Das Anstichrohr kostet</translation>
+        <translation>Die Hahndurchführung kostet</translation>
     </message>
     <message>
         <source>&amp;Clean every, days</source>
@@ -1297,7 +1297,7 @@
     </message>
     <message>
         <source>Sets how much CO₂ the still beer kept.</source>
-        <translation>Danach richtet sich, wie viel CO2 das stille Bier behielt.</translation>
+        <translation>Danach richtet sich, wie viel CO₂ das stille Bier behielt.</translation>
     </message>
     <message>
         <source>Place</source>
@@ -1349,7 +1349,7 @@
     </message>
     <message>
         <source>&amp;CO₂ share</source>
-        <translation>&amp;CO2-Anteil</translation>
+        <translation>&amp;CO₂-Anteil</translation>
     </message>
     <message>
         <source>The rest is nitrogen.</source>
@@ -1401,7 +1401,7 @@
     </message>
     <message>
         <source>CO₂ &amp;from</source>
-        <translation>CO2 &amp;von</translation>
+        <translation>CO₂ &amp;von</translation>
     </message>
     <message>
         <source>The range it should be served in.</source>
@@ -1409,7 +1409,7 @@
     </message>
     <message>
         <source>CO₂ &amp;to</source>
-        <translation>CO2 b&amp;is</translation>
+        <translation>CO₂ b&amp;is</translation>
     </message>
     <message>
         <source>&amp;Allergens</source>
@@ -1477,7 +1477,7 @@
     </message>
     <message>
         <source>CO₂ on hold that still passes as tight.</source>
-        <translation>CO2 bei der Druckprobe, bei dem es noch als dicht gilt.</translation>
+        <translation>CO₂ bei der Druckprobe, bei dem es noch als dicht gilt.</translation>
     </message>
     <message>
         <source>Gas set</source>
@@ -1509,11 +1509,11 @@
     </message>
     <message>
         <source>CO₂ share</source>
-        <translation>CO2-Anteil</translation>
+        <translation>CO₂-Anteil</translation>
     </message>
     <message>
         <source>Of a blend; pure CO₂ when left open.</source>
-        <translation>Bei einem Mischgas; reines CO2, wenn es offen bleibt.</translation>
+        <translation>Bei einem Mischgas; reines CO₂, wenn es offen bleibt.</translation>
     </message>
     <message>
         <source>Not above the pressure stamped on the keg. Turning a regulator down does not let pressure out of the keg: vent it too.</source>
@@ -1545,7 +1545,7 @@
     </message>
     <message>
         <source>Face away from the valve. Let air into the room: CO₂ collects low.</source>
-        <translation>Gesicht weg vom Ventil. Luft in den Raum lassen: CO2 sammelt sich unten.</translation>
+        <translation>Gesicht weg vom Ventil. Luft in den Raum lassen: CO₂ sammelt sich unten.</translation>
     </message>
     <message>
         <source>Rocked or shaken</source>
@@ -1601,11 +1601,11 @@
     </message>
     <message>
         <source>CO₂ on the &amp;tag</source>
-        <translation>CO2 laut &amp;Schild</translation>
+        <translation>CO₂ laut &amp;Schild</translation>
     </message>
     <message>
         <source>Read the tag, not the paint. In per cent of CO₂.</source>
-        <translation>Das Schild lesen, nicht die Farbe. In Prozent CO2.</translation>
+        <translation>Das Schild lesen, nicht die Farbe. In Prozent CO₂.</translation>
     </message>
     <message>
         <source>Washer renewed</source>
@@ -1617,7 +1617,7 @@
     </message>
     <message>
         <source>Open the valve slowly, face away. Never swap CO₂ and mixed-gas regulators. Test the joint for leaks. Licensed practice and local codes come first.</source>
-        <translation>Das Ventil langsam öffnen, Gesicht weg. Druckminderer für CO2 und Mischgas nie vertauschen. Die Verbindung auf Lecks prüfen. Fachbetrieb und örtliche Vorschriften gehen vor.</translation>
+        <translation>Das Ventil langsam öffnen, Gesicht weg. Druckminderer für CO₂ und Mischgas nie vertauschen. Die Verbindung auf Lecks prüfen. Fachbetrieb und örtliche Vorschriften gehen vor.</translation>
     </message>
     <message>
         <source>Bottle gauge read</source>
@@ -1629,7 +1629,7 @@
     </message>
     <message>
         <source>Tells nothing about CO₂ while liquid remains; a blend&apos;s does fall.</source>
-        <translation>Sagt nichts über CO2, solange noch Flüssigkeit da ist; bei Mischgas fällt es.</translation>
+        <translation>Sagt nichts über CO₂, solange noch Flüssigkeit da ist; bei Mischgas fällt es.</translation>
     </message>
     <message>
         <source>&amp;Temperature</source>
@@ -1761,7 +1761,7 @@
     </message>
     <message>
         <source>Vent the keg before opening it. Caustic and acid burn: gloves and goggles. Never let acid meet a chlorine cleaner. Rinse CO₂ out before caustic, or the keg can draw a vacuum. Follow the label and local rules.</source>
-        <translation>Vor dem Öffnen das Fass entlüften. Lauge und Säure verätzen: Handschuhe und Schutzbrille. Säure nie mit Chlorreiniger zusammenbringen. Vor Lauge das CO2 ausspülen, sonst kann im Fass ein Unterdruck entstehen. Etikett und örtliche Vorschriften befolgen.</translation>
+        <translation>Vor dem Öffnen das Fass entlüften. Lauge und Säure verätzen: Handschuhe und Schutzbrille. Säure nie mit Chlorreiniger zusammenbringen. Vor Lauge das CO₂ ausspülen, sonst kann im Fass ein Unterdruck entstehen. Etikett und örtliche Vorschriften befolgen.</translation>
     </message>
     <message>
         <source>Hold reading: does it keep its pressure?</source>
@@ -1813,11 +1813,11 @@
     </message>
     <message>
         <source>Keg &amp;volumes swept</source>
-        <translation>D&amp;urchströmte Fassvolumen</translation>
+        <translation>D&amp;urchgeströmte Fassvolumina</translation>
     </message>
     <message>
         <source>CO₂ collects low and is not noticed: purge where the air moves.</source>
-        <translation>CO2 sammelt sich unten und bleibt unbemerkt: dort spülen, wo sich die Luft bewegt.</translation>
+        <translation>CO₂ sammelt sich unten und bleibt unbemerkt: dort spülen, wo sich die Luft bewegt.</translation>
     </message>
     <message>
         <source>Moved</source>
@@ -2141,11 +2141,11 @@
     </message>
     <message>
         <source>CO₂ in it</source>
-        <translation>CO2 darin</translation>
+        <translation>CO₂ darin</translation>
     </message>
     <message>
         <source>Measured CO₂</source>
-        <translation>Gemessenes CO2</translation>
+        <translation>Gemessenes CO₂</translation>
     </message>
     <message>
         <source>Spunding pressure</source>
@@ -2209,7 +2209,7 @@
     </message>
     <message>
         <source>Measured &amp;CO₂</source>
-        <translation>Gemessenes &amp;CO2</translation>
+        <translation>Gemessenes &amp;CO₂</translation>
     </message>
     <message>
         <source>With a meter, instead of the pressure.</source>
@@ -2516,7 +2516,7 @@
     </message>
     <message>
         <source>told %1</source>
-        <translation>bekannt %1</translation>
+        <translation>ermittelt %1</translation>
     </message>
     <message>
         <source>can’t tell</source>
@@ -2812,7 +2812,7 @@
     </message>
     <message>
         <source>Hold reading…</source>
-        <translation>Druckhaltung ablesen …</translation>
+        <translation>Druckprobe ablesen …</translation>
     </message>
     <message>
         <source>Purge…</source>
@@ -3909,7 +3909,7 @@
     </message>
     <message>
         <source>Taken back. The log keeps it, struck.</source>
-        <translation>Zurückgenommen. Im Protokoll bleibt es, gestrichen.</translation>
+        <translation>Zurückgenommen. Im Logbuch bleibt es, gestrichen.</translation>
     </message>
     <message>
         <source>%1 has beer in it</source>
@@ -4017,7 +4017,7 @@
     </message>
     <message>
         <source>place</source>
-        <translation>Ort</translation>
+        <translation>Raum</translation>
     </message>
     <message>
         <source>line</source>
@@ -5313,7 +5313,7 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     </message>
     <message>
         <source>Places</source>
-        <translation>Orte</translation>
+        <translation>Räume</translation>
     </message>
     <message>
         <source>Register</source>
@@ -5822,7 +5822,7 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     </message>
     <message>
         <source>&amp;Place</source>
-        <translation>&amp;Ort</translation>
+        <translation>&amp;Raum</translation>
     </message>
     <message>
         <source>What you call it. It stands in the window and on sheets.</source>
@@ -6025,14 +6025,6 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <translation>Temperaturen importieren …</translation>
     </message>
     <message>
-        <source>%1 ft³</source>
-        <translation>%1 ft³</translation>
-    </message>
-    <message>
-        <source>%1 m³</source>
-        <translation>%1 m³</translation>
-    </message>
-    <message>
         <source> (content not known)</source>
         <translation> (Inhalt nicht bekannt)</translation>
     </message>
@@ -6166,7 +6158,7 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     </message>
     <message>
         <source> (seen in print)</source>
-        <translation> (gedruckt gesehen)</translation>
+        <translation> (in gedruckter Quelle gesehen)</translation>
     </message>
     <message>
         <source> (from memory)</source>
@@ -6217,7 +6209,7 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     </message>
     <message>
         <source>Gas breaks out %1 from the keg: %2 there, %3 needed at %4.</source>
-        <translation>Gas tritt %1 vom Fass aus: dort %2, nötig wären %3 bei %4.</translation>
+        <translation>%1 hinter dem Fass entbindet sich CO₂: dort %2, nötig wären %3 bei %4.</translation>
     </message>
     <message>
         <source>Pouring, the pressure falls below what the beer needs %1 from the keg, as in every line before its tap.</source>
@@ -6581,7 +6573,7 @@ Eingabe</translation>
     </message>
     <message>
         <source>a pint</source>
-        <translation>ein imperiales Pint</translation>
+        <translation>ein britisches Pint</translation>
     </message>
     <message>
         <source>a US pint</source>
@@ -6957,7 +6949,7 @@ Eingabe</translation>
     </message>
     <message>
         <source>&amp;Gravity</source>
-        <translation>&amp;Stammwürze</translation>
+        <translation>E&amp;xtrakt</translation>
     </message>
     <message>
         <source>SG</source>
@@ -7028,7 +7020,7 @@ Eingabe</translation>
     </message>
     <message>
         <source>As of %1, told on %2</source>
-        <translation>Stand %1, erzählt am %2</translation>
+        <translation>Stand %1, ausgegeben am %2</translation>
     </message>
 </context>
 <context>
@@ -7395,7 +7387,7 @@ Eingabe</translation>
     </message>
     <message>
         <source>Purged of air</source>
-        <translation>Luft ausgespült</translation>
+        <translation>Luft ausgetrieben</translation>
     </message>
     <message>
         <source>Filled</source>
@@ -7407,7 +7399,7 @@ Eingabe</translation>
     </message>
     <message>
         <source>Short burst</source>
-        <translation>Kurzer Stoß</translation>
+        <translation>Kurz mit hohem Druck</translation>
     </message>
     <message>
         <source>Set and wait</source>

@@ -10,6 +10,7 @@
 #include "core/physics/gas_ledger.h"
 #include "core/physics/gas_use.h"
 #include "core/physics/room_air.h"
+#include "core/physics/room_leak.h"
 
 namespace ullage::physics {
 namespace {
@@ -81,6 +82,15 @@ TEST(GasPage, RoomAir) {
   EXPECT_NEAR(out->oxygen.count() * 100, 17.3, 0.06);
   const auto leak = steady_release({grams(20)}, room, per_second(0.5 / 3600));
   EXPECT_NEAR(leak->count() * 1e6, 45, 0.6);
+  const EscapingGas large{grams(500)};
+  const Rate half = per_second(0.5 / 3600);
+  EXPECT_NEAR(steady_release(large, room, half, hours(8))->count() * 100, 0.11, 0.006);
+  EXPECT_NEAR(steady_release(large, room, half)->count() * 100, 0.113, 0.0006);
+  EXPECT_FALSE(*steady_release_reaches(mole_fraction(0.005), large, room, half));
+  EXPECT_NEAR(in_hours(**steady_release_reaches(mole_fraction(0.005), large, room, per_second(0))),
+              8.8, 0.06);
+  EXPECT_NEAR(in_per_second(*air_changes_for(mole_fraction(0.005), large, room)) * 3600, 0.113,
+              0.0006);
 }
 
 }  // namespace

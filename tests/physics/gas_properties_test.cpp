@@ -13,6 +13,7 @@
 #include "core/physics/gas_ledger.h"
 #include "core/physics/gas_use.h"
 #include "core/physics/room_air.h"
+#include "core/physics/room_leak.h"
 
 namespace ullage::physics {
 namespace {
@@ -268,6 +269,54 @@ RC_GTEST_PROP(RoomAir, LeakRisesToWhatItSettlesAt, ()) {
     RC_ASSERT(now <= settled * (1 + 1e-9));
     before = now;
   }
+}
+
+// Against the balance itself in small steps: dC/dt = G/V - n C.
+RC_GTEST_PROP(RoomAir, LeakSolvesTheBalanceOfTheRoom, ()) {
+  const EscapingGas leak{kilograms(gas_case(0.001, 5)), mole_fraction(gas_case(0.2, 1))};
+  const Room room{cubic_metres(gas_case(5, 500)), celsius(gas_case(0, 30)), sea_level()};
+  const double n = gas_case(0, 10) / 3600;
+  const double until = gas_case(60, 20 * 3600);
+  const double added = if_all_escapes(std::array{EscapingGas{leak.mass, leak.co2}},
+                                      {cubic_metres(1e5), room.temperature, room.ambient})
+                           ->co2.count() *
+                       1e5 / in_cubic_metres(room.net_volume) / 86400;
+  constexpr int steps = 4000;
+  double c = 0;
+  for (int i = 0; i < steps; ++i) {  // by the midpoint
+    const double dt = until / steps;
+    const double half = c + dt / 2 * (added - n * c);
+    c += dt * (added - n * half);
+  }
+  RC_PRE(c < 0.99);  // beyond it the room is full
+  const double now = steady_release(leak, room, per_second(n), seconds(until))->count();
+  RC_ASSERT(std::abs(now - c) < 1e-5 * c + 1e-12);
+  // What it displaces takes the oxygen with it.
+  const double all = now / leak.co2.count();
+  RC_PRE(all < 1);
+  const auto oxygen = oxygen_by_steady_release(leak, room, per_second(n), seconds(until));
+  RC_ASSERT(std::abs(oxygen->count() - 0.20946 * (1 - all)) < 1e-9);
+}
+
+RC_GTEST_PROP(RoomAir, WhenAndWithHowMuchAirAreTheInverse, ()) {
+  const EscapingGas leak{kilograms(gas_case(0.01, 5))};
+  const Room room{cubic_metres(gas_case(5, 500)), celsius(15), sea_level()};
+  const MoleFraction limit = mole_fraction(gas_case(0.0005, 0.05));
+  const Rate n = per_second(gas_case(0, 10) / 3600);
+  const auto when = steady_release_reaches(limit, leak, room, n);
+  RC_ASSERT(when.has_value());
+  if (*when && in_seconds(**when) < 3e8) {
+    const auto then = steady_release(leak, room, n, **when);
+    RC_ASSERT(std::abs(then->count() - limit.count()) < 1e-9);
+  } else if (!*when) {
+    RC_ASSERT(steady_release(leak, room, n)->count() <= limit.count() * (1 + 1e-12));
+  }
+  const auto needed = air_changes_for(limit, leak, room);
+  if (!needed) {
+    RC_ASSERT(needed.error().subject == Subject::air_changes);
+    return;
+  }
+  RC_ASSERT(std::abs(steady_release(leak, room, *needed)->count() - limit.count()) < 1e-9);
 }
 
 TEST(GasRefusal, Ranges) {

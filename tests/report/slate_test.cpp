@@ -203,6 +203,38 @@ TEST_P(EveryComputation, SpeaksTheUnitsOfTheReader) {
   }
 }
 
+// A reader in the US meets neither spelling nor words of the other side, whatever stands
+// in the form, the answer or its reasons; and no hint leaves a blank where a value was due.
+TEST_P(EveryComputation, SpeaksTheWordsOfTheRegion) {
+  const Computation& c = computation();
+  const auto us = report::RegionalWords::us;
+  const Inputs in = starting_inputs(c, american.units);
+  const Outcome out = work_out(c, in, american, us);
+  ASSERT_TRUE(out) << out.error().field << ": " << out.error().sentence;
+  std::vector<std::string> words = out->sentences;
+  words.insert(words.end(), out->cautions.begin(), out->cautions.end());
+  for (const AnswerValue& v : out->values) {
+    words.push_back(v.name + ": " + print(v, american));
+    const report::Grounds g = grounds_of(c, in, v, american, us);
+    for (const report::GroundsInput& i : g.inputs) words.push_back(i.what);
+    words.push_back(g.equation);
+    words.insert(words.end(), g.narrow.begin(), g.narrow.end());
+  }
+  for (const Field& f : c.fields) {
+    words.push_back(label_of(f, us));
+    words.push_back(hint_of(f, american, us));
+    for (const std::string& choice : choices_of(f, us)) words.push_back(choice);
+    EXPECT_THAT(hint_of(f, metric, us), Not(HasSubstr("{"))) << f.key;
+  }
+  const std::regex theirs("\\b(litres?|millilitres?|metres?|sanitis\\w*)\\b");
+  const std::regex tap("(^|[^n] )\\b[Tt]aps?\\b(?! water)");
+  for (const std::string& w : words) {
+    EXPECT_FALSE(std::regex_search(w, theirs)) << w;
+    EXPECT_FALSE(std::regex_search(w, tap)) << w;
+    EXPECT_THAT(w, Not(HasSubstr("{}"))) << w;
+  }
+}
+
 TEST_P(EveryComputation, IsFoundByItsOwnTitle) {
   const auto found = find_by_words(computation().title);
   ASSERT_FALSE(found.empty());
@@ -230,7 +262,12 @@ TEST(SlateSearch, FindsWhatPeopleCallIt) {
                                                                {"line volume", "line_contents"},
                                                                {"convert bar", "convert"},
                                                                {"PINTS poured", "left_by_glasses"},
-                                                               {"set and forget", "set_and_wait"}};
+                                                               {"set and forget", "set_and_wait"},
+                                                               {"steady leak", "steady_leak"},
+                                                               {"air changes", "steady_leak"},
+                                                               {"bottle empties", "room_air"},
+                                                               {"dew line", "left_by_readings"},
+                                                               {"heft", "left_by_readings"}};
   for (const auto& [typed, key] : asked) {
     const auto found = find_by_words(typed);
     ASSERT_FALSE(found.empty()) << typed;

@@ -116,6 +116,22 @@ TEST_F(KegCardsPanel, PurgeShowsItsChartAndFollowsTheOxygenWanted) {
   EXPECT_EQ(navigator_.tasks.back().kind, "purged");
 }
 
+TEST_F(KegCardsPanel, OxygenWantedIsRememberedFromOneOpeningToTheNext) {
+  open();
+  choose("K05");
+  EXPECT_EQ(part<QComboBox>("purge_target")->currentData().toInt(), 1000);
+  part<QComboBox>("purge_target")->setFocus();
+  QTest::keyClick(part<QComboBox>("purge_target"), Qt::Key_Home);
+  open();
+  choose("K05");
+  EXPECT_EQ(part<QComboBox>("purge_target")->currentData().toInt(), 100);
+  EXPECT_TRUE(part<QLabel>("purge_verdict")->text().contains("100 ppm"));
+  preferences_.remember(QStringLiteral("kegs/purge_target"), 77);  // no choice of ours
+  open();
+  choose("K05");
+  EXPECT_EQ(part<QComboBox>("purge_target")->currentData().toInt(), 1000);
+}
+
 TEST_F(KegCardsPanel, DriftStandsUnderTheCurve) {
   cellar::CarbonationCurveData ahead = sample_curve();
   const cellar::CurvePoint last = ahead.points.back();

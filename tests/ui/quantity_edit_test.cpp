@@ -56,6 +56,33 @@ TEST_F(QuantityEdits, TheFieldsUnitStepsBackWhenTheTextBringsItsOwn) {
   EXPECT_EQ(unit_shown(), "kg");
 }
 
+// One unit at a time: the field's own gives way to the one that is typed or printed.
+TEST_F(QuantityEdits, TheFieldsUnitGivesWayToTheOneInItsText) {
+  preferences.set_units(DisplayUnits::us());
+  GlassEdit glass(preferences);
+  glass.show();
+  const auto unit_on_show = [&] {
+    for (const QLabel* label : glass.line_edit()->findChildren<QLabel*>()) {
+      if (label->isVisible()) return label->text();
+    }
+    return QString();
+  };
+  EXPECT_EQ(unit_on_show(), "fl oz");
+  QTest::keyClicks(glass.line_edit(), "12");  // a bare number means that unit
+  ASSERT_TRUE(glass.value());
+  EXPECT_DOUBLE_EQ(units::in_us_gallons(*glass.value()) * 128, 12);
+  EXPECT_EQ(unit_on_show(), "fl oz");
+  QTest::keyClicks(glass.line_edit(), " cl");
+  EXPECT_EQ(unit_on_show(), "");
+  EXPECT_DOUBLE_EQ(units::in_litres(*glass.value()), 0.12);
+  VolumeEdit volume(preferences);
+  volume.set_value(units::litres(0.5));
+  EXPECT_EQ(volume.text(), "16.9 fl oz");
+  for (const QLabel* label : volume.line_edit()->findChildren<QLabel*>()) {
+    EXPECT_TRUE(label->isHidden() || label->text().isEmpty()) << label->text().toStdString();
+  }
+}
+
 TEST_F(QuantityEdits, EmptyIsNoValueAndNoFaultUnlessRequired) {
   VolumeEdit edit(preferences);
   EXPECT_FALSE(edit.value());

@@ -3,7 +3,9 @@
 // The forms in the words of either region.
 #include <gtest/gtest.h>
 
+#include <QFile>
 #include <QRegularExpression>
+#include <QXmlStreamReader>
 
 #include "ui/dialogs/forms/enum_words.h"
 #include "ui/dialogs/forms/form_spec.h"
@@ -50,6 +52,27 @@ TEST(RegionalWordsOfForms, ChoicesFollowToo) {
   EXPECT_EQ(words_of_choice("acid_sanitiser", us), "Acid sanitizer");
   EXPECT_EQ(words_of_choice("strip_down", us), "Faucet apart");
   EXPECT_EQ(words_of_choice("strip_down", british), "Tap apart");
+}
+
+// What has been translated is no English any more: nothing in it is changed.
+TEST(RegionalWordsOfForms, LeaveGermanAsItIs) {
+  QFile file(QStringLiteral(ULLAGE_TESTS_DIR "/../resources/translations/ullage_de.ts"));
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  QXmlStreamReader xml(&file);
+  int texts = 0;
+  QString english;
+  while (!xml.atEnd()) {
+    xml.readNext();
+    if (!xml.isStartElement()) continue;
+    if (xml.name() == QLatin1String("source")) english = xml.readElementText();
+    if (xml.name() != QLatin1String("translation")) continue;
+    const QString german = xml.readElementText(QXmlStreamReader::IncludeChildElements);
+    if (german == english) continue;  // the names of the English words themselves
+    EXPECT_EQ(regional(german, RegionalWords::us), german);
+    ++texts;
+  }
+  EXPECT_FALSE(xml.hasError()) << qPrintable(xml.errorString());
+  EXPECT_GT(texts, 1000);
 }
 
 }  // namespace

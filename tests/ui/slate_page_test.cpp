@@ -9,6 +9,7 @@
 #include <qcustomplot.h>
 
 #include <QApplication>
+#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
@@ -134,6 +135,46 @@ TEST_F(SlateWindow, AnswersWhileTypingInTheUnitsOfTheReader) {
   EXPECT_THAT(all_text(), ::testing::Not(::testing::HasSubstr("psi")));
   preferences_.set_units(units::DisplayUnits::us());
   EXPECT_EQ(answer(), in_psi);
+}
+
+// An open form turns to other units and words: what was typed is converted, labels,
+// hints and choices are said anew, and nothing that was typed is lost.
+TEST_F(SlateWindow, AnOpenFormFollowsUnitsAndRegion) {
+  preferences_.set_words(report::RegionalWords::us);
+  find("how long must a line be");
+  type("rise", "5 ft");
+  type("seconds", "12");
+  EXPECT_EQ(part<ui::QuantityEdit>("field_glass")->text(), "16");  // fl oz
+  EXPECT_THAT(all_text(), ::testing::HasSubstr("Faucet above the keg"));
+  EXPECT_THAT(all_text(), ::testing::HasSubstr("About 9 for 16.9 fl oz"));
+  const QString feet = answer();
+  preferences_.set_units(units::DisplayUnits::metric());
+  preferences_.set_words(report::RegionalWords::british);
+  EXPECT_EQ(part<ui::QuantityEdit>("field_rise")->text(), "1.52");
+  EXPECT_EQ(part<ui::QuantityEdit>("field_seconds")->text(), "12");
+  EXPECT_EQ(part<ui::QuantityEdit>("field_glass")->text(), "0.47");
+  EXPECT_THAT(all_text(), ::testing::HasSubstr("Tap above the keg"));
+  EXPECT_THAT(all_text(), ::testing::HasSubstr("About 9 for 0.5 L"));
+  EXPECT_EQ(part<ui::QuantityEdit>("field_rise")->line_edit()->accessibleName(),
+            "Tap above the keg");
+  EXPECT_TRUE(answer().contains(" m")) << answer().toStdString();
+  preferences_.set_units(units::DisplayUnits::us());
+  EXPECT_EQ(answer(), feet);
+  find("cleaner for so much");
+  preferences_.set_words(report::RegionalWords::us);
+  const auto* measure = part<QWidget>("field_measure")->findChild<QComboBox*>();
+  ASSERT_NE(measure, nullptr);
+  EXPECT_EQ(measure->itemText(0), "grams a liter");
+}
+
+// The sentence at a refused field stays, in the units chosen meanwhile.
+TEST_F(SlateWindow, ARefusalIsSaidInTheNewUnits) {
+  find("set pressure");
+  type("temperature", "200");
+  EXPECT_TRUE(fault_at("temperature").contains("°F")) << fault_at("temperature").toStdString();
+  preferences_.set_units(units::DisplayUnits::metric());
+  EXPECT_TRUE(fault_at("temperature").contains("°C")) << fault_at("temperature").toStdString();
+  EXPECT_EQ(answer(), "");
 }
 
 TEST_F(SlateWindow, TellsNonsenseAtItsField) {

@@ -5,9 +5,12 @@
 #include "core/units/printing.h"
 
 #include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
 
 #include <limits>
 #include <string>
+
+#include "core/units/paper_text.h"
 
 namespace ullage::units {
 namespace {
@@ -52,6 +55,70 @@ TEST(PrintReading, pressure) {
                  {comma_printer.print(gauge_bar(2.1)), "2,10 bar"},
                  {kilopascals.print(gauge_bar(2.1)), "210 kPa"},
                  {kilopascals.print(bar(0.034)), "3 kPa"}});
+}
+
+// No gauge for it shows more than three figures.
+TEST(PrintReading, high_pressure_to_what_a_bottles_gauge_shows) {
+  const Printer bars = with_pressure(PressureUnit::bar);
+  check_printed(
+      {{us_printer.print(gauge_psi(816.3)), "816 psi"},
+       {us_printer.print(gauge_psi(99.94)), "99.9 psi"},
+       {us_printer.print(gauge_psi(99.96)), "100 psi"},
+       {us_printer.print(gauge_bar(140)), "2031 psi"},
+       {us_printer.print(gauge_psi(-14.5)), "−14.5 psi"},
+       {us_printer.print(psi(243.7)), "244 psi"},
+       {us_printer.print_range(gauge_psi(816.3), gauge_psi(850.6)), "816 to 851 psi"},
+       {us_printer.print_range(gauge_psi(60.6), gauge_psi(120.6)), "61 to 121 psi"},
+       {us_printer.print(
+            Estimate<GaugePressure>(gauge_psi(816.3)).with({"dial"}, in_pascals(psi(40)))),
+        "820 ± 40 psi"},
+       {bars.print(gauge_bar(56.28)), "56.3 bar"},
+       {bars.print(gauge_bar(56)), "56 bar"},
+       {bars.print(gauge_bar(9.994)), "9.99 bar"},
+       {bars.print(gauge_bar(9.996)), "10 bar"},
+       {bars.print(gauge_bar(200.4)), "200 bar"},
+       {comma_printer.print(gauge_bar(56.28)), "56,3 bar"}});
+}
+
+TEST(PrintReading, rooms_to_three_figures) {
+  check_printed({{print_room(cubic_metres(40), metric_printer), "40 m³"},
+                 {print_room(cubic_metres(2.44), metric_printer), "2.4 m³"},
+                 {print_room(cubic_metres(1234), metric_printer), "1230 m³"},
+                 {print_room(litres(300), comma_printer), "0,3 m³"},
+                 {print_room(cubic_metres(40), us_printer), "1410 ft³"},
+                 {print_room(cubic_metres(not_finite[0]), us_printer), "–"},
+                 {print_room(cubic_metres(not_finite[1]), us_printer), "–"}});
+}
+
+// "_" stands for the space that no line breaks at.
+TEST(HeldTogether, numbers_keep_their_units_and_signs) {
+  const auto held = [](const std::string& text) {
+    std::string out = held_together(text);
+    for (auto at = out.find("\u00A0"); at != std::string::npos; at = out.find("\u00A0"))
+      out.replace(at, 2, "_");
+    return out;
+  };
+  check_printed(
+      {{held("13.5 fl oz of beer lost"), "13.5_fl_oz of beer lost"},
+       {held("2.4 ± 0.2 vol, then 12 psi."), "2.4_±_0.2_vol, then 12_psi."},
+       {held("about 23 US pints, or 20 half litres"), "about 23_US_pints, or 20_half_litres"},
+       {held("from 3/16 in to −1.5 °C (62 %)"), "from 3/16_in to −1.5_°C (62_%)"},
+       {held("2.3 to 2.7 vol"), "2.3 to 2.7_vol"},
+       {held("Keg 12 went out"), "Keg 12 went out"},
+       {held("fl oz and US pints without a number"), "fl oz and US pints without a number"},
+       {held("12 Germans"), "12 Germans"},
+       {held(" 4  L "), " 4  L "},
+       {held(""), ""}});
+}
+
+RC_GTEST_PROP(HeldTogether, changes_nothing_but_spaces, (const std::string& text)) {
+  std::string out = held_together(text);
+  for (auto at = out.find("\u00A0"); at != std::string::npos; at = out.find("\u00A0", at))
+    out.replace(at, 2, " ");
+  std::string plain = text;
+  for (auto at = plain.find("\u00A0"); at != std::string::npos; at = plain.find("\u00A0", at))
+    plain.replace(at, 2, " ");
+  RC_ASSERT(out == plain);
 }
 
 TEST(PrintReading, temperature) {

@@ -9,6 +9,7 @@
 
 #include "ui/context.h"
 #include "ui/pages/keg_panel_card.h"
+#include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/ink_label.h"
 
@@ -18,6 +19,7 @@ namespace {
 
 // Wanted oxygen, ppm.
 constexpr std::array purge_targets{100, 300, 1000, 3000, 10000};
+constexpr QLatin1String purge_target_key("kegs/purge_target");
 
 }  // namespace
 
@@ -41,13 +43,16 @@ KegPanelCards::KegPanelCards(Context& context, QWidget* parent)
   purge_target_->setObjectName(QStringLiteral("purge_target"));
   purge_target_->setAccessibleName(tr("Oxygen wanted in the purged keg"));
   for (const int ppm : purge_targets) purge_target_->addItem(tr("%1 ppm").arg(ppm), ppm);
-  purge_target_->setCurrentIndex(
-      purge_target_->findData(static_cast<int>(physics::in_ppm(report::usual_purge_target()))));
+  const int usual = static_cast<int>(physics::in_ppm(report::usual_purge_target()));
+  const int last =
+      purge_target_->findData(context.preferences.remembered(purge_target_key, usual).toInt());
+  purge_target_->setCurrentIndex(last < 0 ? purge_target_->findData(usual) : last);
   label->setBuddy(purge_target_);
   row->addWidget(label);
   row->addWidget(purge_target_);
   purge_->add_choice(choice);
   connect(purge_target_, &QComboBox::currentIndexChanged, this, [this] {
+    context_.preferences.remember(purge_target_key, purge_target_->currentData().toInt());
     const auto status = context_.cellar.status();
     const cellar::KegStatus* keg = keg_ ? status->find(*keg_) : nullptr;
     if (keg == nullptr) return;

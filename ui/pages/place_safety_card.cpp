@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/paper_text.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
@@ -18,7 +19,6 @@ namespace ullage::ui {
 namespace {
 
 using Facts = std::vector<std::pair<QString, QString>>;
-constexpr double cubic_feet_per_cubic_metre = 35.3146667;
 constexpr double sensor_high_from = 0.6;  // m: no longer low
 
 // Two figures: nothing here is known better.
@@ -37,12 +37,6 @@ QString published_words(units::MoleFraction share, const units::Printer& print) 
     ++decimals;
   }
   return PlaceSafetyCard::tr("%1 %").arg(q(print.number(percent, decimals)));
-}
-
-// Three figures at most: a room is not measured better.
-double rounded_room(double size) {
-  const double unit = std::pow(10.0, std::max(0.0, std::floor(std::log10(size)) - 2));
-  return std::round(size / unit) * unit;
 }
 
 QString limit_kind(physics::LimitKind kind) {
@@ -123,13 +117,7 @@ PlaceSafetyCard::PlaceSafetyCard(const Context& context, QWidget* parent)
 }
 
 QString PlaceSafetyCard::room_words(units::Volume v) const {
-  const units::Printer print = context_.printer();
-  const double m3 = units::in_cubic_metres(v);
-  const bool feet = print.units.length == units::LengthUnit::foot;
-  const double size = feet ? m3 * cubic_feet_per_cubic_metre : m3;
-  const QString number =
-      size < 10 ? q(print.number(size, 1)) : q(print.number(rounded_room(size), 0));
-  return feet ? tr("%1 ft³").arg(number) : tr("%1 m³").arg(number);
+  return q(units::print_room(v, context_.printer()));
 }
 
 QString PlaceSafetyCard::bottle_words(const report::Speaker& speaker) const {

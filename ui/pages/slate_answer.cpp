@@ -102,30 +102,30 @@ void SlateAnswer::show_nothing(const QString& why) {
 }
 
 void SlateAnswer::show_values(const Computation& computation, const Inputs& inputs,
-                              const Answer& answer, const units::Printer& printer) {
+                              const Answer& answer, const report::Speaker& speaker) {
   const auto reasons = [&](const AnswerValue& value) -> Figure::Reasons {
-    return [&computation, inputs, value, printer] {
-      return report::slate::grounds_of(computation, inputs, value, printer);
+    return [&computation, inputs, value, printer = speaker.printer, words = speaker.words] {
+      return report::slate::grounds_of(computation, inputs, value, printer, words);
     };
   };
   const AnswerValue& first = answer.values.front();
   main_name_->setText(q(first.name));
-  main_->show_number(q(first.name), q(print(first, printer)), reasons(first));
+  main_->show_number(q(first.name), q(print(first, speaker.printer)), reasons(first));
   const auto rows =
       keep_count<OtherFigure>(*others_, static_cast<qsizetype>(answer.values.size()) - 1,
                               [this] { return new OtherFigure(content_); });
   for (std::size_t i = 0; i < rows.size(); ++i) {
     const AnswerValue& value = answer.values[i + 1];
-    rows[i]->show_value(q(value.name), q(print(value, printer)), reasons(value));
+    rows[i]->show_value(q(value.name), q(print(value, speaker.printer)), reasons(value));
   }
 }
 
 void SlateAnswer::show_answer(const Computation& computation, const Inputs& inputs,
-                              const Answer& answer, const units::Printer& printer) {
+                              const Answer& answer, const report::Speaker& speaker) {
   has_answer_ = true;
   nothing_->setVisible(false);
   content_->setVisible(true);
-  show_values(computation, inputs, answer, printer);
+  show_values(computation, inputs, answer, speaker);
   const auto labels =
       keep_count<InkLabel>(*sentences_, static_cast<qsizetype>(answer.sentences.size()), [this] {
         auto* label = new InkLabel({}, TextRole::body, Ink::text, content_);
@@ -139,7 +139,7 @@ void SlateAnswer::show_answer(const Computation& computation, const Inputs& inpu
   for (std::size_t i = 0; i < cautions.size(); ++i) {
     cautions[i]->set_sentence(q(answer.cautions[i]));
   }
-  chart_->show_chart(answer.chart, printer);
+  chart_->show_chart(answer.chart, speaker.printer);
   chart_->setVisible(chart_->has_chart());
   chart_title_->setText(q(answer.chart.title));
   chart_title_->setVisible(chart_->has_chart());

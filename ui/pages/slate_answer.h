@@ -24,14 +24,14 @@ class SlateAnswer final : public QWidget {
   explicit SlateAnswer(QWidget* parent = nullptr);
 
   void show_answer(const report::slate::Computation&, const report::slate::Inputs&,
-                   const report::slate::Answer&, const units::Printer&);
+                   const report::slate::Answer&, const report::Speaker&);
   // No answer: why.
   void show_nothing(const QString& why);
   [[nodiscard]] QString main_text() const;
 
  private:
   void show_values(const report::slate::Computation&, const report::slate::Inputs&,
-                   const report::slate::Answer&, const units::Printer&);
+                   const report::slate::Answer&, const report::Speaker&);
 
   bool has_answer_ = false;
   InkLabel* nothing_;

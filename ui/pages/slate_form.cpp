@@ -7,7 +7,6 @@
 #include <type_traits>
 
 #include "ui/context.h"
-#include "ui/dialogs/forms/enum_words.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/enum_picker.h"
@@ -40,6 +39,12 @@ constexpr qsizetype most_choice_letters = 30;  // in buttons side by side
 
 QString slate_label(std::string_view text) { return q(std::string(text)); }
 
+QStringList slate_choices(const Field& field, const Preferences& preferences) {
+  QStringList words;
+  for (const std::string& choice : choices_of(field, preferences.words())) words << q(choice);
+  return words;
+}
+
 }  // namespace
 
 SlateForm::SlateForm(const Computation& computation, Inputs start, const Preferences& preferences,
@@ -70,6 +75,11 @@ SlateForm::SlateForm(const Computation& computation, Inputs start, const Prefere
   column->addStretch(1);
   unfold_->setVisible(has_further);
   fold(true);
+  // After the fields, which have written their figures anew by then.
+  connect(&preferences, &Preferences::changed, this, [this] {
+    say_words();
+    emit changed();
+  });
 }
 
 template <class Edit, class ToValue, class FromValue>
@@ -89,8 +99,7 @@ SlateForm::Row SlateForm::edit_row(const Field& field, ToValue to_value, FromVal
 }
 
 SlateForm::Row SlateForm::choice_row(const Field& field) {
-  QStringList words;
-  for (const std::string_view choice : field.choices) words << slate_label(choice);
+  const QStringList words = slate_choices(field, preferences_);
   const bool wordy = words.join(QString()).size() > most_choice_letters;
   auto* bar =
       new ChoiceBar(words, wordy ? ChoiceBar::Look::drop_down : ChoiceBar::Look::automatic, this);
@@ -129,6 +138,8 @@ SlateForm::Row SlateForm::quantity_row(const Field& f) {
       return plain(std::type_identity<TemperatureDifferenceEdit>{});
     case FieldKind::volume:
       return plain(std::type_identity<VolumeEdit>{});
+    case FieldKind::glass:
+      return plain(std::type_identity<GlassEdit>{});
     case FieldKind::mass:
       return plain(std::type_identity<MassEdit>{});
     case FieldKind::length:
@@ -188,9 +199,24 @@ SlateForm::Row SlateForm::row_for(const Field& f) {
 void SlateForm::add(const Field& field, FormSection& section) {
   Row row = row_for(field);
   row.widget->setObjectName(QStringLiteral("field_") + slate_label(field.key));
-  section.add(regional(slate_label(field.label), preferences_.words()), row.widget,
-              regional(slate_label(field.hint), preferences_.words()));
+  row.section = &section;
+  section.add(q(label_of(field, preferences_.words())), row.widget, hint_for(field));
   rows_.push_back(std::move(row));
+}
+
+QString SlateForm::hint_for(const Field& field) const {
+  const units::Printer printer{preferences_.units(), preferences_.number_style()};
+  return q(hint_of(field, printer, preferences_.words()));
+}
+
+void SlateForm::say_words() {
+  for (const Row& row : rows_) {
+    if (auto* bar = qobject_cast<ChoiceBar*>(row.widget)) {
+      bar->set_words(slate_choices(*row.field, preferences_));
+    }
+    row.section->set_row_words(row.widget, q(label_of(*row.field, preferences_.words())),
+                               hint_for(*row.field));
+  }
 }
 
 void SlateForm::fold(bool folded) {
@@ -212,7 +238,7 @@ Inputs SlateForm::inputs() const {
 
 QString SlateForm::unreadable() const {
   for (const Row& row : rows_) {
-    if (row.unreadable()) return regional(slate_label(row.field->label), preferences_.words());
+    if (row.unreadable()) return q(label_of(*row.field, preferences_.words()));
   }
   return {};
 }

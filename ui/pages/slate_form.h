@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The fields of one computation as editors: what people often change on top,
-// the rest folded away. What can't be read or reckoned with is told at its
-// field.
+// the rest folded away. An open form follows a change of units and region. What can't be read or
+// reckoned with is told at its field.
 #pragma once
 
 #include <QWidget>
@@ -43,7 +43,10 @@ class SlateForm final : public QWidget {
     std::function<void(const QString&)> refuse;
     std::function<bool()> unreadable;
     std::optional<report::slate::Value> shown;  // as it was put there
+    FormSection* section = nullptr;
   };
+  void say_words();
+  [[nodiscard]] QString hint_for(const report::slate::Field&) const;
   void add(const report::slate::Field&, FormSection&);
   void fold(bool folded);
   template <class Edit, class ToValue, class FromValue>

@@ -42,7 +42,6 @@ SlatePage::SlatePage(const Context& context, QWidget* parent) : QWidget(parent),
   all->setSpacing(space::xl);
   all->addWidget(build_finder());
   all->addWidget(build_sheet(), 1);
-  connect(&context_.preferences, &Preferences::changed, this, &SlatePage::answer);
   search();
   choose(0);
 }
@@ -159,13 +158,16 @@ void SlatePage::choose(int row) {
   const slate::Computation& c = *found_[static_cast<std::size_t>(row)];
   if (&c == computation_) return;
   const auto before = left_at_.find(c.key);
-  open(c, before == left_at_.end() ? slate::starting_inputs(c) : before->second, std::nullopt);
+  open(c,
+       before == left_at_.end() ? slate::starting_inputs(c, context_.preferences.units())
+                                : before->second,
+       std::nullopt);
 }
 
 void SlatePage::work_out(const std::string& key, std::optional<cellar::KegId> keg) {
   const slate::Computation* c = slate::find_computation(key);
   if (c == nullptr) return;
-  slate::Inputs in = slate::starting_inputs(*c);
+  slate::Inputs in = slate::starting_inputs(*c, context_.preferences.units());
   status_ = context_.cellar.status();
   const report::Speaker speaker = context_.speaker();
   if (const cellar::KegStatus* status = keg ? status_->find(*keg) : nullptr) {
@@ -227,7 +229,8 @@ void SlatePage::answer() {
   }
   const units::Printer printer = context_.printer();
   const slate::Inputs in = form_->inputs();
-  const slate::Outcome out = slate::work_out(*computation_, in, printer);
+  const slate::Outcome out =
+      slate::work_out(*computation_, in, printer, context_.preferences.words());
   if (!out) {
     form_->show_problem(out.error());
     answer_->show_nothing(out.error().field.empty() ? q(out.error().sentence)
@@ -235,7 +238,7 @@ void SlatePage::answer() {
     return show_act(nullptr);
   }
   form_->show_problem(std::nullopt);
-  answer_->show_answer(*computation_, in, *out, printer);
+  answer_->show_answer(*computation_, in, *out, context_.speaker());
   show_act(&*out);
 }
 

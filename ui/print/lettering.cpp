@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/paper_text.h"
+#include "ui/context.h"
 #include "ui/print/pages.h"
 #include "ui/print/paper.h"
 
@@ -22,12 +24,29 @@ qsizetype characters_that_fit(const QString& word, const QFontMetricsF& metrics,
   return fit;
 }
 
+constexpr QChar no_break_space(0x00A0);
+
+// The words between which a line may break: a number stays with its unit where
+// both fit on one line.
+QStringList words_of_line(const QString& paragraph, const QFontMetricsF& metrics, double width) {
+  QStringList words;
+  const QString held = q(units::held_together(s(paragraph)));
+  for (const QString& word : held.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+    if (metrics.horizontalAdvance(word) <= width) {
+      words << word;
+    } else {
+      words << word.split(no_break_space, Qt::SkipEmptyParts);
+    }
+  }
+  return words;
+}
+
 // Breaks at spaces alone: a date is not parted at its hyphens.
 QStringList broken_paragraph(const QString& paragraph, const QFont& font, double width) {
   const QFontMetricsF metrics(font);
   QStringList lines;
   QString line;
-  for (const QString& word : paragraph.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+  for (const QString& word : words_of_line(paragraph, metrics, width)) {
     const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
     if (metrics.horizontalAdvance(longer) <= width) {
       line = longer;
@@ -42,6 +61,8 @@ QStringList broken_paragraph(const QString& paragraph, const QFont& font, double
     }
   }
   lines << line;
+  // What is copied out of a PDF has plain spaces.
+  lines.replaceInStrings(QString(no_break_space), QStringLiteral(" "));
   return lines;
 }
 
@@ -93,7 +114,8 @@ void paint_fitted(QPainter& painter, const QRectF& area, int alignment, const QS
     // Above the smallest size whole words are kept: they shrink before they break.
     const QFontMetricsF metrics(font);
     bool words_fit = true;
-    for (const QString& word : text.simplified().split(QLatin1Char(' '))) {
+    for (const QString& word :
+         q(units::held_together(s(text.simplified()))).split(QLatin1Char(' '))) {
       words_fit = words_fit && metrics.horizontalAdvance(word) <= area.width();
     }
     const QStringList lines = broken_lines(text, font, area.width());

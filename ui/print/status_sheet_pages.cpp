@@ -52,12 +52,15 @@ QFont StatusSheetPages::cell_font(std::size_t column) const {
   return printed_font(base_, 9.5, QFont::Normal);
 }
 
-double StatusSheetPages::text_height(const QString& text, const QFont& f, double width) const {
-  if (text.isEmpty()) return 0;
-  // Painted text may need a hair more than its metrics say: measured a little
-  // narrower, a line that only just fits gets the second line it may break into.
-  const QRectF room(0, 0, width - points(3), 1e7);
-  return QFontMetricsF(f).boundingRect(room, wrapped, text).height();
+// Painted text may need a hair more than its metrics say: broken a little narrower,
+// no line is broken once more where it is painted.
+QString StatusSheetPages::in_lines(const QString& text, const QFont& f, double width) const {
+  return broken_lines(text, f, width - points(3)).join(QLatin1Char('\n'));
+}
+
+double StatusSheetPages::text_height(const QString& broken, const QFont& f) const {
+  if (broken.isEmpty()) return 0;
+  return QFontMetricsF(f).boundingRect(QRectF(0, 0, 1e7, 1e7), wrapped, broken).height();
 }
 
 double StatusSheetPages::box_step() const {
@@ -132,7 +135,7 @@ double StatusSheetPages::foot_matter_height() const {
   for (const report::SheetBox& box : sheet_.boxes) {
     double height = points(24);
     for (const std::string& line : box.lines) {
-      height += text_height(q(line), body, width) + points(2);
+      height += text_height(in_lines(q(line), body, width), body) + points(2);
     }
     boxes = std::max(boxes, height);
   }
@@ -228,8 +231,9 @@ double StatusSheetPages::paint_boxes(QPainter& painter, double y) const {
     line_y += points(15);
     painter.setFont(body);
     for (const std::string& line : sheet_.boxes[i].lines) {
-      const double height = text_height(q(line), body, width);
-      painter.drawText(QRectF(x, line_y, width, height), wrapped, q(line));
+      const QString text = in_lines(q(line), body, width);
+      const double height = text_height(text, body);
+      painter.drawText(QRectF(x, line_y, width, height), wrapped, text);
       line_y += height + points(2);
     }
     tallest = std::max(tallest, line_y - y);

@@ -8,6 +8,7 @@
 #include <QPainter>
 #include <QPushButton>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <map>
 
 #include "ui/theme/icons.h"
@@ -127,17 +128,15 @@ QLabel* FormSection::add(const QString& label, QWidget* field, const QString& hi
   words->setBuddy(focus_target(field));
   words->setWordWrap(true);
   level_with_field(words);
-  const QString name = QString(label).remove('&');
-  if (auto* bar = qobject_cast<ChoiceBar*>(field)) {
-    bar->set_name(name);
-  } else if (focus_target(field)->accessibleName().isEmpty()) {
-    focus_target(field)->setAccessibleName(name);
+  if (focus_target(field)->accessibleName().isEmpty() || qobject_cast<ChoiceBar*>(field)) {
+    name_field(field, label);
   }
   grid_->addWidget(words, row, 0, Qt::AlignTop);
   // A lone tick is lower than the fields its label is set for.
   if (qobject_cast<QCheckBox*>(field) != nullptr) field->setMinimumHeight(control_height);
   if (hint.isEmpty()) {
     grid_->addWidget(field, row, 1);
+    words_.push_back({field, words, nullptr});
     return words;
   }
   auto* cell = new QWidget(this);
@@ -149,7 +148,26 @@ QLabel* FormSection::add(const QString& label, QWidget* field, const QString& hi
   below->setWordWrap(true);
   column->addWidget(below);
   grid_->addWidget(cell, row, 1);
+  words_.push_back({field, words, below});
   return words;
+}
+
+void FormSection::name_field(QWidget* field, const QString& label) {
+  const QString name = QString(label).remove('&');
+  if (auto* bar = qobject_cast<ChoiceBar*>(field)) {
+    bar->set_name(name);
+  } else {
+    focus_target(field)->setAccessibleName(name);
+  }
+}
+
+void FormSection::set_row_words(QWidget* field, const QString& label, const QString& hint) {
+  const auto at = std::find_if(words_.begin(), words_.end(),
+                               [&](const Words& each) { return each.field == field; });
+  if (at == words_.end()) return;
+  at->label->setText(label);
+  if (at->hint != nullptr) at->hint->setText(hint);
+  name_field(field, label);
 }
 
 void FormSection::add_wide(QWidget* widget) {

@@ -8,6 +8,7 @@
 #include <QFrame>
 #include <QString>
 #include <QWidget>
+#include <vector>
 
 class QGridLayout;
 class QLabel;
@@ -40,6 +41,9 @@ class FormSection : public QWidget {
   // `label` may carry a mnemonic ("&Pressure"). Returns the label, so that a
   // caller can change or hide the row.
   QLabel* add(const QString& label, QWidget* field, const QString& hint = {});
+  // The row of `field` in other words, as when the region or the units change. A
+  // hint stays a hint: a row without one gets none.
+  void set_row_words(QWidget* field, const QString& label, const QString& hint);
   // Across both columns, without a label.
   void add_wide(QWidget*);
   Caution* add_caution(const QString& sentence, Caution::Weight = Caution::Weight::caution);
@@ -48,7 +52,15 @@ class FormSection : public QWidget {
   void set_row_visible(QWidget* field, bool visible);
 
  private:
+  struct Words {
+    QWidget* field;
+    QLabel* label;
+    QLabel* hint;  // null where there is none
+  };
+  static void name_field(QWidget* field, const QString& label);
+
   QGridLayout* grid_;
+  std::vector<Words> words_;
 };
 
 // "2.4 ± 0.2": a value and its error beside each other, for one row of a form. The

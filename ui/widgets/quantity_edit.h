@@ -2,8 +2,8 @@
 //
 // A field for one quantity, and what all such fields share. Rules:
 //   - a bare number means the unit shown in the field; a typed unit wins
-//     ("30 psi" in a field that shows bar), and the field then says what that
-//     is in the shown unit;
+//     ("30 psi" in a field that shows bar): the field's own unit then gives way to
+//     it, and what that is in the shown unit stands beneath;
 //   - empty is nullopt, never 0;
 //   - the quantity is kept at full precision behind the digits on screen, so
 //     switching units back and forth never changes it;

@@ -52,6 +52,18 @@ struct Ways<kinds::Bore> {
 };
 
 template <>
+struct Ways<kinds::Glass> {
+  static units::Parsed<units::Volume> read(const Parser& p, std::string_view t) {
+    const bool bare = p.number(t).has_value();
+    return bare ? p.volume(std::string(t) + " " + unit(p.units)) : p.volume(t);
+  }
+  static std::string write(const Printer& p, units::Volume v) { return p.print(v); }
+  static std::string unit(const units::DisplayUnits& u) {
+    return u.volume == units::VolumeUnit::us_gallon ? "fl oz" : units::unit_name(u.volume);
+  }
+};
+
+template <>
 struct Ways<kinds::Duration> {
   static units::Parsed<units::Duration> read(const Parser& p, std::string_view t) {
     return p.duration(t, units::minutes(1));
@@ -201,6 +213,7 @@ template class TypedEdit<kinds::PressureDifference>;
 template class TypedEdit<kinds::Temperature>;
 template class TypedEdit<kinds::TemperatureDifference>;
 template class TypedEdit<kinds::Volume>;
+template class TypedEdit<kinds::Glass>;
 template class TypedEdit<kinds::Mass>;
 template class TypedEdit<kinds::Length>;
 template class TypedEdit<kinds::Bore>;

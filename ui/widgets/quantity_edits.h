@@ -62,6 +62,9 @@ struct TemperatureDifference {
 struct Volume {
   using Value = units::Volume;
 };
+struct Glass {  // a volume; a bare number means fluid ounces beside US gallons
+  using Value = units::Volume;
+};
 struct Mass {
   using Value = units::Mass;
 };
@@ -99,6 +102,7 @@ using PressureDifferenceEdit = TypedEdit<kinds::PressureDifference>;
 using TemperatureEdit = TypedEdit<kinds::Temperature>;
 using TemperatureDifferenceEdit = TypedEdit<kinds::TemperatureDifference>;
 using VolumeEdit = TypedEdit<kinds::Volume>;
+using GlassEdit = TypedEdit<kinds::Glass>;
 using MassEdit = TypedEdit<kinds::Mass>;
 using LengthEdit = TypedEdit<kinds::Length>;
 using BoreEdit = TypedEdit<kinds::Bore>;
@@ -115,6 +119,7 @@ extern template class TypedEdit<kinds::PressureDifference>;
 extern template class TypedEdit<kinds::Temperature>;
 extern template class TypedEdit<kinds::TemperatureDifference>;
 extern template class TypedEdit<kinds::Volume>;
+extern template class TypedEdit<kinds::Glass>;
 extern template class TypedEdit<kinds::Mass>;
 extern template class TypedEdit<kinds::Length>;
 extern template class TypedEdit<kinds::Bore>;

@@ -11,6 +11,7 @@
 #include "core/physics/gas_use.h"
 #include "core/physics/purge_plan.h"
 #include "core/report/cards/card_parts.h"
+#include "core/report/regional.h"
 
 namespace ullage::report {
 namespace {
@@ -205,7 +206,7 @@ struct PurgeWriter {
     }
     const PurgePlan& best = ways.front();
     card.verdict = fmt::format("For {} or less, least gas: {}", wanted,
-                               purge_way_words(best, print(), can.push));
+                               regional(purge_way_words(best, print(), can.push), s.speaker.words));
     tell_outcome(best.outcome);
     offer_log(best, can.push);
     tell_other_ways(ways, can.push);

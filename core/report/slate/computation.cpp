@@ -7,7 +7,9 @@
 #include <cmath>
 #include <sstream>
 
+#include "core/report/regional.h"
 #include "core/report/slate/fields.h"
+#include "core/units/shown.h"
 
 namespace ullage::report::slate {
 namespace {
@@ -28,6 +30,24 @@ std::string with_error(const AnswerValue& a, const Printer& printer) {
         }
       },
       *a.value);
+}
+
+// Every word of an answer in the reader's region.
+void say_regionally(Answer& a, RegionalWords words) {
+  if (words == RegionalWords::british) return;
+  for (auto* texts : {&a.sentences, &a.cautions}) {
+    for (std::string& text : *texts) text = regional(text, words);
+  }
+  for (AnswerValue& v : a.values) {
+    v.name = regional(v.name, words);
+    v.words = regional(v.words, words);
+  }
+  for (std::string* text :
+       {&a.chart.title, &a.chart.x_title, &a.chart.y_title, &a.chart.points_label}) {
+    *text = regional(*text, words);
+  }
+  for (ChartLine& line : a.chart.lines) line.label = regional(line.label, words);
+  for (ChartMark& mark : a.chart.marks) mark.label = regional(mark.label, words);
 }
 
 std::string shown(const Field& field, const Value& value, const Printer& printer) {
@@ -163,6 +183,7 @@ std::span<const Computation> computations() {
     add_gas_computations(made);
     add_bottle_computations(made);
     add_run_out_computations(made);
+    add_level_computations(made);
     add_measure_computations(made);
     return made;
   }();
@@ -198,9 +219,39 @@ std::vector<const Computation*> find_by_words(std::string_view typed) {
   return out;
 }
 
-Inputs starting_inputs(const Computation& c) {
+std::string label_of(const Field& f, RegionalWords words) { return regional(f.label, words); }
+
+std::string hint_of(const Field& f, const Printer& printer, RegionalWords words) {
+  std::string hint;
+  std::string_view rest = f.hint;
+  for (const Value& value : f.hint_values) {
+    const auto at = rest.find("{}");
+    if (at == std::string_view::npos) break;
+    hint += rest.substr(0, at);
+    hint += print(value, printer);
+    rest.remove_prefix(at + 2);
+  }
+  hint += rest;
+  return regional(hint, words);
+}
+
+std::vector<std::string> choices_of(const Field& f, RegionalWords words) {
+  std::vector<std::string> out;
+  for (const std::string_view choice : f.choices) out.push_back(regional(choice, words));
+  return out;
+}
+
+Inputs starting_inputs(const Computation& c, const units::DisplayUnits& units) {
+  const bool us = units.volume == units::VolumeUnit::us_gallon;
   Inputs in;
-  for (const Field& f : c.fields) in.set(f.key, f.start, InputOrigin::assumed);
+  for (const Field& f : c.fields) {
+    const bool glass = f.kind == FieldKind::glass && f.start.has_value();
+    in.set(f.key,
+           glass              ? std::optional<Value>(units::one_glass(units))
+           : us && f.us_start ? f.us_start
+                              : f.start,
+           InputOrigin::assumed);
+  }
   return in;
 }
 
@@ -213,19 +264,28 @@ std::optional<Problem> check_inputs(const Computation& c, const Inputs& in,
   return std::nullopt;
 }
 
-Outcome work_out(const Computation& c, const Inputs& in, const Printer& printer) {
+Outcome work_out(const Computation& c, const Inputs& in, const Printer& printer,
+                 RegionalWords words) {
   if (auto problem = check_inputs(c, in, printer)) return std::unexpected(std::move(*problem));
-  return c.work(in, printer);
+  Outcome out = c.work(in, printer);
+  if (out) {
+    say_regionally(*out, words);
+  } else {
+    out.error().sentence = regional(out.error().sentence, words);
+  }
+  return out;
 }
 
 Grounds grounds_of(const Computation& c, const Inputs& in, const AnswerValue& a,
-                   const Printer& printer) {
+                   const Printer& printer, RegionalWords words) {
   Grounds g = grounds_by(*c.law, a.name, print(a, printer));
+  g.equation = regional(g.equation, words);
   for (const Field& f : c.fields) {
     const Inputs::Held* held = in.held(f.key);
     if (held == nullptr || !held->value) continue;
     g.inputs.push_back(
-        {std::string(f.label) + " " + shown(f, *held->value, printer), held->origin, held->age});
+        {regional(std::string(f.label) + " " + shown(f, *held->value, printer), words),
+         held->origin, held->age});
   }
   if (a.low && a.high) {
     g.notes.emplace_back("In brackets: between these, nineteen times in twenty.");
@@ -237,6 +297,7 @@ Grounds grounds_of(const Computation& c, const Inputs& in, const AnswerValue& a,
     if (all > 0) shares.push_back({e.source, units::fraction(e.half_width * e.half_width / all)});
   }
   g.narrow = narrowing_of(std::move(shares));
+  for (std::string& line : g.narrow) line = regional(line, words);
   return g;
 }
 

@@ -20,6 +20,7 @@
 #include <vector>
 
 #include "core/report/grounds.h"
+#include "core/report/say.h"
 #include "core/report/slate/values.h"
 #include "core/units/estimate.h"
 
@@ -31,6 +32,7 @@ enum class FieldKind {
   temperature,
   temperature_difference,
   volume,
+  glass,  // a volume that starts as the reader's glass
   mass,
   length,
   bore,
@@ -52,9 +54,16 @@ struct Field {
   Value least, greatest;       // refused outside, ends included in the allowed
   bool optional = false;       // may be left blank
   bool detail = false;         // seldom changed: shown among the further ones
-  std::string_view hint = {};
+  std::string_view hint = {};  // "{}" where a value of hint_values stands
   std::vector<std::string_view> choices = {};
+  std::vector<Value> hint_values = {};
+  std::optional<Value> us_start = {};  // in place of start, for a reader of US units
 };
+
+// The words of a field as its reader says them, in the reader's units.
+[[nodiscard]] std::string label_of(const Field&, RegionalWords);
+[[nodiscard]] std::string hint_of(const Field&, const units::Printer&, RegionalWords);
+[[nodiscard]] std::vector<std::string> choices_of(const Field&, RegionalWords);
 
 // What stands in the fields.
 class Inputs {
@@ -167,12 +176,13 @@ struct Computation {
 // What a few typed words may mean, best first; all of them when nothing is typed.
 [[nodiscard]] std::vector<const Computation*> find_by_words(std::string_view typed);
 
-[[nodiscard]] Inputs starting_inputs(const Computation&);
+[[nodiscard]] Inputs starting_inputs(const Computation&, const units::DisplayUnits& = {});
 [[nodiscard]] std::optional<Problem> check_inputs(const Computation&, const Inputs&,
                                                   const units::Printer&);
-[[nodiscard]] Outcome work_out(const Computation&, const Inputs&, const units::Printer&);
+[[nodiscard]] Outcome work_out(const Computation&, const Inputs&, const units::Printer&,
+                               RegionalWords = RegionalWords::british);
 // The reasons behind one value of the answer.
 [[nodiscard]] Grounds grounds_of(const Computation&, const Inputs&, const AnswerValue&,
-                                 const units::Printer&);
+                                 const units::Printer&, RegionalWords = RegionalWords::british);
 
 }  // namespace ullage::report::slate

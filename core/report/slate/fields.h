@@ -75,6 +75,7 @@ void add_beer_computations(std::vector<Computation>&);
 void add_gas_computations(std::vector<Computation>&);
 void add_line_computations(std::vector<Computation>&);
 void add_regulator_computations(std::vector<Computation>&);
+void add_level_computations(std::vector<Computation>&);
 void add_measure_computations(std::vector<Computation>&);
 void add_hold_computations(std::vector<Computation>&);
 void add_rescue_computations(std::vector<Computation>&);

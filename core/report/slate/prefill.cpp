@@ -18,7 +18,9 @@ using cellar::Phase;
 class Prefiller {
  public:
   Prefiller(std::string_view key, const KegSubject& subject)
-      : computation_(*find_computation(key)), s_(subject), in_(starting_inputs(computation_)) {}
+      : computation_(*find_computation(key)),
+        s_(subject),
+        in_(starting_inputs(computation_, subject.speaker.printer.units)) {}
 
   Prefiller& put(std::string_view field, const std::optional<Value>& value, InputOrigin origin,
                  std::optional<cellar::Instant> at = {}) {

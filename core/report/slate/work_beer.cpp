@@ -100,8 +100,12 @@ Outcome gravity_scales(const Inputs& in, const Printer& printer) {
   a.values.push_back(in_words("Specific gravity", printer.number(sg.count(), 4)));
   a.values.push_back(in_words("Gravity points", printer.number((sg.count() - 1) * 1000, 1)));
   if (const auto density = physics::beer_density(sg)) {
-    a.values.push_back(in_words(
-        "Density", printer.number(units::in_kilograms_per_cubic_metre(*density), 0) + " g/L"));
+    const double grams_a_litre = units::in_kilograms_per_cubic_metre(*density);
+    const bool pounds = printer.units.mass == units::MassUnit::pound;
+    const double pounds_a_gallon =
+        units::in_pounds(units::grams(grams_a_litre)) / units::in_us_gallons(units::litres(1));
+    a.values.push_back(in_words("Density", pounds ? printer.number(pounds_a_gallon, 2) + " lb/gal"
+                                                  : printer.number(grams_a_litre, 0) + " g/L"));
   }
   a.sentences.push_back("All at " + printer.print(units::celsius(20)) +
                         ". Type it either way, as 1.048 or as 12 P.");

@@ -40,7 +40,8 @@ Field burst_pressure_field() {
 
 std::vector<Field> keg_fields() {
   Field start = co2_field("start", "CO₂ in it at the start", units::volumes_of_co2(0.85));
-  start.hint = "Beer that fermented at room temperature keeps about 0.85 volumes (1.7 g/L).";
+  start.hint = "Beer that fermented at room temperature keeps about {}.";
+  start.hint_values = {units::volumes_of_co2(0.85)};
   Field share = co2_share_field();
   Field dial = dial_error_field();
   return {co2_field("low", "Wanted, from", units::volumes_of_co2(2.4)),

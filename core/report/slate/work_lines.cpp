@@ -297,12 +297,13 @@ Outcome line_bore(const Inputs& in, const Printer& printer) {
 void add_line_computations(std::vector<Computation>& all) {
   Field glass{.key = "glass",
               .label = "A glass holds",
-              .kind = FieldKind::volume,
+              .kind = FieldKind::glass,
               .start = units::litres(0.5),
               .least = units::litres(0.05),
               .greatest = units::litres(3)};
   Field seconds = number_field("seconds", "Poured in, seconds", 9, 1, 300);
-  seconds.hint = "About 9 for half a litre is a usual pour.";
+  seconds.hint = "About 9 for {} is a usual pour.";
+  seconds.hint_values = {units::litres(0.5)};
   const auto run = [] {
     return length_field("length", "Length", units::metres(3), units::metres(0.1),
                         units::metres(200), FieldKind::length);

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// What is left by weight or by glasses, what a line holds, and units.
+// What a line holds, and units.
 #include <algorithm>
 #include <array>
 #include <cmath>
 
-#include "core/physics/level.h"
 #include "core/physics/line_volume.h"
 #include "core/report/slate/fields.h"
 
@@ -13,66 +12,23 @@ namespace ullage::report::slate {
 namespace {
 
 using physics::Subject;
-using units::Estimate;
 using units::Printer;
 
-constexpr auto weight_subjects =
-    std::to_array<SubjectField>({{Subject::mass, "gross"},
-                                 {Subject::gravity, "gravity"},
-                                 {Subject::temperature, "temperature"},
-                                 {Subject::beer_volume, "gross"},
-                                 {Subject::volume, "brimful"},
-                                 {Subject::gauge_pressure, "pressure"}});
-constexpr auto glass_subjects = std::to_array<SubjectField>(
-    {{Subject::glasses, "glasses"}, {Subject::volume, "glass"}, {Subject::beer_volume, "glasses"}});
 constexpr auto line_subjects = std::to_array<SubjectField>({{Subject::length, "bore"}});
-
-Outcome left_by_weight(const Inputs& in, const Printer& printer) {
-  physics::Weighing w;
-  w.gross = Estimate(in.get<units::Mass>("gross"))
-                .with_error({"scale: bias"}, in.get<units::Mass>("scale"));
-  w.tare = Estimate(in.get<units::Mass>("tare"))
-               .with_error({"tare of the keg"}, in.get<units::Mass>("tare_error"));
-  w.gravity = in.get<units::SpecificGravity>("gravity");
-  w.temperature = in.get<units::Temperature>("temperature");
-  w.brimful = in.get<units::Volume>("brimful");
-  w.headspace = in.get<units::GaugePressure>("pressure");
-  w.ambient = air_at(in).value();
-  const auto left = physics::beer_from_weight(w);
-  if (!left) return std::unexpected(problem_of(left.error(), weight_subjects, in, printer));
-  Answer a;
-  a.values.push_back(estimated("Beer in it", *left, true));
-  a.values.push_back(in_words("That is", printer.print_glasses(left->value())));
-  a.values.push_back(exactly("Of the keg", units::fraction(units::in_litres(left->value()) /
-                                                           units::in_litres(w.brimful))));
-  return a;
-}
-
-Outcome left_by_glasses(const Inputs& in, const Printer& printer) {
-  physics::Glasses glasses;
-  glasses.count = in.number("glasses");
-  glasses.glass = in.get<units::Volume>("glass");
-  glasses.fill = {"fill of the glass"};
-  glasses.loss = {"loss at the tap"};
-  const auto start = Estimate(in.get<units::Volume>("beer"));
-  const auto left = physics::beer_after_glasses(start, glasses);
-  if (!left) return std::unexpected(problem_of(left.error(), glass_subjects, in, printer));
-  const auto poured = physics::poured_by_glasses(glasses);
-  Answer a;
-  a.values.push_back(estimated("Left", *left, true));
-  if (poured) a.values.push_back(estimated("Poured, with loss", *poured));
-  a.sentences.emplace_back("Counted glasses drift: weigh it now and then.");
-  return a;
-}
 
 Outcome line_contents(const Inputs& in, const Printer& printer) {
   const auto bore = in.get<units::Length>("bore");
   const auto volume = physics::line_volume(bore, in.get<units::Length>("length"));
   if (!volume) return std::unexpected(problem_of(volume.error(), line_subjects, in, printer));
-  const auto each = physics::line_volume(bore, units::metres(1));
+  const bool feet = printer.units.length == units::LengthUnit::foot;
+  const auto each = physics::line_volume(bore, feet ? units::feet(1) : units::metres(1));
   Answer a;
   a.values.push_back(exactly("It holds", *volume, true));
-  if (each) {
+  if (each && feet) {
+    const double ounces = *each / units::us_fluid_ounces(1);
+    a.values.push_back(
+        in_words("Each foot", printer.number(ounces, ounces < 1 ? 2 : 1) + " fl oz"));
+  } else if (each) {
     a.values.push_back(
         in_words("Each metre", printer.number(units::in_litres(*each) * 1000, 0) + " mL"));
   }
@@ -131,52 +87,9 @@ Field free_field(std::string_view key, std::string_view label, FieldKind kind,
           .optional = true};
 }
 
-std::vector<Field> weight_fields() {
-  Field headspace = pressure_field("pressure", "Gas in it at", units::gauge_psi(12));
-  headspace.detail = true;
-  Field gravity{.key = "gravity",
-                .label = "The beer’s gravity now",
-                .kind = FieldKind::gravity,
-                .start = units::specific_gravity(1.011),
-                .least = units::specific_gravity(0.985),
-                .greatest = units::specific_gravity(1.15),
-                .detail = true};
-  Field temperature = beer_temperature_field("temperature", "Beer at", units::celsius(4));
-  temperature.detail = true;
-  using units::kilograms;
-  return {mass_field("gross", "On the scale", kilograms(16), kilograms(0.5), kilograms(300)),
-          mass_field("tare", "The empty keg", kilograms(4.3), kilograms(0.5), kilograms(90)),
-          brimful_field(),
-          further(mass_field("scale", "The scale may be off by", kilograms(0.3), kilograms(0),
-                             kilograms(10))),
-          further(mass_field("tare_error", "The empty weight may be off by", kilograms(0.5),
-                             kilograms(0), kilograms(10))),
-          std::move(gravity),
-          std::move(temperature),
-          std::move(headspace),
-          altitude_field()};
-}
-
 }  // namespace
 
 void add_measure_computations(std::vector<Computation>& all) {
-  all.push_back({"left_by_weight", "How much beer by weight?", "Level",
-                 "weigh scale left remaining level keg tare litres", weight_fields(), &laws::level,
-                 left_by_weight});
-  all.push_back({"left_by_glasses",
-                 "How much is left after so many glasses?",
-                 "Level",
-                 "poured pints glasses left remaining level count",
-                 {beer_volume_field("Beer at the start", units::litres(18.5)),
-                  number_field("glasses", "Glasses poured", 12, 0, 5000),
-                  {.key = "glass",
-                   .label = "A glass holds",
-                   .kind = FieldKind::volume,
-                   .start = units::litres(0.5),
-                   .least = units::litres(0.05),
-                   .greatest = units::litres(3)}},
-                 &laws::level,
-                 left_by_glasses});
   all.push_back({"line_contents",
                  "How much does a line hold?",
                  "Lines",

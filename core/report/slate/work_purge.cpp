@@ -230,7 +230,8 @@ void add_purge_computations(std::vector<Computation>& all) {
                               .start = units::fraction(0.01),
                               .least = units::fraction(0),
                               .greatest = units::fraction(0.3),
-                              .hint = "Of the keg; 1 % of a soda keg is half a glass."}};
+                              .hint = "Of the keg; 1 % of a soda keg is {}.",
+                              .hint_values = {units::litres(0.19)}}};
   std::vector<Field> by_any{number_field("target", "Oxygen wanted, ppm", 200, 1, 209000),
                             pressure_field("pressure", "Filled to at most", units::gauge_psi(30)),
                             choice_field("liquid", "Can be filled with liquid", {"yes", "no"})};

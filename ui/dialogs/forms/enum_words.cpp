@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "core/cellar/records.h"
+#include "core/report/regional.h"
 #include "ui/context.h"
 
 namespace ullage::ui {
@@ -121,29 +122,10 @@ constexpr auto special_words = std::to_array<std::pair<std::string_view, const c
     QT_TRANSLATE_NOOP("Choice", "Hot water"),
 });
 
-// Parts of texts, British and US. Tap water is tap water everywhere.
-constexpr auto regional_parts = std::to_array<std::pair<const char*, const char*>>({
-    {"anitis", "anitiz"},
-    {"&Tap", "&Faucet"},
-    {"Tap taken", "Faucet taken"},
-    {"Tap takes", "Faucet takes"},
-    {"Tap apart", "Faucet apart"},
-    {"the tap ", "the faucet "},
-    {"the tap.", "the faucet."},
-    {"its tap.", "its faucet."},
-    {"Tap above", "Faucet above"},
-    {"shank and tap", "shank and faucet"},
-    {"flow-control tap", "flow-control faucet"},
-});
-
 }  // namespace
 
-QString regional(QString said, report::RegionalWords words) {
-  if (words != report::RegionalWords::us) return said;
-  for (const auto& [british, us] : regional_parts) {
-    said.replace(QLatin1String(british), QLatin1String(us));
-  }
-  return said;
+QString regional(const QString& said, report::RegionalWords words) {
+  return words == report::RegionalWords::us ? q(report::regional(s(said), words)) : said;
 }
 
 QString words_of_choice(std::string_view stored, const report::Speaker& speaker) {

@@ -14,7 +14,8 @@ namespace ullage::ui {
 
 [[nodiscard]] QString words_of_choice(std::string_view stored_word, const report::Speaker& speaker);
 
-// "&Tap" as "&Faucet", "sanitised" as "sanitized", where the US ones are set.
-[[nodiscard]] QString regional(QString said, report::RegionalWords words);
+// "&Tap" as "&Faucet", "sanitised" as "sanitized", where the US ones are set: whole
+// words of English alone (core/report/regional.h), so German stays as it is.
+[[nodiscard]] QString regional(const QString& said, report::RegionalWords words);
 
 }  // namespace ullage::ui
