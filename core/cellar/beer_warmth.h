@@ -36,7 +36,7 @@ struct BeerWarmth {
 // A stay of the keg in a place.
 struct Stay {
   Instant from{};
-  std::optional<PlaceHistory> place;  // empty: somewhere unknown
+  std::shared_ptr<const PlaceHistory> place;  // empty: somewhere unknown
 };
 
 // nullopt when no temperature was ever told for where it stands.

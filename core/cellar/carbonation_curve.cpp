@@ -8,6 +8,7 @@ namespace ullage::cellar {
 namespace {
 
 constexpr int curve_points = 121;
+constexpr std::size_t points_a_source = 12;  // what makes up the band changes slowly
 constexpr std::chrono::days past_the_forecast{3};
 constexpr std::chrono::days without_forecast{7};
 
@@ -53,6 +54,10 @@ CarbonationCurveData carbonation_curve_of(const KegTimeline& keg, Instant now,
   const auto curve = track.model->curve(track.time_of(begin), track.time_of(end), curve_points);
   if (!curve) return out;
   for (const physics::CarbonationPoint& p : *curve) {
+    if (out.points.size() % points_a_source == 0) {
+      if (auto co2 = track.model->co2_at(p.time))
+        out.sources.push_back({after(track.origin, p.time), *std::move(co2)});
+    }
     out.points.push_back({after(track.origin, p.time), p.low, p.median, p.high});
   }
   return out;

@@ -23,13 +23,19 @@ struct CurveReading {
   units::Estimate<units::Co2Volumes> co2;
   EntryId entry;
 };
+// What the range is made of at a moment: with the sources of its error.
+struct CurveSources {
+  Instant at{};
+  units::Estimate<units::Co2Volumes> co2;
+};
 struct CurveMark {  // gas set, vented, planned drop ...
   Instant at{};
   Message label;
   bool planned = false;
 };
 struct CarbonationCurveData {
-  std::vector<CurvePoint> points;  // empty when there is nothing to tell
+  std::vector<CurvePoint> points;     // empty when there is nothing to tell
+  std::vector<CurveSources> sources;  // at some of the points, the first and the last among them
   std::vector<CurveReading> readings;
   std::vector<CurveMark> marks;
   std::optional<units::Co2Volumes> target_low, target_high;

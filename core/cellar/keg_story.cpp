@@ -2,6 +2,7 @@
 #include "core/cellar/keg_story.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/cellar/co2_story.h"
 #include "core/cellar/line_draws.h"
@@ -10,8 +11,13 @@
 
 namespace ullage::cellar {
 
-KegStory::KegStory(KegId id, const Journal& journal, Lookup& lookup, KegTimeline& out)
-    : journal_(journal), lookup_(lookup), readings_(lookup), out_(out) {
+KegStory::KegStory(KegId id, const Journal& journal, Lookup& lookup, KegTimeline& out,
+                   PlaceSource places)
+    : journal_(journal),
+      lookup_(lookup),
+      readings_(lookup),
+      out_(out),
+      place_source_(std::move(places)) {
   out_.record.keg = id;
   if (auto record = lookup_.find(id)) {
     out_.record = *record;
@@ -106,6 +112,10 @@ void KegStory::list_preparation() {
   list("sanitised", sanitised_);
   list("inspected", inspected_);
   list("purged", purged_);
+  for (const Entry* purge : purges_) {
+    if (purged_ && purge->header.id != purged_->entry)
+      out_.preparation.back().goes_on_from.push_back(purge->header.id);
+  }
   list("leak_tested", leak_tested_);
 }
 
@@ -153,15 +163,19 @@ void KegStory::judge_hold() {
     out_.hold_with_beer = hold_test_with_beer(hold_with_beer_, out_, lookup_);
 }
 
+const std::shared_ptr<const PlaceHistory>& KegStory::place_of(PlaceId id) {
+  auto at = places_.find(id);
+  if (at == places_.end()) {
+    auto history = place_source_
+                       ? place_source_(id)
+                       : std::make_shared<const PlaceHistory>(place_history(id, journal_));
+    lookup_.rely_on(history->relies_on);
+    at = places_.emplace(id, std::move(history)).first;
+  }
+  return at->second;
+}
+
 void KegStory::derive_warmth_and_co2() {
-  const auto place_of = [this](PlaceId id) -> PlaceHistory& {
-    auto at = places_.find(id);
-    if (at == places_.end()) {
-      at = places_.emplace(id, place_history(id, journal_)).first;
-      lookup_.rely_on(at->second.relies_on);
-    }
-    return at->second;
-  };
   if (!stays_.empty() && stays_.back().place) {
     out_.place = stays_.back().place;
     out_.in_place_since = stays_.back().from;
@@ -170,15 +184,15 @@ void KegStory::derive_warmth_and_co2() {
   if (!out_.filling) return;
   std::vector<Stay> stays;
   for (const PlaceStay& stay : stays_) {
-    stays.push_back({stay.from, stay.place ? std::optional(place_of(*stay.place)) : std::nullopt});
+    stays.push_back({stay.from, stay.place ? place_of(*stay.place) : nullptr});
   }
   derive_co2(since_filling_, stays, lookup_, out_);
 }
 
-KegTimeline keg_timeline(KegId id, const Journal& journal) {
+KegTimeline keg_timeline(KegId id, const Journal& journal, const PlaceSource& places) {
   KegTimeline out;
   Lookup lookup(journal);
-  KegStory story(id, journal, lookup, out);
+  KegStory story(id, journal, lookup, out, places);
   for (const Entry* entry : lookup.story(subject(id))) story.take(*entry);
   story.finish();
   out.relies_on = lookup.relies_on();

@@ -24,7 +24,7 @@ namespace ullage::cellar {
 
 class KegStory {
  public:
-  KegStory(KegId, const Journal&, Lookup&, KegTimeline& out);
+  KegStory(KegId, const Journal&, Lookup&, KegTimeline& out, PlaceSource places = {});
   void take(const Entry&);
   void finish();
 
@@ -109,7 +109,7 @@ class KegStory {
   void chemical(Chemical);
   void gas_set(GaugePressure, std::optional<RegulatorId>, std::optional<InstrumentId>,
                std::optional<MoleFraction>, GasPurpose);
-  [[nodiscard]] std::optional<Message> purge_result(const Purged&);
+  [[nodiscard]] std::optional<Message> purge_result(const Purged&) const;
   void list_preparation();
   void resolve_contents();
   void judge_hold();
@@ -123,12 +123,15 @@ class KegStory {
   const Entry* entry_ = nullptr;
 
   std::optional<Done> inspected_, cleaned_, sanitised_, purged_, leak_tested_;
+  std::vector<const Entry*> purges_;  // since it was last open, the last of them purged_
   HoldReadings hold_readings_, hold_with_beer_;
   std::optional<Instant> gas_off_at_, opened_at_;
   bool hold_over_ = false;  // gas came or went since: the next reading starts anew
   Chemical chemical_ = Chemical::none;
   std::map<Fault, Advice> faults_;
-  std::map<PlaceId, PlaceHistory> places_;
+  [[nodiscard]] const std::shared_ptr<const PlaceHistory>& place_of(PlaceId);
+  PlaceSource place_source_;
+  std::map<PlaceId, std::shared_ptr<const PlaceHistory>> places_;
   struct PlaceStay {
     Instant from{};
     std::optional<PlaceId> place;

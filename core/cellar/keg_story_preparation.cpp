@@ -5,9 +5,9 @@
 #include <cmath>
 
 #include "core/cellar/keg_story.h"
+#include "core/cellar/purge_story.h"
 #include "core/cellar/suggest.h"
 #include "core/physics/atmosphere.h"
-#include "core/physics/purge.h"
 
 namespace ullage::cellar {
 
@@ -145,38 +145,37 @@ void KegStory::on(const HoldReading& h) {
   test.entries.push_back(entry_);
 }
 
-std::optional<Message> KegStory::purge_result(const Purged& p) {
+// Of all purges since the keg was last open; the words name the last where it stands
+// alone.
+std::optional<Message> KegStory::purge_result(const Purged& p) const {
   const auto cellar = lookup_.cellar();
   const auto ambient = physics::ambient_pressure(cellar ? cellar->altitude : units::metres(0));
   const Volume space = out_.record.brimful.value() > 0 ? out_.record.brimful : out_.record.nominal;
   if (!ambient || space.value() <= 0) return std::nullopt;
-  const physics::Vessel vessel{space, out_.record.nominal, *ambient, units::celsius(15)};
-  physics::Result<physics::PurgeOutcome> left = std::unexpected(physics::RangeError{});
+  const auto left =
+      left_by_purges({space, out_.record.nominal, *ambient, units::celsius(15)}, purges_);
+  if (!left) return std::nullopt;
+  const std::int64_t ppm = whole_ppm(left->oxygen), at_most = whole_ppm(left->worst);
+  if (purges_.size() > 1)
+    return message(MessageKey::step_purged_in_order, static_cast<std::int64_t>(purges_.size()), ppm,
+                   at_most);
   switch (p.method) {
     case PurgeMethod::cycles:
-      if (!p.cycles || !p.pressure) return std::nullopt;
-      left = physics::purge_by_cycles(vessel, {static_cast<int>(*p.cycles), *p.pressure, {}});
-      if (!left) return std::nullopt;
-      return message(MessageKey::step_purged_cycles, *p.cycles, *p.pressure,
-                     whole_ppm(left->oxygen), whole_ppm(left->worst));
+      return message(MessageKey::step_purged_cycles, *p.cycles, *p.pressure, ppm, at_most);
     case PurgeMethod::swept:
-      if (!p.vessel_volumes) return std::nullopt;
-      left = physics::purge_by_sweep(vessel, *p.vessel_volumes);
-      break;
+      return message(MessageKey::step_purged_swept, ppm, at_most);
     case PurgeMethod::pushed_liquid:
-      left = physics::purge_by_liquid(vessel, {p.pressure.value_or(units::gauge_psi(5))});
       break;
   }
-  if (!left) return std::nullopt;
-  return message(p.method == PurgeMethod::swept ? MessageKey::step_purged_swept
-                                                : MessageKey::step_purged_pushed,
-                 whole_ppm(left->oxygen), whole_ppm(left->worst));
+  return message(MessageKey::step_purged_pushed, ppm, at_most);
 }
 
 void KegStory::on(const Purged& p) {
   end_hold_test();
   if (p.pressure) pressure_seen(*p.pressure, false);
   if (holds_beer()) return;  // the headspace after filling: good practice, nothing to judge
+  if (!purged_ || !purged_->counts) purges_.clear();  // open since: all begins anew
+  purges_.push_back(entry_);
   purged_ = Done{id(), at(), true, purge_result(p)};
   judge_empty_stage();
 }

@@ -58,6 +58,7 @@ void KegStory::forget_preparation() {
   cleaned_.reset();
   sanitised_.reset();
   purged_.reset();
+  purges_.clear();
   leak_tested_.reset();
   hold_readings_ = {};
   out_.only_rinsed = false;

@@ -112,7 +112,7 @@ struct KegTimeline {
   std::optional<Instant> last_level_reading;
 
   std::optional<PlaceId> place;
-  std::optional<PlaceHistory> place_history;
+  std::shared_ptr<const PlaceHistory> place_history;
   std::optional<Instant> in_place_since;
   std::optional<BeerWarmth> warmth;   // of what is in it
   std::optional<Instant> cold_since;  // in a place at cellar temperature or below
@@ -125,6 +125,8 @@ struct KegTimeline {
   std::vector<DoesntFit> doesnt_fit;
 };
 
-[[nodiscard]] KegTimeline keg_timeline(KegId, const Journal&);
+// `places` tells the histories of the places where it stood, so that kegs of one place
+// share one; without it each is made anew.
+[[nodiscard]] KegTimeline keg_timeline(KegId, const Journal&, const PlaceSource& places = {});
 
 }  // namespace ullage::cellar

@@ -10,6 +10,8 @@
 // short. `last_read` still says when it was last looked at.
 #pragma once
 
+#include <functional>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -37,5 +39,7 @@ struct PlaceHistory {
 };
 
 [[nodiscard]] PlaceHistory place_history(PlaceId, const Journal&);
+
+using PlaceSource = std::function<std::shared_ptr<const PlaceHistory>(PlaceId)>;
 
 }  // namespace ullage::cellar

@@ -74,7 +74,7 @@ void tell_right(const PourSetting& s, const physics::LineFlow& line, PourOutlook
   const std::size_t hose = s.line.main_hose;
   out.right_pressure = told(line.pressure_for(nominal));
   if (const auto bore = line.bore_for(hose, p, nominal))
-    out.right_bore = *bore / s.bores.value().count();
+    out.right_bore = *bore / physics::range_of_bores(s.bores).likely.count();
   const auto length = physics::balance_length(line, hose, p, nominal, hose_lengths(s.in_feet));
   if (!length) return;
   out.right_length = length->exact;
@@ -128,8 +128,8 @@ PourOutlook pour_outlook(const PourSetting& s) {
     out.cant_tell = message(MessageKey::pour_out_of_range);
     return out;
   }
-  const auto line =
-      physics::LineFlow::make(physics::with_bores(s.line.parts, s.bores.value()), *beer);
+  const auto line = physics::LineFlow::make(
+      physics::with_bores(s.line.parts, physics::range_of_bores(s.bores).likely), *beer);
   if (!line) {
     out.cant_tell = message(MessageKey::pour_out_of_range);
     return out;

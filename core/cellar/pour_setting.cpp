@@ -76,7 +76,7 @@ void calibrate(PourSetting& s, const LineTimeline& line, const KegTimeline& keg,
     s.bores = physics::bore_prior(hose_material(s.line.hose_piece().material), s.line.hose().bore,
                                   *beer, {s.line_name + ": hose"});
   }
-  std::vector<units::Estimate<physics::BoreFactor>> factors;
+  std::vector<units::Estimate<physics::HoseResistance>> factors;
   for (const Entry* entry : line.pours) {
     s.last_pour = entry->header.happened_at;
     const auto pour = measured(*entry, s, keg, lookup);

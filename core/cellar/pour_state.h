@@ -27,7 +27,7 @@ struct PourSetting {
   std::string keg_tag;
   LineSetUp line;
   // True over stated bore: by timed pours, or between handbook and friction.
-  units::Estimate<physics::BoreFactor> bores;
+  physics::KnownBores bores;
   std::int64_t timed_pours = 0;      // that count: pressure and temperature known
   std::optional<Instant> last_pour;  // timed, whether it counts or not
   bool pour_contradicts = false;     // a timed pour no bore near the stated one explains

@@ -48,7 +48,7 @@ struct Replay::Memory {
   const LocalCalendar& calendar;
   std::unordered_map<KegId, KegSlot> kegs;
   std::unordered_map<LineId, LineTimeline> lines;
-  std::unordered_map<PlaceId, PlaceHistory> places;
+  std::unordered_map<PlaceId, std::shared_ptr<const PlaceHistory>> places;
   std::unordered_map<BottleId, BottleSlot> bottles;
   std::vector<GasSlot> supplies;
   std::unordered_map<KegId, DrawSlot> drawn;
@@ -75,7 +75,8 @@ struct Replay::Memory {
     const auto at = kegs.find(id);
     if (at != kegs.end() && at->second.timeline.relies_on.holds(journal)) return at->second;
     KegSlot fresh;
-    fresh.timeline = keg_timeline(id, journal);
+    fresh.timeline =
+        keg_timeline(id, journal, [this](PlaceId place_id) { return shared_place(place_id); });
     return kegs.insert_or_assign(id, std::move(fresh)).first->second;
   }
 
@@ -97,11 +98,13 @@ struct Replay::Memory {
     if (at != lines.end() && at->second.relies_on.holds(journal)) return at->second;
     return lines.insert_or_assign(id, line_timeline(id, journal)).first->second;
   }
-  const PlaceHistory& place(PlaceId id) {
+  const std::shared_ptr<const PlaceHistory>& shared_place(PlaceId id) {
     const auto at = places.find(id);
-    if (at != places.end() && at->second.relies_on.holds(journal)) return at->second;
-    return places.insert_or_assign(id, place_history(id, journal)).first->second;
+    if (at != places.end() && at->second->relies_on.holds(journal)) return at->second;
+    auto fresh = std::make_shared<const PlaceHistory>(place_history(id, journal));
+    return places.insert_or_assign(id, std::move(fresh)).first->second;
   }
+  const PlaceHistory& place(PlaceId id) { return *shared_place(id); }
   const BottleStatus& bottle(BottleId id) {
     const auto at = bottles.find(id);
     if (at != bottles.end() && at->second.relies_on.holds(journal)) return at->second.status;

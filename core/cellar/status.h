@@ -117,8 +117,9 @@ struct PreparationStep {
   std::string kind;  // "hold_reading", "cleaned", "sanitised", "inspected", "purged", "leak_tested"
   std::optional<EntryId> entry;
   std::optional<Instant> done_at;
-  bool still_counts = false;      // nothing since then has undone it
-  std::optional<Message> result;  // "5 cycles at 30 psi, 0.08 % oxygen left"
+  bool still_counts = false;          // nothing since then has undone it
+  std::optional<Message> result;      // "5 cycles at 30 psi, 0.08 % oxygen left"
+  std::vector<EntryId> goes_on_from;  // purges before this one that it goes on from
 };
 
 struct GasOnKeg {

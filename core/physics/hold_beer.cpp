@@ -3,6 +3,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
+#include <utility>
+#include <vector>
 
 #include "core/physics/co2_gas.h"
 #include "core/physics/equilibrium.h"
@@ -27,7 +30,20 @@ double uptake_after(double co2, double eq_from, double eq_to, double seconds, do
 
 class BeerBalance {
  public:
-  BeerBalance(const HoldTest& test, const BeerInside& inside) : test_(test), inside_(inside) {}
+  BeerBalance(const HoldTest& test, const BeerInside& inside) : test_(test), inside_(inside) {
+    for (const HoldReading& r : test.readings)
+      course_.push_back({r.at, r.pressure.value(), r.temperature.value()});
+  }
+
+  // The same with the readings between the first and the last off by this.
+  [[nodiscard]] BeerBalance with_middle_off(const ErrorSource& source, double half_widths) const {
+    BeerBalance out = *this;
+    for (std::size_t i = 1; i + 1 < course_.size(); ++i) {
+      out.course_[i].pressure = test_.readings[i].pressure.shifted(source, half_widths);
+      out.course_[i].temperature = test_.readings[i].temperature.shifted(source, half_widths);
+    }
+    return out;
+  }
 
   // Gas lost between the first reading and the last.
   Result<Mass> lost(GaugePressure p1, Temperature t1, GaugePressure p2, Temperature t2,
@@ -35,18 +51,17 @@ class BeerBalance {
     double in_beer = co2.count();
     GaugePressure from = p1;
     Temperature from_t = t1;
-    for (std::size_t i = 1; i < test_.readings.size(); ++i) {
-      const bool end = i + 1 == test_.readings.size();
-      const HoldReading& r = test_.readings[i];
-      const GaugePressure to = end ? p2 : r.pressure.value();
-      const Temperature to_t = end ? t2 : r.temperature.value();
+    for (std::size_t i = 1; i < course_.size(); ++i) {
+      const bool end = i + 1 == course_.size();
+      const GaugePressure to = end ? p2 : course_[i].pressure;
+      const Temperature to_t = end ? t2 : course_[i].temperature;
       const auto a = equilibrium_co2(from.at_ambient(test_.ambient), from_t);
       const auto b = equilibrium_co2(to.at_ambient(test_.ambient), to_t);
       if (!a) return std::unexpected(a.error());
       if (!b) return std::unexpected(b.error());
       in_beer = uptake_after(in_beer, a->count() + equation_off.count(),
                              b->count() + equation_off.count(),
-                             in_seconds(r.at - test_.readings[i - 1].at), std::exp(tau.count()));
+                             in_seconds(course_[i].at - course_[i - 1].at), std::exp(tau.count()));
       from = to;
       from_t = to_t;
     }
@@ -77,8 +92,14 @@ class BeerBalance {
   LogSeconds log_tau() const { return LogSeconds(std::log(in_seconds(inside_.resting.median()))); }
 
  private:
+  struct Seen {
+    Duration at;
+    GaugePressure pressure;
+    Temperature temperature;
+  };
   const HoldTest& test_;
   const BeerInside& inside_;
+  std::vector<Seen> course_;
 };
 
 std::optional<RangeError> check_inside(const BeerInside& inside) {
@@ -97,6 +118,36 @@ struct LossOfGas {
   Spread<std::optional<Mass>> spread;
 };
 
+// What the errors of the readings between do to the loss, by source, with all else as
+// read: their effect is small and straight. A dial's bias is in all readings, and
+// the beer follows those between: without them its part would be too small.
+Result<Estimate<Mass>> error_of_middle(const HoldTest& test, const BeerInside& inside,
+                                       const BeerBalance& balance, LogSeconds tau) {
+  const HoldReading& a = test.readings.front();
+  const HoldReading& b = test.readings.back();
+  std::set<ErrorSource> sources;
+  for (std::size_t i = 1; i + 1 < test.readings.size(); ++i) {
+    for (const Contribution& c : test.readings[i].pressure.contributions())
+      sources.insert(c.source);
+    for (const Contribution& c : test.readings[i].temperature.contributions())
+      sources.insert(c.source);
+  }
+  std::vector<Contribution> out;
+  for (const ErrorSource& source : sources) {
+    const auto lost = [&](double half_widths) {
+      return balance.with_middle_off(source, half_widths)
+          .lost(a.pressure.value(), a.temperature.value(), b.pressure.value(),
+                b.temperature.value(), inside.co2.value(), tau, volumes_of_co2(0));
+    };
+    const auto up = lost(1);
+    const auto down = lost(-1);
+    if (!up) return std::unexpected(up.error());
+    if (!down) return std::unexpected(down.error());
+    out.push_back({source, in_kilograms(*up - *down) / 2});
+  }
+  return Estimate<Mass>(kilograms(0), std::move(out));
+}
+
 Result<LossOfGas> loss_of_gas(const HoldTest& test, const BeerInside& inside,
                               const BeerBalance& balance, const Estimate<LogSeconds>& tau) {
   const HoldReading& a = test.readings.front();
@@ -105,12 +156,19 @@ Result<LossOfGas> loss_of_gas(const HoldTest& test, const BeerInside& inside,
   const Estimate<GaugePressure> last = b.pressure.with({"barometer"}, in_pascals(test.barometer));
   const auto off = Estimate<Co2Volumes>(volumes_of_co2(0))
                        .with(inside.equation, equation_half_width(Equation::fitted_chart).count());
-  const auto lost = [&](auto... q) { return balance.lost(q...); };
-  auto straight =
-      try_propagate(lost, first, a.temperature, last, b.temperature, inside.co2, tau, off);
+  const auto between = error_of_middle(test, inside, balance, tau.value());
+  if (!between) return std::unexpected(between.error());
+  const auto lost = [&](Mass by_those_between, auto... q) -> Result<Mass> {
+    const auto m = balance.lost(q...);
+    if (!m) return m;
+    return Mass(*m + by_those_between);
+  };
+  auto straight = try_propagate(lost, *between, first, a.temperature, last, b.temperature,
+                                inside.co2, tau, off);
   if (!straight) return std::unexpected(straight.error());
-  return LossOfGas{std::move(*straight), propagate_quantiles(lost, first, a.temperature, last,
-                                                             b.temperature, inside.co2, tau, off)};
+  return LossOfGas{std::move(*straight),
+                   propagate_quantiles(lost, *between, first, a.temperature, last, b.temperature,
+                                       inside.co2, tau, off)};
 }
 
 // Whether there is more gas than the errors explain however fast the beer took it

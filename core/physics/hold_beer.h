@@ -29,8 +29,8 @@ struct BeerInside {
 // (`laws` stays empty). cant_tell with HoldReason::absorption where the beer
 // could hide a leak at the limit, or took up less than its rate says it should have
 // (a keg has one rate only on the average); HoldReason::rose where no rate explains
-// how much gas there is. Only the first and last readings' errors are
-// carried; readings between shape the course of the uptake.
+// how much gas there is. Readings between shape the course of the uptake; their
+// errors are carried along a straight line.
 [[nodiscard]] Result<HoldOutcome> judge_hold_with_beer(
     const HoldTest& test, const BeerInside&,
     units::Mass limit_per_day = units::grams(leak_limit_grams_per_day));

@@ -4,6 +4,7 @@
 #include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
 #include <cstdint>
+#include <limits>
 #include <optional>
 #include <utility>
 
@@ -12,6 +13,10 @@ namespace ullage::physics {
 using namespace units;
 
 namespace {
+
+constexpr double friction_power = 4.75;  // Blasius: loss over length at one flow, d^-4.75
+
+BoreFactor bores_of(BoreFactor f) { return f; }
 
 std::optional<RangeError> fault_of(const MeasuredPour& pour) {
   if (auto bad = outside(Subject::volume, pour.volume.value().value(), pour_volume_range))
@@ -65,7 +70,39 @@ Result<double> solve_pour(Subject subject, Range range, PartsFor&& parts_for,
   return 0.5 * (a + b);
 }
 
+template <class Q>
+Result<Estimate<VolumeFlow>> pour_flow_through(const Estimate<Q>& bores, const LineParts& parts,
+                                               const PourInputs& in) {
+  return try_propagate(
+      [&](Q known, GaugePressure p, Temperature t, ViscosityFactor thick) -> Result<VolumeFlow> {
+        const auto beer = flowing_beer(t, in.gravity, thick);
+        if (!beer) return std::unexpected(beer.error());
+        const auto line = LineFlow::make(with_bores(parts, bores_of(known)), *beer);
+        if (!line) return std::unexpected(line.error());
+        return line->flow_at(p);
+      },
+      bores, in.pressure, in.temperature, in.viscosity);
+}
+
 }  // namespace
+
+HoseResistance resistance_of(BoreFactor f) {
+  return HoseResistance(std::pow(f.count(), -friction_power));
+}
+
+BoreFactor bores_of(HoseResistance r) {
+  return BoreFactor(r.count() > 0 ? std::pow(r.count(), -1 / friction_power)
+                                  : std::numeric_limits<double>::quiet_NaN());
+}
+
+BoreRange range_of_bores(const KnownBores& known) {
+  if (const auto* factor = get_if<Estimate<BoreFactor>>(&known))
+    return {factor->low(), factor->value(), factor->high()};
+  const auto& resists = get<Estimate<HoseResistance>>(known);
+  BoreRange out{bores_of(resists.high()), bores_of(resists.value()), std::nullopt};
+  if (resists.low().count() > 0) out.high = bores_of(resists.low());
+  return out;
+}
 
 LineParts with_bores(LineParts parts, BoreFactor factor) {
   for (LinePart& part : parts)
@@ -79,20 +116,20 @@ LineParts with_roughness(LineParts parts, Length roughness) {
   return parts;
 }
 
-Result<Estimate<BoreFactor>> calibrate_bore(const LineParts& parts, const MeasuredPour& pour,
-                                            SpecificGravity gravity,
-                                            const Estimate<ViscosityFactor>& viscosity) {
+Result<Estimate<HoseResistance>> calibrate_bore(const LineParts& parts, const MeasuredPour& pour,
+                                                SpecificGravity gravity,
+                                                const Estimate<ViscosityFactor>& viscosity) {
   if (const auto bad = fault_of(pour)) return std::unexpected(*bad);
   return try_propagate(
       [&](Volume v, Duration s, GaugePressure p, Temperature t,
-          ViscosityFactor thick) -> Result<BoreFactor> {
+          ViscosityFactor thick) -> Result<HoseResistance> {
         const auto beer = flowing_beer(t, gravity, thick);
         if (!beer) return std::unexpected(beer.error());
         const auto factor = solve_pour(
             Subject::factor, bore_factor_range,
             [&](double f) { return with_bores(parts, BoreFactor(f)); }, *beer, p, v / s);
         if (!factor) return std::unexpected(factor.error());
-        return BoreFactor(*factor);
+        return resistance_of(BoreFactor(*factor));
       },
       pour.volume, pour.duration, pour.pressure, pour.temperature, viscosity);
 }
@@ -114,7 +151,7 @@ Result<Length> calibrate_roughness(const LineParts& parts, const MeasuredPour& p
   return metres(*e);
 }
 
-Result<Estimate<BoreFactor>> combine(const std::vector<Estimate<BoreFactor>>& pours) {
+Result<Estimate<HoseResistance>> combine(const std::vector<Estimate<HoseResistance>>& pours) {
   if (pours.empty()) return std::unexpected(RangeError{Subject::parts, 0, 1, 1e6});
   double weights = 0;
   double value = 0;
@@ -123,7 +160,7 @@ Result<Estimate<BoreFactor>> combine(const std::vector<Estimate<BoreFactor>>& po
     weights += 1 / (own * own);
     value += p.value().count() / (own * own);
   }
-  Estimate<BoreFactor> all(BoreFactor(value / weights));
+  Estimate<HoseResistance> all(HoseResistance(value / weights));
   for (const auto& p : pours) {
     const double own = std::max(p.half_width(), 1e-6);
     for (const Contribution& c : p.contributions())
@@ -133,16 +170,7 @@ Result<Estimate<BoreFactor>> combine(const std::vector<Estimate<BoreFactor>>& po
 }
 
 Result<Estimate<VolumeFlow>> pour_flow(const LineParts& parts, const PourInputs& in) {
-  return try_propagate(
-      [&](BoreFactor f, GaugePressure p, Temperature t,
-          ViscosityFactor thick) -> Result<VolumeFlow> {
-        const auto beer = flowing_beer(t, in.gravity, thick);
-        if (!beer) return std::unexpected(beer.error());
-        const auto line = LineFlow::make(with_bores(parts, f), *beer);
-        if (!line) return std::unexpected(line.error());
-        return line->flow_at(p);
-      },
-      in.bores, in.pressure, in.temperature, in.viscosity);
+  return visit([&](const auto& bores) { return pour_flow_through(bores, parts, in); }, in.bores);
 }
 
 Result<PourTime> pour_time(const Estimate<VolumeFlow>& flow, Volume glass) {

@@ -12,6 +12,8 @@
 // dial is better than either alone: the dial's bias cancels.
 #pragma once
 
+#include <boost/variant2/variant.hpp>
+#include <optional>
 #include <vector>
 
 #include "core/physics/draught_line.h"
@@ -20,6 +22,24 @@
 namespace ullage::physics {
 
 using BoreFactor = units::OnScale<struct EffectiveBoreFactorTag>;  // true over stated bore
+
+// The same told as what the hoses resist over what they should: factor^-4.75, the
+// power that friction goes with in smooth hose (Blasius). In it what a pour's errors
+// do is nearly straight; in the factor it bends, as a dial that reads low makes the
+// bore rise faster than one that reads high lets it fall.
+using HoseResistance = units::OnScale<struct HoseResistanceTag>;
+[[nodiscard]] HoseResistance resistance_of(BoreFactor);
+// Not finite where nothing resists (0 or less).
+[[nodiscard]] BoreFactor bores_of(HoseResistance);
+
+// Bores as they are known: as a prior states them, or by timed pours.
+using KnownBores =
+    boost::variant2::variant<units::Estimate<BoreFactor>, units::Estimate<HoseResistance>>;
+struct BoreRange {  // 95 %
+  BoreFactor low, likely;
+  std::optional<BoreFactor> high;  // none where no width is ruled out
+};
+[[nodiscard]] BoreRange range_of_bores(const KnownBores&);
 
 inline constexpr Range bore_factor_range{0.5, 1.6};
 inline constexpr Range pour_volume_range{2e-5, 0.05};    // m3: 20 mL to 50 L
@@ -38,7 +58,7 @@ struct MeasuredPour {
 
 // The factor on all bores at which the line would have poured so. Refuses, beside
 // ranges, a pour that no factor in range explains (`factor`).
-[[nodiscard]] Result<units::Estimate<BoreFactor>> calibrate_bore(
+[[nodiscard]] Result<units::Estimate<HoseResistance>> calibrate_bore(
     const LineParts&, const MeasuredPour&, units::SpecificGravity,
     const units::Estimate<ViscosityFactor>&);
 
@@ -49,13 +69,13 @@ struct MeasuredPour {
 
 // Several pours of one line: weighted by what each knows alone; what they share
 // (one dial) does not average away. Refuses an empty list (`parts`).
-[[nodiscard]] Result<units::Estimate<BoreFactor>> combine(
-    const std::vector<units::Estimate<BoreFactor>>&);
+[[nodiscard]] Result<units::Estimate<HoseResistance>> combine(
+    const std::vector<units::Estimate<HoseResistance>>&);
 
 // --- the other way: how fast a line pours, with its error
 
 struct PourInputs {
-  units::Estimate<BoreFactor> bores;
+  KnownBores bores;
   units::Estimate<units::GaugePressure> pressure;
   units::Estimate<units::Temperature> temperature;
   units::SpecificGravity gravity = units::specific_gravity(1.010);

@@ -157,7 +157,7 @@ Result<PurgeOutcome> purge_by_liquid(const Vessel& v, const LiquidPush& push,
     const double from_liquid =
         liquid_m3 * dissolved_oxygen_kg_per_m3 * given_off.count() / oxygen_kilograms_per_mole;
     return mole_fraction(
-        (air * v.oxygen.count() + from_liquid + (total - air) * gas.oxygen.count()) / total);
+        (air * air_oxygen.count() + from_liquid + (total - air) * gas.oxygen.count()) / total);
   };
   return outcome(v, gas, left(push.air_left, fraction(0)), left(push.air_left, push.given_off),
                  left(push.air_left_worst, push.given_off_worst),

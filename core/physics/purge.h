@@ -89,9 +89,10 @@ struct PressureCycles {
                                               units::Fraction mixing = units::fraction(1));
 
 // The vessel was full of liquid but for `air_left`, and pushed out with gas at
-// `pressure`. `given_off` is the share of the liquid's dissolved oxygen (taken
-// as air-saturated, 9 mg/L) that goes into the gas: 5 %, 0 to 20 % (assumed). The
-// best case has none given off.
+// `pressure`. What was on top of the liquid is air, whatever the vessel held before
+// (`Vessel::oxygen` plays no part): it was open to be filled. `given_off` is the share of the
+// liquid's dissolved oxygen (taken as air-saturated, 9 mg/L) that goes into the gas: 5 %, 0 to 20 %
+// (assumed). The best case has none given off.
 struct LiquidPush {
   units::GaugePressure pressure;
   units::Fraction air_left = units::fraction(0.01);  // of the vessel, before the push

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace ullage::physics {
 
@@ -12,69 +13,122 @@ namespace {
 
 constexpr double volumes_step = 0.5;  // swept volumes are told in halves
 
-Result<std::optional<PurgePlan>> plan_cycles(MoleFraction target, const Vessel& v,
-                                             const PurgeMeans& means, GaugePressure high) {
-  const auto exact = cycles_to_reach(target, v, high, means.gas, means.cycle.likely);
-  if (!exact) return std::unexpected(exact.error());
-  const double cycles = std::ceil(*exact - 1e-9);
-  if (cycles > purge_cycles_range.high) return std::optional<PurgePlan>();
-  PurgePlan plan;
-  plan.cycles = {static_cast<int>(cycles), high, gauge_pascals(0)};
-  const auto outcome = purge_by_cycles(v, plan.cycles, means.gas, means.cycle);
-  if (!outcome) return std::unexpected(outcome.error());
-  plan.outcome = *outcome;
-  return std::optional(plan);
+// Under a target and within the range of cycles or volumes there may be no plan.
+using MaybePlan = Result<std::optional<PurgePlan>>;
+
+Result<PurgeOutcome> purge_once(const Vessel& v, const PurgeAct& act, const SupplyGas& gas,
+                                const PurgeMixing& mixing) {
+  if (const auto* cycles = get_if<PressureCycles>(&act))
+    return purge_by_cycles(v, *cycles, gas, mixing.cycle);
+  if (const auto* sweep = get_if<Sweep>(&act))
+    return purge_by_sweep(v, sweep->vessel_volumes, gas, mixing.sweep);
+  return purge_by_liquid(v, get<LiquidPush>(act), gas);
 }
 
-Result<std::optional<PurgePlan>> plan_sweep(MoleFraction target, const Vessel& v,
-                                            const PurgeMeans& means) {
-  const auto exact = volumes_to_reach(target, v, means.gas, means.sweep.likely);
-  if (!exact) return std::unexpected(exact.error());
-  PurgePlan plan;
-  plan.way = PurgeWay::sweep;
-  plan.vessel_volumes = std::ceil(*exact / volumes_step - 1e-9) * volumes_step;
-  if (plan.vessel_volumes > swept_volumes_range.high) return std::optional<PurgePlan>();
-  const auto outcome = purge_by_sweep(v, plan.vessel_volumes, means.gas, means.sweep);
-  if (!outcome) return std::unexpected(outcome.error());
-  plan.outcome = *outcome;
-  return std::optional(plan);
+Vessel holding(const Vessel& v, MoleFraction oxygen) {
+  Vessel out = v;
+  out.oxygen = oxygen;
+  return out;
 }
 
-// Cycles after a push, each of best, likely and worst going on from the push's own.
-Result<std::optional<PurgePlan>> plan_push(MoleFraction target, const Vessel& v,
-                                           const PurgeMeans& means) {
-  LiquidPush push = means.liquid_push;
-  push.pressure = means.push;
-  const auto pushed = purge_by_liquid(v, push, means.gas);
-  if (!pushed) return std::unexpected(pushed.error());
-  PurgePlan plan;
-  plan.way = PurgeWay::liquid_push;
-  plan.outcome = *pushed;
-  if (pushed->oxygen <= target) return std::optional(plan);
-  if (means.pressures.empty()) return std::optional<PurgePlan>();
-  plan.way = PurgeWay::push_then_cycles;
-  const auto from = [&](MoleFraction oxygen) {
-    Vessel after = v;
-    after.oxygen = oxygen;
-    return after;
-  };
-  const auto more = plan_cycles(target, from(pushed->oxygen), means, means.pressures.front());
-  if (!more) return std::unexpected(more.error());
-  if (!*more) return std::optional<PurgePlan>();
-  plan.cycles = (*more)->cycles;
-  plan.outcome = (*more)->outcome;
-  const auto best = purge_by_cycles(from(pushed->best), plan.cycles, means.gas, means.cycle);
-  const auto worst = purge_by_cycles(from(pushed->worst), plan.cycles, means.gas, means.cycle);
-  if (!best) return std::unexpected(best.error());
-  if (!worst) return std::unexpected(worst.error());
-  plan.outcome.best = best->best;
-  plan.outcome.worst = worst->worst;
-  plan.outcome.if_all_in_beer_worst = worst->if_all_in_beer_worst;
-  plan.outcome.co2_used += pushed->co2_used;
-  return std::optional(plan);
-}
+class PurgePlanner {
+ public:
+  PurgePlanner(MoleFraction target, const Vessel& v, const PurgeMeans& means)
+      : target_(target), vessel_(v), means_(means) {}
+
+  MaybePlan cycles(const std::optional<PurgeOutcome>& from, GaugePressure high) const {
+    PurgePlan plan;
+    plan.cycles = {0, high, gauge_pascals(0)};
+    if (!there(from)) {
+      const auto exact =
+          cycles_to_reach(target_, start(from), high, means_.gas, means_.mixing.cycle.likely);
+      if (!exact) return std::unexpected(exact.error());
+      const double whole = std::ceil(*exact - 1e-9);
+      if (whole > purge_cycles_range.high) return std::optional<PurgePlan>();
+      plan.cycles.cycles = static_cast<int>(whole);
+    }
+    return carried_out(std::move(plan), from, plan.cycles);
+  }
+
+  MaybePlan sweep(const std::optional<PurgeOutcome>& from) const {
+    PurgePlan plan;
+    plan.way = PurgeWay::sweep;
+    if (!there(from)) {
+      const auto exact =
+          volumes_to_reach(target_, start(from), means_.gas, means_.mixing.sweep.likely);
+      if (!exact) return std::unexpected(exact.error());
+      plan.vessel_volumes = std::ceil(*exact / volumes_step - 1e-9) * volumes_step;
+      if (plan.vessel_volumes > swept_volumes_range.high) return std::optional<PurgePlan>();
+    }
+    return carried_out(std::move(plan), from, Sweep{plan.vessel_volumes});
+  }
+
+  // Cycles after it where it does not do alone.
+  MaybePlan push() const {
+    LiquidPush push = means_.liquid_push;
+    push.pressure = means_.push;
+    PurgePlan plan;
+    plan.way = PurgeWay::liquid_push;
+    auto pushed = carried_out(std::move(plan), std::nullopt, push);
+    if (!pushed || (*pushed)->outcome.oxygen <= target_) return pushed;
+    if (means_.pressures.empty()) return std::optional<PurgePlan>();
+    auto more = cycles((*pushed)->outcome, means_.pressures.front());
+    if (!more || !*more) return more;
+    (*more)->way = PurgeWay::push_then_cycles;
+    (*more)->outcome.co2_used += (*pushed)->outcome.co2_used;
+    return more;
+  }
+
+ private:
+  [[nodiscard]] bool there(const std::optional<PurgeOutcome>& from) const {
+    return from && from->oxygen <= target_;
+  }
+  [[nodiscard]] Vessel start(const std::optional<PurgeOutcome>& from) const {
+    return from ? holding(vessel_, from->oxygen) : vessel_;
+  }
+  [[nodiscard]] MaybePlan carried_out(PurgePlan plan, std::optional<PurgeOutcome> from,
+                                      const PurgeAct& act) const {
+    if (from) from->co2_used = kilograms(0);
+    const auto outcome = purge_on(from, vessel_, act, means_.gas, means_.mixing);
+    if (!outcome) return std::unexpected(outcome.error());
+    plan.outcome = *outcome;
+    return std::optional(std::move(plan));
+  }
+
+  MoleFraction target_;
+  const Vessel& vessel_;
+  const PurgeMeans& means_;
+};
 
 }  // namespace
+
+Result<PurgeOutcome> purge_on(const std::optional<PurgeOutcome>& before, const Vessel& v,
+                              const PurgeAct& act, const SupplyGas& gas,
+                              const PurgeMixing& mixing) {
+  auto out = purge_once(before ? holding(v, before->oxygen) : v, act, gas, mixing);
+  if (!out || !before) return out;
+  const auto best = purge_once(holding(v, before->best), act, gas, mixing);
+  const auto worst = purge_once(holding(v, before->worst), act, gas, mixing);
+  if (!best) return best;
+  if (!worst) return worst;
+  out->best = best->best;
+  out->worst = worst->worst;
+  out->if_all_in_beer_worst = worst->if_all_in_beer_worst;
+  out->co2_used += before->co2_used;
+  return out;
+}
+
+Result<std::vector<PurgeOutcome>> purge_in_order(const Vessel& v, std::span<const PurgeAct> acts,
+                                                 const SupplyGas& gas, const PurgeMixing& mixing) {
+  std::vector<PurgeOutcome> out;
+  for (const PurgeAct& act : acts) {
+    const auto left =
+        purge_on(out.empty() ? std::nullopt : std::optional(out.back()), v, act, gas, mixing);
+    if (!left) return std::unexpected(left.error());
+    out.push_back(*left);
+  }
+  return out;
+}
 
 Result<std::vector<PurgeOutcome>> purge_series(const Vessel& v, const PressureCycles& c,
                                                const SupplyGas& gas, const Mixing& mixing) {
@@ -90,19 +144,25 @@ Result<std::vector<PurgeOutcome>> purge_series(const Vessel& v, const PressureCy
 }
 
 Result<std::vector<PurgePlan>> purge_plans(MoleFraction target, const Vessel& v,
-                                           const PurgeMeans& means) {
+                                           const PurgeMeans& means,
+                                           const std::optional<PurgeOutcome>& done) {
+  // A target on the floor itself takes for ever, whatever was done.
+  if (auto bad = outside(Subject::oxygen_fraction, target.count(),
+                         {std::nextafter(means.gas.oxygen.count(), 1.0), 1.0}))
+    return std::unexpected(*bad);
+  const PurgePlanner planner(target, v, means);
   std::vector<PurgePlan> out;
-  const auto take = [&](const Result<std::optional<PurgePlan>>& plan) -> std::optional<RangeError> {
+  const auto take = [&](const MaybePlan& plan) -> std::optional<RangeError> {
     if (!plan) return plan.error();
     if (*plan) out.push_back(**plan);
     return std::nullopt;
   };
   for (const GaugePressure& p : means.pressures) {
-    if (const auto bad = take(plan_cycles(target, v, means, p))) return std::unexpected(*bad);
+    if (const auto bad = take(planner.cycles(done, p))) return std::unexpected(*bad);
   }
-  if (const auto bad = take(plan_sweep(target, v, means))) return std::unexpected(*bad);
+  if (const auto bad = take(planner.sweep(done))) return std::unexpected(*bad);
   if (means.liquid) {
-    if (const auto bad = take(plan_push(target, v, means))) return std::unexpected(*bad);
+    if (const auto bad = take(planner.push())) return std::unexpected(*bad);
   }
   std::stable_sort(out.begin(), out.end(), [](const PurgePlan& a, const PurgePlan& b) {
     return a.outcome.co2_used < b.outcome.co2_used;

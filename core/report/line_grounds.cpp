@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/report/line_grounds.h"
 
+#include <fmt/format.h>
+
 #include "core/report/cleaning_words.h"
 
 namespace ullage::report {
@@ -95,6 +97,14 @@ void add_pours(Grounds& g, const LineSubject& s) {
   g.inputs.push_back(
       {"Timed pours that count: " + std::to_string(s.setting.timed_pours), InputOrigin::read,
        s.setting.last_pour ? say_age(*s.setting.last_pour, s.speaker) : std::string()});
+  const physics::BoreRange bores = physics::range_of_bores(s.setting.bores);
+  const units::Printer& print = s.speaker.printer;
+  const auto share = [&](physics::BoreFactor f) { return print.print(units::fraction(f.count())); };
+  g.inputs.push_back(
+      {fmt::format("By them the bores are {} of what is stated ({} to {})", share(bores.likely),
+                   share(bores.low), bores.high ? share(*bores.high) : std::string("any width")),
+       InputOrigin::worked_out,
+       {}});
 }
 
 void advise_timing(Grounds& g, const LineSubject& s) {

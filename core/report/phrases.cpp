@@ -111,6 +111,7 @@ constexpr auto table = std::to_array<Phrase>({
     {K::step_purged_cycles, "{0} cycles at {1}: about {2} ppm oxygen left, {3} at most"},
     {K::step_purged_swept, "swept: about {0} ppm oxygen left, {1} at most"},
     {K::step_purged_pushed, "liquid pushed out: about {0} ppm oxygen left, {1} at most"},
+    {K::step_purged_in_order, "{0} purges in a row: about {1} ppm oxygen left, {2} at most"},
     {K::step_no_leak, "no leak found"},
     {K::step_leak_found, "leak found: {0}"},
 

@@ -17,7 +17,7 @@ namespace {
 using namespace units;
 using namespace physics;
 
-HoldReading bench_reading(int i, double hours_at, double psi_read) {
+physics::HoldReading bench_reading(int i, double hours_at, double psi_read) {
   return {hours(hours_at),
           Estimate<GaugePressure>(gauge_psi(psi_read))
               .with({"dial: bias"}, in_pascals(psi(2)))

@@ -5,7 +5,6 @@
 // frame of a screen is 16 ms.
 #include <benchmark/benchmark.h>
 
-#include "app/surroundings.h"
 #include "core/cellar/replay.h"
 #include "tests/bench/big_cellar.h"
 #include "tests/bench/floor.h"
@@ -22,10 +21,24 @@ class Utc final : public cellar::LocalCalendar {
   }
 };
 
+class CountedIds final : public cellar::IdSource {
+ public:
+  cellar::Uuid next() override {
+    cellar::Uuid id{};
+    ++count_;
+    for (std::size_t i = 0; i < 4; ++i)
+      id.bytes[15 - i] = static_cast<std::uint8_t>(count_ >> (8 * i));
+    return id;
+  }
+
+ private:
+  std::uint32_t count_ = 0;
+};
+
 // About 250 entries a keg and year: a fill every three weeks with what belongs to it.
 struct Pub {
   Utc calendar;
-  app::RandomIds ids;
+  CountedIds ids;
   cellar::Instant now{std::chrono::sys_days{std::chrono::June / 1 / 2026}};
   cellar::Journal journal;
   std::vector<cellar::KegId> kegs;

@@ -208,7 +208,7 @@ TEST(Calibration, GivesThePourBack) {
     const auto factor = calibrate_bore(parts, pour(0.5, secs, 12), specific_gravity(1.010),
                                        ordinary_viscosity_factor({"beer: viscosity"}));
     RC_ASSERT(factor.has_value());
-    RC_ASSERT(std::abs(factor->value().count() - truth) < 1e-6);
+    RC_ASSERT(std::abs(bores_of(factor->value()).count() - truth) < 1e-6);
     RC_ASSERT(factor->half_width() > 0.001);
   }));
 }
@@ -239,15 +239,35 @@ TEST(Calibration, DialBiasCancelsInThePrediction) {
 
 // Two pours halve the watch's share (root 2) and leave the dial's bias whole.
 TEST(Calibration, SharedErrorsDoNotAverageAway) {
-  const Estimate<BoreFactor> one =
-      Estimate<BoreFactor>(BoreFactor(1)).with({"dial"}, 0.03).with({"watch 1"}, 0.04);
-  const Estimate<BoreFactor> two =
-      Estimate<BoreFactor>(BoreFactor(1.1)).with({"dial"}, 0.03).with({"watch 2"}, 0.04);
+  const Estimate<HoseResistance> one =
+      Estimate<HoseResistance>(HoseResistance(1)).with({"dial"}, 0.03).with({"watch 1"}, 0.04);
+  const Estimate<HoseResistance> two =
+      Estimate<HoseResistance>(HoseResistance(1.1)).with({"dial"}, 0.03).with({"watch 2"}, 0.04);
   const auto both = combine({one, two});
   ASSERT_TRUE(both);
   EXPECT_NEAR(both->value().count(), 1.05, 1e-12);
   EXPECT_NEAR(both->half_width(), std::hypot(0.03, 0.04 / std::sqrt(2.0)), 1e-12);
   EXPECT_EQ(combine({}).error().subject, Subject::parts);
+}
+
+// What a pour can't bound is not bounded: as resistance 0.3 +- 0.4 the hose may be of
+// any width, and there is no factor for what would resist nothing.
+TEST(Calibration, AnOpenEndIsSaidToBeOpen) {
+  const BoreRange open =
+      range_of_bores(Estimate<HoseResistance>(HoseResistance(0.3)).with({"dial"}, 0.4));
+  EXPECT_FALSE(open.high);
+  EXPECT_NEAR(open.low.count(), std::pow(0.7, -1 / 4.75), 1e-12);
+  EXPECT_TRUE(std::isnan(bores_of(HoseResistance(0)).count()));
+  EXPECT_NEAR(bores_of(resistance_of(BoreFactor(0.93))).count(), 0.93, 1e-12);
+  // As a prior states it, it stays.
+  const BoreRange stated = range_of_bores(Estimate<BoreFactor>(BoreFactor(0.95)).with({"hose"}, 0.08));
+  EXPECT_NEAR(stated.low.count(), 0.87, 1e-12);
+  EXPECT_NEAR(stated.high->count(), 1.03, 1e-12);
+  const LineParts parts{Hose{feet(6), inches(0.1875)}, Fitting{psi(1)}};
+  EXPECT_FALSE(
+      pour_flow(parts, {Estimate<HoseResistance>(HoseResistance(0.3)).with({"h"}, 0.4),
+                        Estimate<GaugePressure>(gauge_psi(12)), Estimate<Temperature>(celsius(4)),
+                        specific_gravity(1.010), ordinary_viscosity_factor({"beer: viscosity"})}));
 }
 
 TEST(Calibration, RoughnessExplainsASlowPourAndRefusesAFastOne) {

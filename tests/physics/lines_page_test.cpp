@@ -66,8 +66,10 @@ TEST(LinesPage, Calibration) {
                           Estimate<GaugePressure>(gauge_psi(12)).with({"dial"}, psi(2).value()),
                           Estimate<Temperature>(celsius(4)).with({"thermometer"}, 0.5)};
   const auto f = calibrate_bore(example_parts(), pour, specific_gravity(1.010), thick).value();
-  EXPECT_NEAR(f.value().count(), 0.950, 0.0006);
-  EXPECT_NEAR(f.half_width(), 0.043, 0.0006);
+  const BoreRange bores = range_of_bores(f);
+  EXPECT_NEAR(bores.likely.count(), 0.950, 0.0006);
+  EXPECT_NEAR(bores.low.count(), 0.912, 0.0006);
+  EXPECT_NEAR(bores.high.value().count(), 0.999, 0.0006);
   const auto same = pour_flow(example_parts(),
                               {f, pour.pressure, pour.temperature, specific_gravity(1.010), thick})
                         .value();

@@ -22,8 +22,7 @@ Vessel empty_keg(AbsolutePressure ambient = sea_level()) {
 PurgeMeans textbook() {
   PurgeMeans m;
   m.gas = {mole_fraction(0)};
-  m.cycle = {};
-  m.sweep = {};
+  m.mixing = {Mixing{}, Mixing{}};
   return m;
 }
 
@@ -36,6 +35,79 @@ TEST(PurgeSeries, OneOutcomeForEachCycle) {
   const auto five = purge_by_cycles(empty_keg(), {5, gauge_psi(30), {}});
   EXPECT_EQ(all->back().oxygen, five->oxygen);
   EXPECT_NEAR(in_grams((*all)[2].co2_used) * 2.5, in_grams(five->co2_used), 1e-9);
+}
+
+// Perfect mixing multiplies (Branan): y0 (PL/PH)^n in whichever portions it is done.
+TEST(PurgeInOrder, PortionsOfCyclesAreTheirSum) {
+  const std::vector<PurgeAct> acts{PressureCycles{3, gauge_psi(30), {}},
+                                   PressureCycles{2, gauge_psi(10), {}}};
+  const auto all = purge_in_order(empty_keg(), acts, {mole_fraction(0)}, {Mixing{}, Mixing{}});
+  ASSERT_TRUE(all);
+  ASSERT_EQ(all->size(), 2u);
+  const double psi_air = 14.69595;
+  const double left =
+      209460 * std::pow(psi_air / (psi_air + 30), 3) * std::pow(psi_air / (psi_air + 10), 2);
+  EXPECT_NEAR(in_ppm(all->back().oxygen), left, 1e-4 * left);
+  const auto in_one = purge_by_cycles(empty_keg(), {5, gauge_psi(30), {}});
+  const auto in_two =
+      purge_in_order(empty_keg(), std::vector<PurgeAct>{PressureCycles{3, gauge_psi(30), {}},
+                                                        PressureCycles{2, gauge_psi(30), {}}});
+  ASSERT_TRUE(in_one && in_two);
+  EXPECT_NEAR(in_ppm(in_two->back().best), in_ppm(in_one->best), 1e-6);
+  EXPECT_NEAR(in_ppm(in_two->back().oxygen), in_ppm(in_one->oxygen), 1e-6);
+  EXPECT_NEAR(in_ppm(in_two->back().worst), in_ppm(in_one->worst), 1e-6);
+  EXPECT_NEAR(in_grams(in_two->back().co2_used), in_grams(in_one->co2_used), 1e-9);
+}
+
+// Cycles after a push go on from what it left; before it they are for nothing, as the
+// keg is opened to be filled.
+TEST(PurgeInOrder, APushBeginsFromAir) {
+  const PurgeAct push = LiquidPush{gauge_psi(5)};
+  const PurgeAct cycles = PressureCycles{2, gauge_psi(10), {}};
+  const auto alone = purge_by_liquid(empty_keg(), {gauge_psi(5)});
+  const auto after = purge_in_order(empty_keg(), std::vector{push, cycles});
+  const auto before = purge_in_order(empty_keg(), std::vector{cycles, push});
+  ASSERT_TRUE(alone && after && before);
+  EXPECT_EQ(after->front().oxygen, alone->oxygen);
+  // Two cycles to 10 psi of likely mixing 0.9 change 1 - 0.9 x 10 / 24.696 each.
+  const double kept = std::pow(1 - 0.9 * 10 / 24.69595, 2);
+  EXPECT_NEAR(in_ppm(after->back().oxygen), 30 + (in_ppm(alone->oxygen) - 30) * kept, 0.01);
+  EXPECT_EQ(before->back().oxygen, alone->oxygen);
+  EXPECT_EQ(before->back().worst, alone->worst);
+  EXPECT_GT(before->back().co2_used, alone->co2_used);
+  EXPECT_TRUE(purge_in_order(empty_keg(), {})->empty());
+  EXPECT_EQ(
+      purge_in_order(empty_keg(), std::vector<PurgeAct>{PressureCycles{-1, gauge_psi(10), {}}})
+          .error()
+          .subject,
+      Subject::cycles);
+}
+
+// What is planned after a purge is what that purge, done, comes to.
+TEST(PurgeInOrder, PlansGoOnFromWhatWasDone) {
+  const auto done = purge_by_cycles(empty_keg(), {3, gauge_psi(30), {}});
+  ASSERT_TRUE(done);
+  const auto fresh = purge_plans(ppm(300), empty_keg());
+  const auto plans = purge_plans(ppm(300), empty_keg(), {}, *done);
+  ASSERT_TRUE(fresh && plans);
+  for (const PurgePlan& p : *plans) {
+    if (p.way != PurgeWay::cycles) continue;
+    const auto carried_out = purge_on(*done, empty_keg(), p.cycles);
+    EXPECT_EQ(p.outcome.oxygen, carried_out->oxygen);
+    EXPECT_EQ(p.outcome.worst, carried_out->worst);
+    EXPECT_NEAR(in_grams(p.outcome.co2_used + done->co2_used), in_grams(carried_out->co2_used),
+                1e-9);
+    for (const PurgePlan& f : *fresh) {
+      if (f.way == PurgeWay::cycles && f.cycles.high == p.cycles.high) {
+        EXPECT_LT(p.cycles.cycles, f.cycles.cycles);
+      }
+    }
+  }
+  // There already: nothing is left to do.
+  const auto enough = purge_plans(ppm(20000), empty_keg(), {}, *done);
+  ASSERT_TRUE(enough);
+  EXPECT_EQ(enough->front().cycles.cycles, 0);
+  EXPECT_EQ(in_grams(enough->front().outcome.co2_used), 0);
 }
 
 // Arithmetic of perfect mixing, computed elsewhere: to 100 ppm it takes 14.7, 8.9
@@ -123,6 +195,37 @@ RC_GTEST_PROP(PurgePlanProperty, EveryPlanGetsThereCheapestFirst, ()) {
     RC_ASSERT(p.outcome.oxygen >= p.outcome.floor);
     RC_ASSERT(in_grams(p.outcome.co2_used) >= used);
     used = in_grams(p.outcome.co2_used);
+  }
+}
+
+PurgeAct any_purge() {
+  const auto pressure = gauge_psi(purge_in(1, 60));
+  switch (*rc::gen::inRange(0, 3)) {
+    case 0:
+      return PressureCycles{*rc::gen::inRange(0, 8), pressure, {}};
+    case 1:
+      return Sweep{purge_in(0, 8)};
+    default:
+      return LiquidPush{pressure};
+  }
+}
+
+RC_GTEST_PROP(PurgeInOrderProperty, NoActButAPushLetsOxygenIn, ()) {
+  std::vector<PurgeAct> acts;
+  const int count = *rc::gen::inRange(1, 8);
+  for (int i = 0; i < count; ++i) acts.push_back(any_purge());
+  const auto all = purge_in_order(empty_keg(), acts);
+  RC_ASSERT(all.has_value());
+  for (std::size_t i = 0; i < acts.size(); ++i) {
+    const PurgeOutcome& now = (*all)[i];
+    RC_ASSERT(now.best <= now.oxygen && now.oxygen <= now.worst);
+    RC_ASSERT(now.if_all_in_beer <= now.if_all_in_beer_worst);
+    RC_ASSERT(now.floor <= now.best || holds_alternative<LiquidPush>(acts[i]));
+    if (i == 0) continue;
+    RC_ASSERT(now.co2_used >= (*all)[i - 1].co2_used);
+    if (!holds_alternative<LiquidPush>(acts[i])) {
+      RC_ASSERT(in_ppm(now.oxygen) <= in_ppm((*all)[i - 1].oxygen) * (1 + 1e-12));
+    }
   }
 }
 

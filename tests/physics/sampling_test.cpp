@@ -8,13 +8,8 @@
 // account and the learned rate have such tests of their own.
 #include <gtest/gtest.h>
 
-#include <algorithm>
 #include <cmath>
-#include <functional>
-#include <map>
-#include <random>
 #include <string>
-#include <vector>
 
 #include "core/physics/break_out.h"
 #include "core/physics/carbonation_answers.h"
@@ -28,66 +23,18 @@
 #include "core/physics/priming.h"
 #include "core/physics/rescue.h"
 #include "tests/physics/keg_cases.h"
+#include "tests/physics/sampled.h"
 
 namespace ullage::physics {
 namespace {
 
 using namespace units;
-
-// One case of the world: each named source off by some 95 % half-widths.
-class Case {
- public:
-  explicit Case(std::mt19937& random) : random_(random) {}
-  double offset(const std::string& source) {
-    const auto [at, is_new] = offsets_.try_emplace(source, 0.0);
-    if (is_new) at->second = std::normal_distribution<double>(0, 1 / 1.959964)(random_);
-    return at->second;
-  }
-  template <Quantity Q>
-  Q of(const Estimate<Q>& e) {
-    double v = to_magnitude(e.value());
-    for (const Contribution& c : e.contributions()) v += c.half_width * offset(c.source.name);
-    return from_magnitude<Q>(v);
-  }
-  template <Quantity Q>
-  Q of(const LogEstimate<Q>& e) {
-    return e.at(offset(e.source().name));
-  }
-
- private:
-  std::mt19937& random_;
-  std::map<std::string, double> offsets_;
-};
-
-struct Middle {
-  double low, median, high;
-};
-
-// The middle 95 % of `cases` answers; one that has none is greater than all.
-Middle middle_of(int cases, const std::function<std::optional<double>(Case&)>& answer) {
-  std::mt19937 random(20261205);
-  std::vector<double> seen;
-  for (int i = 0; i < cases; ++i) {
-    Case one(random);
-    seen.push_back(answer(one).value_or(1e300));
-  }
-  std::sort(seen.begin(), seen.end());
-  const auto at = [&](double q) { return seen[static_cast<std::size_t>(q * cases)]; };
-  return {at(0.025), at(0.5), at(0.975)};
-}
-
-void expect_middle(const Middle& stated, const Middle& sampled, double share) {
-  const double width = sampled.high - sampled.low;
-  EXPECT_NEAR(stated.low, sampled.low, share * width);
-  EXPECT_NEAR(stated.median, sampled.median, share * width);
-  EXPECT_NEAR(stated.high, sampled.high, share * width);
-}
-
-template <Quantity Q>
-Middle stated_by(const Estimate<Q>& e) {
-  const double v = to_magnitude(e.value());
-  return {v - e.half_width(), v, v + e.half_width()};
-}
+using sampled::Case;
+using sampled::expect_middle;
+using sampled::Middle;
+using sampled::middle_of;
+using sampled::off_by;
+using sampled::stated_by;
 
 template <class Q>
 std::optional<double> number_of(const Result<Q>& r) {
@@ -98,10 +45,6 @@ std::optional<double> value_of(const Result<Estimate<Q>>& r) {
   return r ? std::optional<double>(to_magnitude(r->value())) : std::nullopt;
 }
 
-template <Quantity Q>
-Estimate<Q> off_by(Q value, const char* source, double half_width) {
-  return Estimate<Q>(value).with({source}, half_width);
-}
 Estimate<AbsolutePressure> weathered() { return off_by(sea_level(), "weather", 2000); }
 
 // Quantiles of 4000 cases are good to about 2 % of the width; nearly straight.
@@ -111,14 +54,15 @@ TEST(Sampling, EquilibriumBothWays) {
   const double miss = equation_half_width(Equation::fitted_chart).count();
   const auto held = equilibrium_co2_estimate(dial, warmth, weathered(), {"equation"});
   ASSERT_TRUE(held);
-  expect_middle(stated_by(*held),
-                middle_of(4000,
-                          [&](Case& c) -> std::optional<double> {
-                            const auto v = equilibrium_co2(GasAbove{c.of(dial), c.of(weathered())},
-                                                           c.of(warmth));
-                            return v->count() + miss * c.offset("equation");
-                          }),
-                0.06);
+  expect_middle(
+      stated_by(*held),
+      middle_of(
+          4000,
+          [&](Case& c) -> std::optional<double> {
+            const auto v = equilibrium_co2(GasAbove{c.of(dial), c.of(weathered())}, c.of(warmth));
+            return v->count() + miss * c.offset("equation");
+          }),
+      0.06);
   const auto wanted = off_by(volumes_of_co2(2.5), "CO2", 0.1);
   const auto set = equilibrium_gauge_estimate(wanted, warmth, weathered(), {"equation"});
   ASSERT_TRUE(set);
@@ -238,9 +182,9 @@ LineParts sampled_line() {
 }
 
 TEST(Sampling, PourAndItsCalibration) {
-  const PourInputs in{off_by(BoreFactor(0.95), "bore", 0.06), cases::dial(14),
-                      off_by(celsius(5), "thermometer", 1.0), specific_gravity(1.010),
-                      ordinary_viscosity_factor({"viscosity"})};
+  const auto bore = off_by(BoreFactor(0.95), "bore", 0.06);
+  const PourInputs in{bore, cases::dial(14), off_by(celsius(5), "thermometer", 1.0),
+                      specific_gravity(1.010), ordinary_viscosity_factor({"viscosity"})};
   const auto told = pour_flow(sampled_line(), in);
   ASSERT_TRUE(told);
   expect_middle(
@@ -248,30 +192,32 @@ TEST(Sampling, PourAndItsCalibration) {
       middle_of(1500,
                 [&](Case& c) {
                   return value_of(pour_flow(
-                      sampled_line(), {Estimate<BoreFactor>(c.of(in.bores)),
-                                       Estimate<GaugePressure>(c.of(in.pressure)),
-                                       Estimate<Temperature>(c.of(in.temperature)), in.gravity,
-                                       Estimate<ViscosityFactor>(c.of(in.viscosity))}));
+                      sampled_line(),
+                      {Estimate<BoreFactor>(c.of(bore)), Estimate<GaugePressure>(c.of(in.pressure)),
+                       Estimate<Temperature>(c.of(in.temperature)), in.gravity,
+                       Estimate<ViscosityFactor>(c.of(in.viscosity))}));
                 }),
       0.10);
   const MeasuredPour pour{off_by(litres(0.473), "glass", 1e-5), off_by(seconds(11), "watch", 0.4),
                           cases::dial(12), off_by(celsius(4), "thermometer", 0.5)};
-  // A low dial makes the bore rise faster than a high one lets it fall, and an estimate
-  // is symmetrical: measured, the upper edge lies 15 % of the width above the stated one.
-  const auto factor = calibrate_bore(sampled_line(), pour, in.gravity, in.viscosity);
-  ASSERT_TRUE(factor);
+  const auto resists = calibrate_bore(sampled_line(), pour, in.gravity, in.viscosity);
+  ASSERT_TRUE(resists);
+  const BoreRange bores = range_of_bores(*resists);
+  ASSERT_TRUE(bores.high);
   expect_middle(
-      stated_by(*factor),
-      middle_of(1500,
-                [&](Case& c) {
-                  return value_of(calibrate_bore(
+      {bores.low.count(), bores.likely.count(), bores.high->count()},
+      middle_of(4000,
+                [&](Case& c) -> std::optional<double> {
+                  const auto one = calibrate_bore(
                       sampled_line(),
                       {Estimate<Volume>(c.of(pour.volume)), Estimate<Duration>(c.of(pour.duration)),
                        Estimate<GaugePressure>(c.of(pour.pressure)),
                        Estimate<Temperature>(c.of(pour.temperature))},
-                      in.gravity, Estimate<ViscosityFactor>(c.of(in.viscosity))));
+                      in.gravity, Estimate<ViscosityFactor>(c.of(in.viscosity)));
+                  if (!one) return std::nullopt;
+                  return bores_of(one->value()).count();
                 }),
-      0.20);
+      0.06);
 }
 
 // One dial carbonated the beer and serves it now: its bias cancels in the margin, in

@@ -151,6 +151,13 @@ TEST(PurgePage, WorkedExample) {
   expect_page_ppm(
       purge_by_liquid(v, {gauge_psi(number(push[0]))}).value(),
       printed(page, R"(Pushed out with \d+ psi: (\d+) ppm \((\d+) to (\d+)\), (\d+) g)"));
+  const auto more = printed(page, R"(The push and then two fills to (\d+) psi leave)");
+  ASSERT_EQ(more.size(), 1U);
+  const std::vector<PurgeAct> in_order{LiquidPush{gauge_psi(number(push[0]))},
+                                       PressureCycles{2, gauge_psi(number(more[0])), {}}};
+  expect_page_ppm(
+      purge_in_order(v, in_order).value().back(),
+      printed(page, R"(two fills to \d+ psi leave (\d+) ppm \((\d+) to (\d+)\) and use (\d+) g)"));
   const auto beer = printed(page, R"(all of the first goes into the beer it is (\d+\.\d+) mg/L)");
   ASSERT_EQ(beer.size(), 1U);
   EXPECT_PRINTED(cycles.if_all_in_beer.count(), beer[0], 0);

@@ -29,13 +29,9 @@ std::string txt(const SubjectRef& s) {
   return fmt::format("{}:{}", static_cast<int>(s.kind), to_text(s.uuid));
 }
 template <class E>
-  requires std::is_enum_v<E>
-std::string txt(E e) {
-  return std::to_string(static_cast<int>(e));
-}
+requires std::is_enum_v<E> std::string txt(E e) { return std::to_string(static_cast<int>(e)); }
 template <class Q>
-  requires(units::Quantity<Q> && !std::is_arithmetic_v<Q>)
-std::string txt(Q q) {
+requires(units::Quantity<Q> && !std::is_arithmetic_v<Q>) std::string txt(Q q) {
   return txt(units::to_magnitude(q));
 }
 // An error of one entry alone is named by the entry's sequence, which says
@@ -103,8 +99,8 @@ std::string txt(const LifeSpan& s) {
 }
 std::string txt(const DoesntFit& d) { return txt(d.entry) + " " + txt(d.why); }
 std::string txt(const PreparationStep& s) {
-  return fmt::format("{} {} {} {} {}", s.kind, txt(s.entry), txt(s.done_at), txt(s.still_counts),
-                     txt(s.result));
+  return fmt::format("{} {} {} {} {} {}", s.kind, txt(s.entry), txt(s.done_at), txt(s.still_counts),
+                     txt(s.result), txt(s.goes_on_from));
 }
 std::string txt(const Contents& c) {
   return fmt::format("{} {} {} {} {} {} {}", txt(c.batch), txt(c.batch_record), txt(c.beer),

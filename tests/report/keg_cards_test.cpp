@@ -293,64 +293,35 @@ TEST_F(KegCards, ALoggedPurgeTellsWhatItLeftAndTookWithItsError) {
   EXPECT_THAT(stricter->notes[0], HasSubstr("above the 300 ppm wanted"));
 }
 
+// A push and cycles after it are two entries: the card tells what both left, and what
+// is still to do goes on from there.
+TEST_F(KegCards, LoggedPurgesAreToldInTheirOrder) {
+  const KegId keg = keg_of_19_9("K05");
+  s_.log(day(0), Cleaned{keg, CleaningMethod::caustic, "caustic", {}, {}, {}});
+  s_.log(day(0, 1), Purged{keg, PurgeMethod::pushed_liquid, {}, units::gauge_psi(5), {}, {}});
+  const auto pushed = purge(keg, day(0, 2), 1000);
+  ASSERT_TRUE(pushed);
+  EXPECT_THAT(pushed->notes.at(0), HasSubstr("above the 1000 ppm wanted"));
+  // From some 1800 ppm two fills to 10 psi get under 1000, from air it takes fourteen.
+  EXPECT_LE(act_of<Purged>(*pushed).cycles.value_or(99), 3) << pushed->verdict;
+  s_.log(day(0, 3), Purged{keg, PurgeMethod::cycles, 2, units::gauge_psi(30), {}, {}});
+  const auto both = purge(keg, day(0, 4), 1000);
+  ASSERT_TRUE(both);
+  expect_reasoned(*both);
+  EXPECT_THAT(both->verdict, HasSubstr("within the 1000 ppm wanted")) << both->verdict;
+  EXPECT_THAT(both->notes.at(0), HasSubstr("2 purges in a row"));
+  const report::Grounds& grounds = figure(*both, "Oxygen left").grounds;
+  const auto told = [&](const std::string& words) {
+    return std::any_of(grounds.inputs.begin(), grounds.inputs.end(), [&](const auto& input) {
+      return input.what.find(words) != std::string::npos;
+    });
+  };
+  EXPECT_TRUE(told("Sanitiser pushed out with 5 psi"));
+  EXPECT_TRUE(told("Filled to 30 psi and vented, twice"));
+  ASSERT_FALSE(both->chart.points.empty());
+}
+
 TEST_F(KegCards, PurgeIsForCleanEmptyKegs) { EXPECT_FALSE(purge(found(18.9, 2.5), day(0, 1))); }
-
-class KegDrift : public ::testing::Test {
- protected:
-  // Rises by 0.01 a day from 2.5, 0.05 either way.
-  KegDrift() {
-    speaker_ = {{units::DisplayUnits::us(), {}}, &calendar_, report::RegionalWords::us, day(0, 12)};
-    keg_.contents = Contents{};
-    keg_.co2.now = units::Estimate<units::Co2Volumes>(units::volumes_of_co2(2.5))
-                       .with({"K01: carbonation rate"}, 0.05);
-    keg_.co2.target_low = units::volumes_of_co2(2.4);
-    keg_.co2.target_high = units::volumes_of_co2(2.6);
-    keg_.gas.on = true;
-    keg_.gas.set = units::gauge_psi(12);
-    for (int h = 0; h <= 30 * 24; h += 6) {
-      const double v = 2.5 + 0.01 * h / 24;
-      ahead_.points.push_back({day(0, 12 + h), units::volumes_of_co2(v - 0.05),
-                               units::volumes_of_co2(v), units::volumes_of_co2(v + 0.05)});
-    }
-  }
-  [[nodiscard]] std::optional<KegCard> card() const {
-    return report::drift_card({cellar_, keg_, speaker_}, ahead_);
-  }
-  LondonCalendar calendar_;
-  CellarStatus cellar_;
-  KegStatus keg_;
-  CarbonationCurveData ahead_;
-  report::Speaker speaker_;
-};
-
-TEST_F(KegDrift, TellsTheDaysAheadWithTheirRangeAndWhenItLeaves) {
-  const auto c = card();
-  ASSERT_TRUE(c);
-  ASSERT_EQ(c->figures.size(), 4U);
-  EXPECT_EQ(c->verdict, "If it stays at 12 psi");
-  EXPECT_EQ(c->figures[0].name, "In 7 days");
-  EXPECT_THAT(c->figures[0].value, StartsWith("2.57 vol (2.52 to 2.62"));
-  EXPECT_THAT(c->figures[2].value, StartsWith("2.8"));
-  // 2.6 is reached after ten days, Thursday 12 November; by the edges after 5 and 15.
-  EXPECT_EQ(c->figures[3].value, "above it from 12 Nov (Sat 7 Nov to 17 Nov)");
-  for (const CardFigure& f : c->figures) EXPECT_FALSE(f.grounds.empty());
-}
-
-TEST_F(KegDrift, StaysQuietWithoutACurve) {
-  ahead_.points.clear();
-  EXPECT_FALSE(card());
-}
-
-TEST_F(KegDrift, InsideAllAlongSaysSo) {
-  for (auto& p : ahead_.points) {
-    p.likely = units::volumes_of_co2(2.5);
-    p.low = units::volumes_of_co2(2.45);
-    p.high = units::volumes_of_co2(2.55);
-  }
-  const auto c = card();
-  ASSERT_TRUE(c);
-  EXPECT_EQ(c->figures.back().value, "not in 30 days");
-}
 
 }  // namespace
 }  // namespace ullage::testing

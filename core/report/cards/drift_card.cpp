@@ -78,8 +78,24 @@ std::string say_leaves(const DriftLeaves& w, bool upwards, const Speaker& speake
   return first == last ? words : words + fmt::format(" ({} to {})", first, last);
 }
 
-Grounds drift_grounds(const KegSubject& s, std::string name, std::string answer) {
+// What would narrow what it will have then: on the way the gas and the equation take
+// over from what was put in.
+std::vector<std::string> narrowing_then(const std::vector<cellar::CurveSources>& sources,
+                                        Instant then) {
+  const auto apart = [&](const cellar::CurveSources& s) {
+    return s.at > then ? s.at - then : then - s.at;
+  };
+  const auto nearest =
+      std::min_element(sources.begin(), sources.end(),
+                       [&](const auto& a, const auto& b) { return apart(a) < apart(b); });
+  return nearest == sources.end() ? std::vector<std::string>() : narrowing(nearest->co2);
+}
+
+// Of what the beer has at `then`.
+Grounds drift_grounds(const KegSubject& s, const cellar::CarbonationCurveData& ahead, Instant then,
+                      std::string name, std::string answer) {
   Grounds g = co2_grounds(s);
+  g.narrow = narrowing_then(ahead.sources, then);
   g.name = std::move(name);
   g.answer = std::move(answer);
   g.inputs.push_back(
@@ -90,26 +106,33 @@ Grounds drift_grounds(const KegSubject& s, std::string name, std::string answer)
   return g;
 }
 
+struct DriftSaid {
+  std::string words;
+  Instant about{};  // the moment that the words turn on
+};
+
+DriftSaid drift_said(const DriftLeaves& leaves, bool upwards, const Speaker& speaker) {
+  return {say_leaves(leaves, upwards, speaker), leaves.likely ? *leaves.likely : *leaves.earliest};
+}
+
 // When it leaves the range; from outside of it, nothing is said here.
-std::optional<std::string> drift_range_words(const KegSubject& s,
-                                             const std::vector<CurvePoint>& points) {
+std::optional<DriftSaid> drift_out_of_range(const KegSubject& s,
+                                            const std::vector<CurvePoint>& points) {
   const cellar::Co2State& co2 = s.keg.co2;
   if (!co2.target_low || !co2.target_high) return std::nullopt;
   const units::Co2Volumes now = points.front().likely;
   if (now > *co2.target_high) return std::nullopt;
   const DriftLeaves up = drift_leaves(points, *co2.target_high, true);
-  if (up.likely) return say_leaves(up, true, s.speaker);
-  if (now >= *co2.target_low) {
-    const DriftLeaves down = drift_leaves(points, *co2.target_low, false);
-    if (down.likely) return say_leaves(down, false, s.speaker);
-    // Both edges may be out already, by the error of what it has now.
-    if (up.earliest && *up.earliest > points.front().at) return say_leaves(up, true, s.speaker);
-    if (down.earliest && *down.earliest > points.front().at)
-      return say_leaves(down, false, s.speaker);
-    return fmt::format(
-        "not in {}", s.speaker.printer.print(cellar::between(points.front().at, points.back().at)));
-  }
-  return std::nullopt;
+  if (up.likely) return drift_said(up, true, s.speaker);
+  if (now < *co2.target_low) return std::nullopt;
+  const DriftLeaves down = drift_leaves(points, *co2.target_low, false);
+  if (down.likely) return drift_said(down, false, s.speaker);
+  // Both edges may be out already, by the error of what it has now.
+  if (up.earliest && *up.earliest > points.front().at) return drift_said(up, true, s.speaker);
+  if (down.earliest && *down.earliest > points.front().at)
+    return drift_said(down, false, s.speaker);
+  const auto whole = cellar::between(points.front().at, points.back().at);
+  return DriftSaid{fmt::format("not in {}", s.speaker.printer.print(whole)), points.back().at};
 }
 
 }  // namespace
@@ -123,18 +146,25 @@ std::optional<KegCard> drift_card(const KegSubject& s, const cellar::Carbonation
                      ? fmt::format("If it stays at {}", print.print(*s.keg.gas.set))
                      : std::string("If the gas stays off");
   for (const int days : drift_days) {
-    const auto then = drift_at_time(points, s.speaker.now + std::chrono::days(days));
+    const Instant when = s.speaker.now + std::chrono::days(days);
+    const auto then = drift_at_time(points, when);
     if (!then) continue;
     const std::string value =
         fmt::format("{} ({})", print.print(then->likely), print.print_range(then->low, then->high));
     const std::string name = fmt::format("In {} days", days);
     card.figures.push_back(
-        {name, value, drift_grounds(s, "CO₂ in " + std::to_string(days) + " days", value), {}});
+        {name,
+         value,
+         drift_grounds(s, ahead, when, "CO₂ in " + std::to_string(days) + " days", value),
+         {}});
   }
   if (card.figures.empty()) return std::nullopt;
-  if (const auto words = drift_range_words(s, points)) {
+  if (const auto said = drift_out_of_range(s, points)) {
     card.figures.push_back(
-        {"Out of its range", *words, drift_grounds(s, "When it leaves its range", *words), {}});
+        {"Out of its range",
+         said->words,
+         drift_grounds(s, ahead, said->about, "When it leaves its range", said->words),
+         {}});
   }
   return card;
 }

@@ -6,7 +6,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
+#include "core/cellar/purge_story.h"
 #include "core/cellar/suggest.h"
 #include "core/physics/gas_use.h"
 #include "core/physics/purge_plan.h"
@@ -24,7 +26,6 @@ using units::Printer;
 constexpr int purge_cycles_drawn = 10;
 constexpr std::size_t purge_ways_told = 4;
 constexpr double purge_usual_celsius = 15;  // as the journal's other purge figures take it
-constexpr double purge_usual_push = 5;      // psi
 
 struct PurgePlace {
   units::Temperature at = units::celsius(purge_usual_celsius);
@@ -82,6 +83,18 @@ std::string purge_short_name(const PurgePlan& p, const Printer& print) {
   }
 }
 
+std::string purge_done_words(const cellar::Entry& e, const Printer& print) {
+  const auto act = cellar::purge_act(get<cellar::Purged>(e.payload));
+  if (!act) return "Purged, not said how much: passed over";
+  if (const auto* c = get_if<physics::PressureCycles>(&*act))
+    return fmt::format("Filled to {} and vented, {}", print.print(c->high), purge_times(c->cycles));
+  if (const auto* sweep = get_if<physics::Sweep>(&*act))
+    return fmt::format("{} keg volumes of gas swept through",
+                       print.number(sweep->vessel_volumes, 1));
+  return fmt::format("Sanitiser pushed out with {}",
+                     print.print(get<physics::LiquidPush>(*act).pressure));
+}
+
 units::Estimate<units::Mass> purge_gas(const PurgeOutcome& out) {
   return physics::gas_to_purge(out.co2_used, {"purge: gas used"});
 }
@@ -127,6 +140,8 @@ struct PurgeWriter {
   physics::Vessel vessel;
   PurgePlace place;
   units::MoleFraction target;
+  std::vector<const cellar::Entry*> purges = {};  // that count, in their order
+  std::optional<PurgeOutcome> done = {};          // what they left
   KegCard card = {};
 
   [[nodiscard]] const Printer& print() const { return s.speaker.printer; }
@@ -144,6 +159,9 @@ struct PurgeWriter {
                                     print().print(m.worst), print().print(m.best)),
                         InputOrigin::assumed,
                         {}});
+    for (const cellar::Entry* e : purges)
+      g.inputs.push_back({purge_done_words(*e, print()), InputOrigin::typed,
+                          say_age(e->header.happened_at, s.speaker)});
     return g;
   }
 
@@ -175,24 +193,26 @@ struct PurgeWriter {
     return m;
   }
 
-  void draw(const physics::PressureCycles& cycles) {
-    physics::PressureCycles all = cycles;
-    all.cycles = std::max(cycles.cycles, purge_cycles_drawn);
-    const auto series = physics::purge_series(vessel, all);
-    if (!series) return;
+  // From what there was before the cycles.
+  void draw(const physics::PressureCycles& cycles, const std::optional<PurgeOutcome>& before) {
     card.chart = {.title = "Oxygen by cycle, filled to " + print().print(cycles.high),
                   .x_title = "Cycles",
                   .y_title = "Oxygen",
                   .log_y = true,
                   .dots = true};
-    double n = 0;
-    for (const PurgeOutcome& at : *series)
-      card.chart.points.push_back({slate::Count{n++}, at.best, at.oxygen, at.worst});
+    for (int n = 0; n <= std::max(cycles.cycles, purge_cycles_drawn); ++n) {
+      const auto at =
+          physics::purge_on(before, vessel, physics::PressureCycles{n, cycles.high, cycles.low});
+      if (!at) break;
+      card.chart.points.push_back(
+          {slate::Count{static_cast<double>(n)}, at->best, at->oxygen, at->worst});
+    }
+    if (card.chart.points.empty()) card.chart = {};
   }
 
   void plan() {
     const physics::PurgeMeans can = means();
-    const auto all = physics::purge_plans(target, vessel, can);
+    const auto all = physics::purge_plans(target, vessel, can, done);
     const std::string wanted = slate::print(target, print());
     if (!all) {
       card = cards::cant_tell(fmt::format("no purge gets to {}; the gas itself has {}", wanted,
@@ -212,7 +232,7 @@ struct PurgeWriter {
     tell_other_ways(ways, can.push);
     for (const PurgePlan& p : ways) {
       if (p.way == PurgeWay::cycles) {
-        draw(p.cycles);
+        draw(p.cycles, done);
         break;
       }
     }
@@ -232,8 +252,8 @@ struct PurgeWriter {
     part.way = PurgeWay::cycles;
     card.acts.push_back({"Log the cycles…", *purge_task(part, keg, push)});
     card.notes.emplace_back(
-        "Logged one after the other, the last alone is reckoned with, as if it began from air: "
-        "more oxygen is told then than there is.");
+        "Log one after the other: the cycles go on from what the push left, as long as the keg "
+        "stays shut.");
   }
 
   void tell_other_ways(const std::vector<PurgePlan>& ways, units::GaugePressure push) {
@@ -255,35 +275,41 @@ struct PurgeWriter {
     }
   }
 
-  // What the logged purge came to; whether that is enough.
-  bool tell_logged(const cellar::Purged& p, cellar::Instant at) {
-    physics::Result<PurgeOutcome> out = std::unexpected(physics::RangeError{});
-    if (p.method == cellar::PurgeMethod::cycles && p.cycles && p.pressure) {
-      const physics::PressureCycles cycles{static_cast<int>(*p.cycles), *p.pressure, {}};
-      out = physics::purge_by_cycles(vessel, cycles);
-      if (out) draw(cycles);
-    } else if (p.method == cellar::PurgeMethod::swept && p.vessel_volumes) {
-      out = physics::purge_by_sweep(vessel, *p.vessel_volumes);
-    } else if (p.method == cellar::PurgeMethod::pushed_liquid) {
-      out = physics::purge_by_liquid(vessel,
-                                     {p.pressure.value_or(units::gauge_psi(purge_usual_push))});
-    }
-    if (!out) return false;
-    const bool enough = out->oxygen <= target;
+  // What the logged purges came to; whether that is enough.
+  bool tell_logged() {
+    done = cellar::left_by_purges(vessel, purges);
+    if (!done) return false;
+    const cellar::Entry& last = *purges.back();
+    const bool enough = done->oxygen <= target;
     card.verdict = fmt::format("Purged {}: {} of oxygen left, {} the {} wanted",
-                               say_age(at, s.speaker), slate::print(out->oxygen, print()),
-                               enough ? "within" : "above", slate::print(target, print()));
-    tell_outcome(*out);
+                               say_age(last.header.happened_at, s.speaker),
+                               slate::print(done->oxygen, print()), enough ? "within" : "above",
+                               slate::print(target, print()));
+    if (purges.size() > 1)
+      card.notes.push_back(
+          fmt::format("{} purges in a row, each on what the one before left.", purges.size()));
+    const auto act = cellar::purge_act(get<cellar::Purged>(last.payload));
+    const auto* cycles = act ? get_if<physics::PressureCycles>(&*act) : nullptr;
+    if (cycles != nullptr)
+      draw(*cycles, cellar::left_by_purges(vessel, std::span(purges).first(purges.size() - 1)));
+    tell_outcome(*done);
     return enough;
   }
 };
 
-const cellar::Entry* purge_that_counts(const KegSubject& s, const cellar::Journal& journal) {
+std::vector<const cellar::Entry*> purges_that_count(const KegSubject& s,
+                                                    const cellar::Journal& journal) {
+  std::vector<const cellar::Entry*> out;
+  const auto take = [&](cellar::EntryId id) {
+    const cellar::Entry* e = journal.find(id);
+    if (e != nullptr && holds_alternative<cellar::Purged>(e->payload)) out.push_back(e);
+  };
   for (const cellar::PreparationStep& step : s.keg.preparation) {
-    if (step.kind == cellar::Purged::kind && step.still_counts && step.entry)
-      return journal.find(*step.entry);
+    if (step.kind != cellar::Purged::kind || !step.still_counts || !step.entry) continue;
+    for (const cellar::EntryId id : step.goes_on_from) take(id);
+    take(*step.entry);
   }
-  return nullptr;
+  return out;
 }
 
 }  // namespace
@@ -302,10 +328,9 @@ std::optional<KegCard> purge_card(const KegSubject& s, const cellar::Journal& jo
   const PurgePlace place = purge_place(s);
   const units::Volume beer = std::min(s.keg.record.nominal, s.keg.record.brimful);
   PurgeWriter write{s, {s.keg.record.brimful, beer, *air, place.at}, place, target};
-  if (const cellar::Entry* done = purge_that_counts(s, journal)) {
-    const auto* purged = get_if<cellar::Purged>(&done->payload);
-    if (purged != nullptr && write.tell_logged(*purged, done->header.happened_at))
-      return std::move(write.card);
+  write.purges = purges_that_count(s, journal);
+  if (!write.purges.empty()) {
+    if (write.tell_logged()) return std::move(write.card);
     const std::string before = std::exchange(write.card.verdict, {});
     write.card = {};
     write.plan();
