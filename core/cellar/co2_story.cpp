@@ -2,6 +2,7 @@
 #include "core/cellar/co2_story.h"
 
 #include <algorithm>
+#include <array>
 #include <expected>
 
 #include "core/cellar/co2_at_start.h"
@@ -285,9 +286,10 @@ void derive_co2(const std::vector<const Entry*>& since_filling, const std::vecto
   if (told) told = story.go();
   if (!told) keg.co2.cant_tell = told.error();
   if (keg.co2.model && keg.range) {
-    const units::Duration start = units::seconds(0);
-    keg.co2.enters = keg.co2.on_calendar(keg.co2.model->time_to_reach(keg.range->low, start));
-    keg.co2.leaves = keg.co2.on_calendar(keg.co2.model->time_leaving(keg.range->high, start));
+    const auto reached = keg.co2.model->times_to_reach(std::array{keg.range->low, keg.range->high},
+                                                       units::seconds(0));
+    keg.co2.enters = keg.co2.on_calendar(reached[0]);
+    keg.co2.leaves = keg.co2.on_calendar(reached[1]);
   }
 }
 

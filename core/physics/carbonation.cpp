@@ -182,9 +182,16 @@ CarbonationModel CarbonationModel::solved(std::shared_ptr<Members> members,
   const Offsets centre = plain.offsets(members->conditioning.centre);
   members->centre = Trajectory::solve(plain, centre, members->end);
   if (plain.pools()) members->readings = ReadingSpread(members->centre, pooled_steps(plain));
+  std::vector<Offsets> shifted;
   for (const Conditioning::Direction& d : members->conditioning.directions) {
-    Members::Source source{d.name, Co2Run::solve(plain, plain.offsets(d.up), members->end), {}};
-    if (!d.down.empty()) source.down = Co2Run::solve(plain, plain.offsets(d.down), members->end);
+    shifted.push_back(plain.offsets(d.up));
+    if (!d.down.empty()) shifted.push_back(plain.offsets(d.down));
+  }
+  std::vector<Co2Run> runs = Co2Run::solve(plain, shifted, members->end);
+  auto next = runs.begin();
+  for (const Conditioning::Direction& d : members->conditioning.directions) {
+    Members::Source source{d.name, std::move(*next++), {}};
+    if (!d.down.empty()) source.down = std::move(*next++);
     members->sources.push_back(std::move(source));
   }
   return CarbonationModel(std::move(members));
@@ -233,28 +240,42 @@ Result<std::vector<CarbonationPoint>> CarbonationModel::curve(Duration from, Dur
 }
 
 Window CarbonationModel::time_to_reach(Co2Volumes target, Duration from) const {
-  using Edge = double Members::Band::*;
-  constexpr std::array<Edge, 3> edges{&Members::Band::high, &Members::Band::median,
-                                      &Members::Band::low};
-  std::array<std::optional<Duration>, 3> found;
-  const double wanted = target.count();
+  return times_to_reach(std::span(&target, 1), from).front();
+}
+
+std::vector<Window> CarbonationModel::times_to_reach(std::span<const Co2Volumes> targets,
+                                                     Duration from) const {
+  struct Search {  // for one edge of the band to reach one target
+    double Members::Band::*edge;
+    double wanted;
+    std::optional<Duration>* found;
+  };
+  std::vector<Window> out(targets.size());
+  std::vector<Search> searches;
+  for (std::size_t i = 0; i < targets.size(); ++i) {
+    const double wanted = targets[i].count();
+    searches.push_back({&Members::Band::high, wanted, &out[i].earliest});
+    searches.push_back({&Members::Band::median, wanted, &out[i].likely});
+    searches.push_back({&Members::Band::low, wanted, &out[i].latest});
+  }
   double previous = in_seconds(from);
   for (const double t : members_->grid(previous)) {
     const Members::Band here = members_->band(seconds(t));
-    for (std::size_t i = 0; i < edges.size(); ++i) {
-      if (found[i] || here.*edges[i] < wanted) continue;
+    std::erase_if(searches, [&](const Search& s) {
+      if (here.*s.edge < s.wanted) return false;
       double low = previous;
       double high = t;
       while (high - low > 1.0) {
         const double mid = 0.5 * (low + high);
-        (members_->band(seconds(mid)).*edges[i] < wanted ? low : high) = mid;
+        (members_->band(seconds(mid)).*s.edge < s.wanted ? low : high) = mid;
       }
-      found[i] = seconds(high);
-    }
-    if (found[0] && found[1] && found[2]) break;
+      *s.found = seconds(high);
+      return true;
+    });
+    if (searches.empty()) break;
     previous = t;
   }
-  return {found[0], found[1], found[2]};
+  return out;
 }
 
 Window CarbonationModel::time_leaving(Co2Volumes high_target, Duration from) const {

@@ -20,6 +20,7 @@
 #include <boost/variant2/variant.hpp>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string_view>
 #include <vector>
 
@@ -163,6 +164,9 @@ class CarbonationModel {
 
   // First time, not before `from`, at which the beer has `low_target` or more.
   [[nodiscard]] Window time_to_reach(units::Co2Volumes low_target, units::Duration from) const;
+  // The same of several targets in one go, which costs little more than one.
+  [[nodiscard]] std::vector<Window> times_to_reach(std::span<const units::Co2Volumes> targets,
+                                                   units::Duration from) const;
   // First time, not before `from`, above `high_target`: it overshoots.
   [[nodiscard]] Window time_leaving(units::Co2Volumes high_target, units::Duration from) const;
   // Where it settles if nothing more is done.

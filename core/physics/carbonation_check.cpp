@@ -72,11 +72,11 @@ class HistoryCheck {
   Refusal one(const GasOn& gas) {
     if (auto bad = check(Subject::gauge_pressure, gas.pressure, set_pressure_range)) return bad;
     if (auto bad = check(Subject::co2_fraction, gas.co2.count(), gas_share)) return bad;
-    gas_ = gas;
+    gas_ = &gas;
     return at_rest();
   }
   Refusal one(const GasOff&) {
-    gas_.reset();
+    gas_ = nullptr;
     return std::nullopt;
   }
   Refusal one(const Vented& vented) {
@@ -110,7 +110,7 @@ class HistoryCheck {
   }
   // The equilibrium the keg heads for must be one the equation can tell.
   [[nodiscard]] Refusal at_rest() const {
-    if (!gas_) return std::nullopt;
+    if (gas_ == nullptr) return std::nullopt;
     const auto co2 = equilibrium_co2(
         GasAbove{gas_->pressure.value(), history_.ambient.value(), gas_->co2}, place_);
     if (!co2) return co2.error();
@@ -118,7 +118,7 @@ class HistoryCheck {
   }
 
   const CarbonationHistory& history_;
-  std::optional<GasOn> gas_;
+  const GasOn* gas_ = nullptr;  // in force
   Temperature place_{};
   double beer_ = 0;
   double last_ = 0;

@@ -14,6 +14,7 @@
 // opens or shuts.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <span>
 #include <vector>
@@ -21,6 +22,7 @@
 #include "core/physics/carbonation.h"
 #include "core/physics/co2_gas.h"
 #include "core/physics/plain_history.h"
+#include "core/physics/thermal_path.h"
 
 namespace ullage::physics {
 
@@ -41,17 +43,7 @@ struct Co2Piece {
   double f2 = 0;
 
   [[nodiscard]] double concentration(double t) const;
-};
-
-// What temperature alone decides. The next piece begins where this one ends, so a
-// node is worked out once for both.
-struct ThermalNode {
-  double kelvin = -1;      // below zero: not worked out
-  double solubility = 0;   // mol/(m3 Pa)
-  double intercept = 0;    // mol/m3, the equation's own
-  double pure_virial = 0;  // m3/mol, of CO2 alone
-  [[nodiscard]] static ThermalNode at(units::Temperature);
-  [[nodiscard]] bool is_at(double k) const { return kelvin - k < 1e-11 && k - kelvin < 1e-11; }
+  [[nodiscard]] double concentration(double t, const Decay& over_t) const;
 };
 
 // What the keg is during one piece.
@@ -72,8 +64,6 @@ struct KegPiece : Co2Piece {
     double concentration = 0;
   };
   Then half, end;
-  ThermalNode end_node;  // where shape() has been
-
   [[nodiscard]] double temperature(double t) const;
   [[nodiscard]] double concentration(double t) const;
   struct Gas {
@@ -87,10 +77,19 @@ struct KegPiece : Co2Piece {
   // equilibrium equation in volumes, `start` at the piece's first temperature.
   [[nodiscard]] double flow_at_start(double k, double equation_offset,
                                      const ThermalNode& start) const;
-  // From all of the above to lambda, f, half and end.
-  void shape(double k, double equation_offset, const ThermalNode& start);
+  // From all of the above to lambda, f, half and end. `last`: what another run along
+  // this piece left, to be used and left again.
+  void shape(double k, double equation_offset, const PieceHeat&, ThermalSpan::LastDecay* last);
+
+  // Ceq = a - d c at one moment, from Ceq = s p_CO2 + b.
+  struct Pull {
+    double a = 0;
+    double d = 0;
+  };
 
  private:
+  void draw_curve(double k, const std::array<Pull, 3>& at, const std::array<double, 3>& c,
+                  ThermalSpan::LastDecay* last);
   [[nodiscard]] double cooling_inflow(double k, double virial) const;
 };
 
@@ -109,8 +108,9 @@ enum class Settling { find, skip };
 // The beer's CO2 alone: all that is asked of the runs beside the centre one.
 class Co2Run {
  public:
-  [[nodiscard]] static Co2Run solve(const PlainHistory&, std::span<const double> offsets,
-                                    units::Duration until, Settling settling = Settling::find);
+  // One run for each of the offsets. The history must have been checked.
+  [[nodiscard]] static std::vector<Co2Run> solve(const PlainHistory&, std::span<const Offsets> each,
+                                                 units::Duration until);
   [[nodiscard]] double volumes_at(units::Duration) const;
   [[nodiscard]] double settles_at_volumes() const { return settles_at_; }
 
@@ -119,11 +119,16 @@ class Co2Run {
   double settles_at_ = 0;
 };
 
+// Only volumes at some times, in any order: [run][time].
+[[nodiscard]] std::vector<std::vector<double>> co2_of_runs(const PlainHistory&,
+                                                           std::span<const Offsets> each,
+                                                           std::span<const double> seconds);
+
 class Trajectory {
  public:
   // The history must have been checked (CarbonationModel::make does).
-  [[nodiscard]] static Trajectory solve(const PlainHistory&, std::span<const double> offsets,
-                                        units::Duration until, Settling settling = Settling::find);
+  [[nodiscard]] static Trajectory solve(const PlainHistory&, const Offsets&, units::Duration until,
+                                        Settling settling = Settling::find);
   // Every value as stated but for the shifts.
   [[nodiscard]] static Trajectory solve(const CarbonationHistory&, const CarbonationRates&,
                                         std::span<const Shift>, units::Duration until);

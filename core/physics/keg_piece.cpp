@@ -10,34 +10,6 @@ namespace ullage::physics {
 
 namespace {
 
-// e^-z and phi_1..3 of the exponential integrators at -z: phi_1 = (1 - e^-z) / z,
-// phi_n+1 = (1/n! - phi_n) / z; by series where that cancels.
-struct Decay {
-  double left;  // e^-z
-  double one;
-  double two;
-  double three;
-};
-
-Decay decay(double z) {
-  if (z < 0.3) {
-    // phi_3 to z^8 / 11!, the others from it: exact to the last digits.
-    const double three =
-        1.0 / 6 +
-        z * (-1.0 / 24 +
-             z * (1.0 / 120 +
-                  z * (-1.0 / 720 +
-                       z * (1.0 / 5040 +
-                            z * (-1.0 / 40320 + z * (1.0 / 362880 + z * (-1.0 / 3628800)))))));
-    const double two = 0.5 - z * three;
-    const double one = 1.0 - z * two;
-    return {1.0 - z * one, one, two, three};
-  }
-  const double one = -std::expm1(-z) / z;
-  const double two = (1.0 - one) / z;
-  return {1.0 - z * one, one, two, (0.5 - two) / z};
-}
-
 // A thermal node with the keg's own share of CO2 and the equation's offset.
 struct Node {
   double solubility;  // mol/(m3 Pa)
@@ -56,43 +28,45 @@ double partial_pressure(const KegPiece& p, const Node& node, double co2_mol) {
   return co2_mol * node.rt / (p.headspace_m3 - node.virial * (co2_mol + p.inert_mol));
 }
 
-// Ceq = a - d c at one node, from Ceq = s p_CO2 + b. Flowing, p_CO2 = p n_CO2 / N.
-// Shut, p_CO2 bends slightly in n_CO2 (real gas): the chord from the piece's start
-// to its end, so that where it comes to rest is exact.
-struct Pull {
-  double a;
-  double d;
-};
+using Pull = KegPiece::Pull;
 
-Pull pull(const KegPiece& p, const Node& node, double end_co2_mol) {
-  if (!p.flowing) {
-    const double start = partial_pressure(p, node, p.co2_mol);
-    double per_mol = 0;
-    if (std::abs(end_co2_mol - p.co2_mol) > 1e-6 * p.co2_mol) {
-      per_mol = (partial_pressure(p, node, end_co2_mol) - start) / (end_co2_mol - p.co2_mol);
-    } else {
-      const double room = p.headspace_m3 - node.virial * (p.co2_mol + p.inert_mol);
-      per_mol = node.rt / room * (1 + p.co2_mol * node.virial / room);
-    }
-    return {node.solubility * (start + per_mol * p.beer_m3 * p.c0) + node.intercept,
-            node.solubility * per_mol * p.beer_m3};
-  }
+// Flowing, p_CO2 = p n_CO2 / N.
+Pull flowing_pull(const KegPiece& p, const Node& node) {
   const double n = p.set_pa * p.headspace_m3 / (node.rt + node.virial * p.set_pa);
   const double inert_in = (1 - p.supply_co2) * (n - p.co2_mol - p.inert_mol - p.beer_m3 * p.c0);
   return {node.solubility * p.set_pa * (1 - (p.inert_mol + inert_in) / n) + node.intercept,
           node.solubility * p.set_pa * (1 - p.supply_co2) * p.beer_m3 / n};
 }
 
+// Shut, p_CO2 bends slightly in n_CO2 (real gas): the chord from the piece's start
+// to its end, so that where it comes to rest is exact.
+class ShutPull {
+ public:
+  ShutPull(const KegPiece& p, const Node& node)
+      : node_(node), start_(partial_pressure(p, node, p.co2_mol)) {}
+  // `per_end` is 1 / (end_co2_mol - p.co2_mol), or 0 where they are too close to tell.
+  [[nodiscard]] Pull at(const KegPiece& p, double end_co2_mol, double per_end) const {
+    double per_mol = 0;
+    if (per_end != 0) {
+      per_mol = (partial_pressure(p, node_, end_co2_mol) - start_) * per_end;
+    } else {
+      const double room = p.headspace_m3 - node_.virial * (p.co2_mol + p.inert_mol);
+      per_mol = node_.rt / room * (1 + p.co2_mol * node_.virial / room);
+    }
+    return {node_.solubility * (start_ + per_mol * p.beer_m3 * p.c0) + node_.intercept,
+            node_.solubility * per_mol * p.beer_m3};
+  }
+
+ private:
+  const Node& node_;
+  double start_;
+};
+
 }  // namespace
 
-ThermalNode ThermalNode::at(units::Temperature t) {
-  const SolubilityLine line = fitted_chart_line(t);
-  return {units::in_kelvin(t), line.volumes_per_pascal * moles_per_m3_per_volume,
-          line.intercept_volumes * moles_per_m3_per_volume, co2_second_virial(t)};
-}
+double Co2Piece::concentration(double t) const { return concentration(t, Decay::over(lambda * t)); }
 
-double Co2Piece::concentration(double t) const {
-  const Decay d = decay(lambda * t);
+double Co2Piece::concentration(double t, const Decay& d) const {
   if (f1 == 0 && f2 == 0) return d.left * c0 + t * f0 * d.one;
   const double x = length_s > 0 ? t / length_s : 0;
   return d.left * c0 + t * (f0 * d.one + x * (f1 * d.two + 2 * f2 * x * d.three));
@@ -116,35 +90,61 @@ double KegPiece::concentration(double t) const {
 // Finds lambda and f: f = k (a - (d - dm) c), lambda = k (1 + dm), with dm at the
 // middle; how d changes over the piece is carried in f by repeating on the c it
 // gives.
-void KegPiece::shape(double k, double equation_offset, const ThermalNode& start) {
-  half.kelvin = end.kelvin = place_k;
-  if (offset_k != 0) {
-    const double left = std::exp(-0.5 * length_s / cooling_s);
-    half.kelvin += offset_k * left;
-    end.kelvin += offset_k * left * left;
+void KegPiece::shape(double k, double equation_offset, const PieceHeat& heat,
+                     ThermalSpan::LastDecay* last) {
+  half.kelvin = heat.half.kelvin;
+  end.kelvin = heat.end.kelvin;
+  const std::array<Node, 3> nodes{node_of(heat.start, share_squared, equation_offset),
+                                  node_of(heat.half, share_squared, equation_offset),
+                                  node_of(heat.end, share_squared, equation_offset)};
+  if (flowing) {
+    const std::array<Pull, 3> pulls{flowing_pull(*this, nodes[0]), flowing_pull(*this, nodes[1]),
+                                    flowing_pull(*this, nodes[2])};
+    // Where d is the same all along, c does not come into f.
+    const bool d_is_constant = offset_k == 0 || supply_co2 == 1;
+    std::array<double, 3> c{c0, c0, c0};
+    for (int rounds = d_is_constant ? 1 : 3; rounds > 0; --rounds) {
+      draw_curve(k, pulls, c, d_is_constant ? last : nullptr);
+      c = {c0, half.concentration, end.concentration};
+    }
+    return;
   }
-  const bool steady = offset_k == 0;
-  const ThermalNode middle = steady ? start : ThermalNode::at(units::kelvin(half.kelvin));
-  end_node = steady ? start : ThermalNode::at(units::kelvin(end.kelvin));
-  const std::array<Node, 3> nodes{node_of(start, share_squared, equation_offset),
-                                  node_of(middle, share_squared, equation_offset),
-                                  node_of(end_node, share_squared, equation_offset)};
-  const bool d_is_constant = flowing && (steady || supply_co2 == 1);
+  const std::array<ShutPull, 3> shut{ShutPull(*this, nodes[0]), ShutPull(*this, nodes[1]),
+                                     ShutPull(*this, nodes[2])};
   std::array<double, 3> c{c0, c0, c0};
   double end_co2_mol = co2_mol;
-  for (int rounds = d_is_constant ? 1 : 3; rounds > 0; --rounds) {
-    std::array<Pull, 3> at{};
-    for (std::size_t i = 0; i < 3; ++i) at[i] = pull(*this, nodes[i], end_co2_mol);
-    lambda = k * (1 + at[1].d);
-    std::array<double, 3> f{};
-    for (std::size_t i = 0; i < 3; ++i) f[i] = k * (at[i].a - (at[i].d - at[1].d) * c[i]);
-    f0 = f[0];
-    f1 = -3 * f[0] + 4 * f[1] - f[2];
-    f2 = 2 * f[0] - 4 * f[1] + 2 * f[2];
-    half.concentration = c[1] = Co2Piece::concentration(length_s / 2);
-    end.concentration = c[2] = Co2Piece::concentration(length_s);
+  for (int rounds = 3; rounds > 0; --rounds) {
+    const double taken = end_co2_mol - co2_mol;
+    const double per_end = std::abs(taken) > 1e-6 * co2_mol ? 1 / taken : 0;
+    draw_curve(k,
+               {shut[0].at(*this, end_co2_mol, per_end), shut[1].at(*this, end_co2_mol, per_end),
+                shut[2].at(*this, end_co2_mol, per_end)},
+               c, nullptr);
+    c = {c0, half.concentration, end.concentration};
     end_co2_mol = co2_mol - beer_m3 * (c[2] - c0);
   }
+}
+
+// lambda and f from how strongly and where to the beer is drawn at start, middle and
+// end, given c there; then c at middle and end.
+void KegPiece::draw_curve(double k, const std::array<Pull, 3>& at, const std::array<double, 3>& c,
+                          ThermalSpan::LastDecay* last) {
+  lambda = k * (1 + at[1].d);
+  std::array<double, 3> f{};
+  for (std::size_t i = 0; i < 3; ++i) f[i] = k * (at[i].a - (at[i].d - at[1].d) * c[i]);
+  f0 = f[0];
+  f1 = -3 * f[0] + 4 * f[1] - f[2];
+  f2 = 2 * f[0] - 4 * f[1] + 2 * f[2];
+  const double z = lambda * length_s;
+  ThermalSpan::LastDecay own;
+  ThermalSpan::LastDecay& decay = last != nullptr ? *last : own;
+  if (decay.z != z) {
+    decay.z = z;
+    decay.half = Decay::over(0.5 * z);
+    decay.whole = decay.half.doubled();
+  }
+  half.concentration = Co2Piece::concentration(length_s / 2, decay.half);
+  end.concentration = Co2Piece::concentration(length_s, decay.whole);
 }
 
 KegPiece::Gas KegPiece::gas(double t) const {
@@ -182,7 +182,7 @@ double KegPiece::flow_in(double t) const {
 
 double KegPiece::flow_at_start(double k, double equation_offset, const ThermalNode& start) const {
   const Node node = node_of(start, share_squared, equation_offset);
-  const Pull there = pull(*this, node, co2_mol);
+  const Pull there = flowing_pull(*this, node);
   const double uptake = beer_m3 * k * (there.a - (1 + there.d) * c0);
   if (offset_k == 0) return uptake;
   return uptake + cooling_inflow(start.kelvin, node.virial);

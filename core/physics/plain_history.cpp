@@ -18,19 +18,20 @@ constexpr std::ptrdiff_t single_readings_run = 6;
 std::size_t PlainHistory::source_index(const ErrorSource& source) {
   const auto [at, is_new] = index_.try_emplace(source.name, sources_.size());
   if (is_new) {
-    sources_.push_back(source);
+    sources_.push_back(&source);
     uses_.emplace_back();
   }
   return at->second;
 }
 
 template <class Q>
-Uncertain PlainHistory::take(const Estimate<Q>& e, bool setting, bool bends) {
+Uncertain PlainHistory::take(const Estimate<Q>& e, bool setting, Enters how) {
   Uncertain out{to_magnitude(e.value()), static_cast<std::uint32_t>(leans_.size()), 0};
   for (const Contribution& c : e.contributions()) {
     if (c.half_width == 0) continue;
     const std::size_t i = source_index(c.source);
-    uses_[i].bends = uses_[i].bends || bends;
+    uses_[i].bends = uses_[i].bends || how != Enters::straight;
+    uses_[i].thermal = uses_[i].thermal || how == Enters::as_temperature;
     if (setting) {
       ++uses_[i].settings;
     } else {
@@ -56,37 +57,42 @@ PlainHistory::PlainHistory(const CarbonationHistory& history, const CarbonationR
   using Kind = PlainStep::Kind;
   equation = source_index(rates.equation);
   uses_[equation].elsewhere = true;
-  initial = take(history.initial, false, false);
-  ambient = take(history.ambient, false, false);
-  start = take(history.start, false, true);
+  initial = take(history.initial, false, Enters::straight);
+  ambient = take(history.ambient, false, Enters::straight);
+  start = take(history.start, false, Enters::as_temperature);
   bool rocked = false;
   steps.reserve(history.steps.size());
   for (const Step& step : history.steps) {
     PlainStep plain{in_seconds(step.at), Kind::gas_off, {}, 0};
     if (const auto* gas = get_if<GasOn>(&step.what)) {
-      plain = {plain.at_s, Kind::gas_on, take(gas->pressure, true, true), gas->co2.count()};
+      plain = {plain.at_s, Kind::gas_on, take(gas->pressure, true, Enters::bent), gas->co2.count()};
     } else if (const auto* vented = get_if<Vented>(&step.what)) {
       plain = {plain.at_s, Kind::vented, {}, in_pascals(vented->to)};
     } else if (const auto* place = get_if<PlaceChanged>(&step.what)) {
-      plain = {plain.at_s, Kind::place, take(place->temperature, true, true), 0};
+      plain = {plain.at_s, Kind::place, take(place->temperature, true, Enters::as_temperature), 0};
     } else if (const auto* beer = get_if<BeerTemperatureRead>(&step.what)) {
-      plain = {plain.at_s, Kind::beer_read, take(beer->temperature, false, true), 0};
+      plain = {plain.at_s, Kind::beer_read, take(beer->temperature, false, Enters::as_temperature),
+               0};
     } else if (const auto* rocking_now = get_if<Rocked>(&step.what)) {
       plain = {plain.at_s, Kind::rocked, {}, in_seconds(rocking_now->how_long)};
       rocked = true;
     } else if (const auto* drawn = get_if<BeerDrawn>(&step.what)) {
       plain = {plain.at_s, Kind::drawn, {}, in_cubic_metres(drawn->beer)};
     } else if (const auto* read = get_if<Co2Read>(&step.what)) {
-      plain = {plain.at_s, Kind::co2_read, take(read->co2, false, false), 0};
+      plain = {plain.at_s, Kind::co2_read, take(read->co2, false, Enters::straight), 0};
     }
     steps.push_back(plain);
   }
   resting = take(rates.resting, true);
   rocking = take(rates.rocking, rocked);
   cooling = take(rates.cooling, true);
+  uses_[cooling.source].thermal = true;
   pools_ = std::count_if(uses_.begin(), uses_.end(), [](const SourceUse& use) {
              return use.single_reading();
            }) > single_readings_run;
+  for (std::size_t i = 0; i < uses_.size(); ++i) {
+    if (uses_[i].thermal && !pooled(i)) thermal_.push_back(i);
+  }
 }
 
 std::optional<std::size_t> PlainHistory::index_of(const ErrorSource& source) const {

@@ -10,7 +10,7 @@
 #include <cstdint>
 #include <optional>
 #include <span>
-#include <string>
+#include <string_view>
 #include <unordered_map>
 #include <vector>
 
@@ -61,10 +61,12 @@ struct PlainRate {
 struct SourceUse {
   int settings = 0;
   bool elsewhere = false;
-  bool bends = false;  // enters as a temperature, a set pressure or a rate
+  bool bends = false;    // enters as a temperature, a set pressure or a rate
+  bool thermal = false;  // moves the beer's temperature
   [[nodiscard]] bool single_reading() const { return settings == 1 && !elsewhere; }
 };
 
+// History and rates must outlive it.
 class PlainHistory {
  public:
   PlainHistory(const CarbonationHistory&, const CarbonationRates&);
@@ -79,7 +81,7 @@ class PlainHistory {
   std::size_t equation = 0;
 
   [[nodiscard]] std::size_t source_count() const { return sources_.size(); }
-  [[nodiscard]] const units::ErrorSource& source(std::size_t i) const { return sources_[i]; }
+  [[nodiscard]] const units::ErrorSource& source(std::size_t i) const { return *sources_[i]; }
   // The index of a source that is run up and down; none for those followed
   // together and for those the history does not know.
   [[nodiscard]] std::optional<std::size_t> index_of(const units::ErrorSource&) const;
@@ -94,6 +96,8 @@ class PlainHistory {
   [[nodiscard]] bool used(std::size_t source) const {
     return uses_[source].settings > 0 || uses_[source].elsewhere;
   }
+  // Those that move the beer's temperature.
+  [[nodiscard]] const std::vector<std::size_t>& thermal_sources() const { return thermal_; }
   // Squared half-widths of what is followed together, by step of the history.
   [[nodiscard]] double pooled_square(const Uncertain&) const;
 
@@ -107,15 +111,18 @@ class PlainHistory {
   [[nodiscard]] Offsets offsets(std::span<const Shift>) const;
 
  private:
+  enum class Enters { straight, bent, as_temperature };
   template <class Q>
-  Uncertain take(const units::Estimate<Q>&, bool setting, bool bends);
+  Uncertain take(const units::Estimate<Q>&, bool setting, Enters);
   PlainRate take(const LogEstimate<units::Duration>&, bool is_used);
   std::size_t source_index(const units::ErrorSource&);
 
-  std::vector<units::ErrorSource> sources_;
+  // They stand in the history and the rates, which outlive this.
+  std::vector<const units::ErrorSource*> sources_;
   std::vector<SourceUse> uses_;
-  std::unordered_map<std::string, std::size_t> index_;
+  std::unordered_map<std::string_view, std::size_t> index_;
   std::vector<Lean> leans_;
+  std::vector<std::size_t> thermal_;
   bool pools_ = false;
 };
 

@@ -55,7 +55,6 @@ class RateReadings {
         sources_(followed_sources(history)),
         in_reading_(readings.size(), sources_.size()),
         own_(readings.size(), readings.size()) {
-    for (const Co2Reading& r : readings_) until_ = std::max(until_, in_seconds(r.at));
     take_apart();
     run_nodes();
     add_pooled();
@@ -122,23 +121,27 @@ class RateReadings {
     }
   }
 
-  [[nodiscard]] std::vector<double> run(std::span<const double> offsets) const {
-    const Co2Run t = Co2Run::solve(history_, offsets, seconds(until_ + 1), Settling::skip);
-    std::vector<double> out;
-    for (const Co2Reading& r : readings_) out.push_back(t.volumes_at(r.at));
-    return out;
-  }
-
+  // Rate by rate: plain, and with each source moved. All together, as most share the
+  // beer's temperature.
   void run_nodes() {
+    std::vector<Offsets> each;
     for (std::size_t n = 0; n < node_count; ++n) {
       Offsets offsets(history_.source_count(), 0.0);
       offsets[history_.resting.source] = -furthest_x + node_spacing * static_cast<double>(n);
-      Node node{run(offsets), SmallMatrix(count(), sources_.size())};
-      for (std::size_t s = 0; s < sources_.size(); ++s) {
-        offsets[sources_[s]] = 1;
-        const std::vector<double> moved = run(offsets);
-        offsets[sources_[s]] = 0;
-        for (std::size_t i = 0; i < count(); ++i) node.moved(i, s) = moved[i] - node.co2[i];
+      each.push_back(offsets);
+      for (const std::size_t source : sources_) {
+        each.push_back(offsets);
+        each.back()[source] = 1;
+      }
+    }
+    std::vector<double> times;
+    for (const Co2Reading& r : readings_) times.push_back(in_seconds(r.at));
+    auto runs = co2_of_runs(history_, each, times);
+    auto run = runs.begin();
+    for (std::size_t n = 0; n < node_count; ++n) {
+      Node node{std::move(*run++), SmallMatrix(count(), sources_.size())};
+      for (std::size_t s = 0; s < sources_.size(); ++s, ++run) {
+        for (std::size_t i = 0; i < count(); ++i) node.moved(i, s) = (*run)[i] - node.co2[i];
       }
       nodes_.push_back(std::move(node));
     }
@@ -147,8 +150,10 @@ class RateReadings {
   // What is followed together has no offset of its own: it blurs the model.
   void add_pooled() {
     if (!history_.pools()) return;
-    const Trajectory centre =
-        Trajectory::solve(history_, Offsets(history_.source_count(), 0.0), seconds(until_ + 1));
+    double last = 0;
+    for (const Co2Reading& r : readings_) last = std::max(last, in_seconds(r.at));
+    const Trajectory centre = Trajectory::solve(history_, Offsets(history_.source_count(), 0.0),
+                                                seconds(last + 1), Settling::skip);
     const ReadingSpread spread(centre, pooled_steps(history_));
     for (std::size_t i = 0; i < count(); ++i)
       own_(i, i) += std::pow(spread.half_width(readings_[i].at), 2);
@@ -160,7 +165,6 @@ class RateReadings {
   SmallMatrix in_reading_;
   SmallMatrix own_;
   std::vector<Node> nodes_;
-  double until_ = 0;
 };
 
 // At one x: how likely the readings are, and what they say of the other sources.

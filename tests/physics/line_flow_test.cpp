@@ -260,7 +260,8 @@ TEST(Calibration, AnOpenEndIsSaidToBeOpen) {
   EXPECT_TRUE(std::isnan(bores_of(HoseResistance(0)).count()));
   EXPECT_NEAR(bores_of(resistance_of(BoreFactor(0.93))).count(), 0.93, 1e-12);
   // As a prior states it, it stays.
-  const BoreRange stated = range_of_bores(Estimate<BoreFactor>(BoreFactor(0.95)).with({"hose"}, 0.08));
+  const BoreRange stated =
+      range_of_bores(Estimate<BoreFactor>(BoreFactor(0.95)).with({"hose"}, 0.08));
   EXPECT_NEAR(stated.low.count(), 0.87, 1e-12);
   EXPECT_NEAR(stated.high->count(), 1.03, 1e-12);
   const LineParts parts{Hose{feet(6), inches(0.1875)}, Fitting{psi(1)}};

@@ -54,15 +54,14 @@ TEST(Sampling, EquilibriumBothWays) {
   const double miss = equation_half_width(Equation::fitted_chart).count();
   const auto held = equilibrium_co2_estimate(dial, warmth, weathered(), {"equation"});
   ASSERT_TRUE(held);
-  expect_middle(
-      stated_by(*held),
-      middle_of(
-          4000,
-          [&](Case& c) -> std::optional<double> {
-            const auto v = equilibrium_co2(GasAbove{c.of(dial), c.of(weathered())}, c.of(warmth));
-            return v->count() + miss * c.offset("equation");
-          }),
-      0.06);
+  expect_middle(stated_by(*held),
+                middle_of(4000,
+                          [&](Case& c) -> std::optional<double> {
+                            const auto v = equilibrium_co2(GasAbove{c.of(dial), c.of(weathered())},
+                                                           c.of(warmth));
+                            return v->count() + miss * c.offset("equation");
+                          }),
+                0.06);
   const auto wanted = off_by(volumes_of_co2(2.5), "CO2", 0.1);
   const auto set = equilibrium_gauge_estimate(wanted, warmth, weathered(), {"equation"});
   ASSERT_TRUE(set);

@@ -29,9 +29,13 @@ std::string txt(const SubjectRef& s) {
   return fmt::format("{}:{}", static_cast<int>(s.kind), to_text(s.uuid));
 }
 template <class E>
-requires std::is_enum_v<E> std::string txt(E e) { return std::to_string(static_cast<int>(e)); }
+  requires std::is_enum_v<E>
+std::string txt(E e) {
+  return std::to_string(static_cast<int>(e));
+}
 template <class Q>
-requires(units::Quantity<Q> && !std::is_arithmetic_v<Q>) std::string txt(Q q) {
+  requires(units::Quantity<Q> && !std::is_arithmetic_v<Q>)
+std::string txt(Q q) {
   return txt(units::to_magnitude(q));
 }
 // An error of one entry alone is named by the entry's sequence, which says

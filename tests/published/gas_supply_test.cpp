@@ -158,6 +158,21 @@ TEST(RoomExamples, BothForms) {
   }
 }
 
+// What the gas trade's guidance on nitrogen works out for a room that loses air to it:
+// oxygen % = 100 x 0.21 (V - v) / V (from memory; 0.21 for air, 0.05 % above ours).
+// v of 5 kg at 20 °C by the ideal gas law and 28.0134 g/mol, within 0.1 % for nitrogen.
+TEST(RoomExamples, NitrogenTakesTheOxygensPlace) {
+  const std::array gas{EscapingGas{kilograms(5), mole_fraction(0)}};
+  const double v = 5 / 28.0134e-3 * 8.314462618 * 293.15 / 101325;
+  for (const double room_m3 : {10.0, 20.0, 60.0}) {
+    const auto out = if_all_escapes(gas, room_of(room_m3, 20));
+    ASSERT_TRUE(out);
+    EXPECT_NEAR(out->oxygen.count() * 100, 100 * 0.21 * (room_m3 - v) / room_m3, 0.08) << room_m3;
+    EXPECT_EQ(out->co2.count(), 0);
+    EXPECT_GT(out->oxygen_flowing, out->oxygen) << "the gas drives mixed air out";
+  }
+}
+
 // 3.5 m3/h into 330 m3 at one air change an hour. The manual prints 0.5 % (a
 // verified print of a wrong figure: G/(n V) is 1.06 %, 0.67 % after the first
 // hour), so the right values are tested.
