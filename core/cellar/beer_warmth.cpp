@@ -12,13 +12,13 @@ constexpr double while_away_error = 8.0;  // K: nobody knows where it stood
 
 // The temperatures one stay contributes from `from` on, up to `until`.
 void add_stay(std::vector<WarmthStep>& steps, const PlaceHistory& place, Instant from,
-              std::optional<Instant> until) {
+              Instant until) {
   const PlaceWarmth* first = place.at(from);
   if (!first) return;
   steps.push_back({from, first->temperature, first->read});
   const auto later = std::upper_bound(place.warmth.begin(), place.warmth.end(), from,
                                       [](Instant t, const PlaceWarmth& w) { return t < w.from; });
-  for (auto w = later; w != place.warmth.end() && (!until || w->from < *until); ++w) {
+  for (auto w = later; w != place.warmth.end() && w->from < until; ++w) {
     steps.push_back({w->from, w->temperature, w->read});
   }
 }
@@ -74,16 +74,16 @@ std::optional<Window> BeerWarmth::comes_to(Temperature target, Instant now) cons
 
 std::optional<BeerWarmth> beer_warmth(Instant start_at, std::optional<TemperatureEstimate> start,
                                       const std::vector<Stay>& stays, Volume brimful,
-                                      const std::string& tag) {
+                                      const std::string& tag, Instant until) {
   if (stays.empty() || !stays.back().place) return std::nullopt;
   BeerWarmth out;
   out.start_at = start_at;
   for (std::size_t i = 0; i < stays.size(); ++i) {
-    const auto until = i + 1 < stays.size() ? std::optional(stays[i + 1].from) : std::nullopt;
-    if (until && *until <= start_at) continue;
+    const Instant left = i + 1 < stays.size() ? stays[i + 1].from : Instant::max();
+    if (left <= start_at) continue;
     const Instant from = std::max(stays[i].from, start_at);
     if (stays[i].place) {
-      add_stay(out.steps, *stays[i].place, from, until);
+      add_stay(out.steps, *stays[i].place, from, std::min(left, until));
     } else if (!out.steps.empty()) {
       out.steps.push_back(
           {from, out.steps.back().place.with({tag + ": while away"}, while_away_error), false});

@@ -36,13 +36,15 @@ struct BeerWarmth {
 // A stay of the keg in a place.
 struct Stay {
   Instant from{};
-  std::shared_ptr<const PlaceHistory> place;  // empty: somewhere unknown
+  const PlaceHistory* place = nullptr;  // nullptr: somewhere unknown
 };
 
-// nullopt when no temperature was ever told for where it stands.
+// nullopt when no temperature was ever told for where it stands. Of what the
+// places were told after `until` nothing is used, but for a first temperature.
 [[nodiscard]] std::optional<BeerWarmth> beer_warmth(Instant start_at,
                                                     std::optional<TemperatureEstimate> start,
                                                     const std::vector<Stay>& stays, Volume brimful,
-                                                    const std::string& tag);
+                                                    const std::string& tag,
+                                                    Instant until = Instant::max());
 
 }  // namespace ullage::cellar

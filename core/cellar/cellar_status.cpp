@@ -5,6 +5,8 @@
 #include <cctype>
 #include <tuple>
 
+#include "core/cellar/suggest.h"
+
 namespace ullage::cellar {
 
 namespace {
@@ -25,28 +27,38 @@ auto use_order(const KegStatus& keg) {
   return std::tuple(later, keg.contents->best_by.value_or(none), since, left);
 }
 
-// Whatever may not be served locks the line it is on until it is cleared or off.
+bool says_recalled(const KegStatus& keg) {
+  return std::any_of(keg.advice.begin(), keg.advice.end(),
+                     [](const Advice& a) { return a.headline.key == MessageKey::adv_recalled; });
+}
+
+// Whatever may not be served locks the line it is on until it is cleared, mended or off.
 void lock_by_keg(LineStatus& line, const KegStatus& keg) {
-  const auto recalled = std::find_if(keg.advice.begin(), keg.advice.end(), [](const Advice& a) {
-    return a.headline.key == MessageKey::adv_recalled;
-  });
-  std::optional<Message> why = keg.quarantined;
-  if (!why && recalled != keg.advice.end()) why = message(MessageKey::keg_lock_recalled);
-  if (!why && keg.hold_failed) why = message(MessageKey::keg_lock_leaking);
+  const std::optional<Message> why = why_not_served(keg);
   if (!why) return;
-  line.keg_lock = KegLock{keg.record.keg, keg.record.tag, *why};
+  const bool leaks_only = keg.leaks && why->key == keg.leaks->key;
+  line.keg_lock = KegLock{keg.record.keg, keg.record.tag, *why, leaks_only};
   if (!line.lock) line.state = message(MessageKey::line_keg_locked, keg.record.tag);
   Advice a;
   a.severity = Severity::danger;
   a.about = subject(line.record.line);
   a.headline = message(MessageKey::adv_line_keg_locked, line.record.name, keg.record.tag);
   a.detail = *why;
-  a.action =
-      SuggestedTask{keg.quarantined ? "cleared" : "untapped", subject(keg.record.keg), {}, {}};
+  // Mended, it is served on: a leak test that finds none says so.
+  a.action = leaks_only
+                 ? keg_task<LeakTested>(keg.record.keg)
+                 : SuggestedTask{
+                       keg.quarantined ? "cleared" : "untapped", subject(keg.record.keg), {}, {}};
   line.advice.insert(line.advice.begin(), std::move(a));
 }
 
 }  // namespace
+
+std::optional<Message> why_not_served(const KegStatus& keg) {
+  if (keg.quarantined) return keg.quarantined;
+  if (says_recalled(keg)) return message(MessageKey::keg_lock_recalled);
+  return keg.leaks;
+}
 
 bool natural_less(std::string_view a, std::string_view b) {
   std::size_t i = 0, j = 0;

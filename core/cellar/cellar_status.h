@@ -4,6 +4,7 @@
 // which keg to use next, and what needs attention.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/cellar/line_timeline.h"
@@ -18,6 +19,9 @@ void advise_bottle(const BottleStatus&, Date today, std::vector<Advice>&);
 [[nodiscard]] PlaceStatus place_status(const PlaceHistory&, const CellarStatus&);
 void advise_place(const PlaceStatus&, const PlaceHistory&, const CellarStatus&, Instant now,
                   std::vector<Advice>&);
+
+// Why what is in a keg must not be served: held back, recalled, or leaking.
+[[nodiscard]] std::optional<Message> why_not_served(const KegStatus&);
 
 // Says which keg each line serves; lines and kegs must be filled in.
 void join_lines_and_kegs(CellarStatus&);

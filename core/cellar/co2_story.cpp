@@ -33,8 +33,9 @@ UptakeRate uptake_of(const physics::CarbonationModel& model) {
 // Builds the history of one filling, step by step in story order.
 class Co2Story {
  public:
-  Co2Story(const std::vector<const Entry*>& entries, Lookup& lookup, KegTimeline& keg)
-      : entries_(entries), lookup_(lookup), readings_(lookup), keg_(keg) {}
+  Co2Story(const std::vector<const Entry*>& entries, Lookup& lookup, KegTimeline& keg,
+           std::optional<Instant> until)
+      : entries_(entries), lookup_(lookup), readings_(lookup), keg_(keg), until_(until) {}
 
   std::expected<void, Message> begin(const Surroundings& s) {
     surroundings_ = s;
@@ -194,8 +195,15 @@ class Co2Story {
     }
   }
 
+  // Past the last step, and a minute more.
+  [[nodiscard]] units::Duration left_until_the_end() const {
+    units::Duration left = keg_.co2.time_of(*until_);
+    if (!history_.steps.empty()) left = left - history_.steps.back().at;
+    return std::max(left, units::seconds(0)) + units::minutes(1);
+  }
+
   std::expected<physics::CarbonationModel, Message> make() const {
-    units::Duration horizon = looks_ahead();
+    units::Duration horizon = until_ ? left_until_the_end() : looks_ahead();
     if (!history_.readings.empty() && !history_.steps.empty()) {
       const units::Duration read = history_.readings.back().at - history_.steps.back().at;
       horizon = std::max(horizon, units::Duration(read + units::days(1)));
@@ -233,6 +241,7 @@ class Co2Story {
   Lookup& lookup_;
   Readings readings_;
   KegTimeline& keg_;
+  std::optional<Instant> until_;
   Surroundings surroundings_;
   std::size_t first_ = 0;
   physics::CarbonationHistory history_;
@@ -266,12 +275,12 @@ void find_cold_since(KegTimeline& keg) {
 }  // namespace
 
 void derive_co2(const std::vector<const Entry*>& since_filling, const std::vector<Stay>& stays,
-                Lookup& lookup, KegTimeline& keg) {
+                Lookup& lookup, KegTimeline& keg, std::optional<Instant> until) {
   if (since_filling.empty() || !keg.filling) return;
   const Entry& filling = *since_filling.front();
   const Volume brimful = keg.record.brimful.value() > 0 ? keg.record.brimful : keg.record.nominal;
   keg.warmth = beer_warmth(filling.header.happened_at, start_temperature(filling, lookup), stays,
-                           brimful, keg.record.tag);
+                           brimful, keg.record.tag, until.value_or(Instant::max()));
   find_cold_since(keg);
   const auto cellar = lookup.cellar();
   const auto ambient =
@@ -281,7 +290,7 @@ void derive_co2(const std::vector<const Entry*>& since_filling, const std::vecto
     return;
   }
   keg.ambient = *ambient;
-  Co2Story story(since_filling, lookup, keg);
+  Co2Story story(since_filling, lookup, keg, until);
   auto told = story.begin({*ambient, keg.record.tag, {"equilibrium equation"}});
   if (told) told = story.go();
   if (!told) keg.co2.cant_tell = told.error();

@@ -11,8 +11,9 @@
 namespace ullage::cellar {
 
 // `since_filling` begins with the filling entry; `stays` are all of the keg's.
+// `until` for a filling that is over: nothing later is looked at.
 void derive_co2(const std::vector<const Entry*>& since_filling, const std::vector<Stay>& stays,
-                Lookup&, KegTimeline&);
+                Lookup&, KegTimeline&, std::optional<Instant> until = {});
 
 // At this or colder a keg is on its way to being served: the warm end of a
 // cellar (11 to 13 °C, trade press) and a degree.

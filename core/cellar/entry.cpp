@@ -55,6 +55,9 @@ bool same_field(const T& a, const T& b) {
   }
 }
 
+template <class P, class... Others>
+inline constexpr bool any_of_v = (std::is_same_v<P, Others> || ...);
+
 }  // namespace
 
 const std::vector<Payload>& blank_payloads() {
@@ -99,6 +102,16 @@ std::vector<InstrumentId> instruments_of(const Payload& payload) {
     if constexpr (std::is_same_v<T, InstrumentId>) add_once(instruments, id);
   });
   return instruments;
+}
+
+bool is_of_register(const Payload& payload) {
+  return visit(
+      []<class P>(const P&) {
+        return any_of_v<P, CellarDescribed, KegRecord, BeerRecord, BatchRecord, PlaceRecord,
+                        LineRecord, BottleRecord, RegulatorRecord, InstrumentRecord, SegmentRecord,
+                        RuleRecord, BottleChanged>;
+      },
+      payload);
 }
 
 bool same(const Payload& a, const Payload& b) {

@@ -9,6 +9,7 @@
 #include "core/cellar/cellar_status.h"
 #include "core/cellar/gas_draws.h"
 #include "core/cellar/gas_given.h"
+#include "core/cellar/gas_sums.h"
 #include "core/cellar/mass_sum.h"
 
 namespace ullage::cellar {
@@ -21,7 +22,7 @@ constexpr double regulator_mass_error = 0.4;  // kg
 constexpr double known_regulator_mass_error = 0.05;
 constexpr double least_refill = 0.3;  // kg more than before
 constexpr std::chrono::hours weighed_together{12};
-constexpr int chart_points = 12;
+constexpr int most_chart_points = 16;
 constexpr std::size_t most_weighings = 60;  // of an account: the latest
 
 struct Weighing {
@@ -89,7 +90,7 @@ class Behind {
     std::set<Instant> changes{Instant::min()};
     std::optional<RegulatorId> at = id;
     for (int depth = 0; at && depth < longest_chain_of_regulators; ++depth) {
-      for (const Entry* e : lookup.story(subject(*at))) {
+      for (const Entry* e : lookup.records(subject(*at))) {
         if (holds_alternative<BottleChanged>(e->payload) ||
             holds_alternative<RegulatorRecord>(e->payload))
           changes.insert(e->header.happened_at);
@@ -168,61 +169,67 @@ void tell_branches(GasAccount& out, const GasAccountInput& in, const std::vector
   std::sort(out.unassigned.begin(), out.unassigned.end(), by_tag);
 }
 
-// Where the account looks: at each weighing, along the chart, and where a regulator
-// changed its bottle, so that a draw is never of two bottles.
-std::vector<Instant> moments_of(const std::vector<Weighing>& weighings, Instant now,
-                                const BehindAll& behind) {
+// Where the account looks up to now: at each weighing, where a regulator changed
+// its bottle, so that a draw is never of two bottles, and along the chart: every
+// day from the first weighing on, or every second, fourth ... None of them moves
+// with the clock.
+std::vector<Instant> grid_of(const std::vector<Weighing>& weighings, Instant now,
+                             const BehindAll& behind) {
   std::set<Instant> all;
   for (const Weighing& w : weighings) all.insert(w.at);
   const Instant from = weighings.front().at, to = std::max(now, weighings.back().at);
-  for (int i = 0; i <= chart_points; ++i) all.insert(from + (to - from) * i / chart_points);
+  std::chrono::days step{1};
+  while ((to - from) / step > most_chart_points) step *= 2;
+  for (Instant t = from + step; t < to; t += step) all.insert(t);
   for (const auto& [regulator, past] : behind) {
     for (const Instant change : past.changes_between(from, to)) all.insert(change);
   }
   return {all.begin(), all.end()};
 }
 
-// Everything the kegs should have drawn, by the moment at which it was complete.
-std::vector<GasDraw> draws_of(const GasAccountInput& in, const std::vector<KegId>& kegs,
-                              const std::vector<Instant>& moments, const BehindAll& behind) {
-  std::vector<GasDraw> out;
+// Everything the kegs should have drawn, summed up by each moment.
+GasSums draws_of(const GasAccountInput& in, const std::vector<KegId>& kegs,
+                 const std::vector<Instant>& grid, const std::vector<Instant>& moments,
+                 const BehindAll& behind, Reliance& relies_on) {
+  GasSums sums(moments, in.sources);
   for (const KegId id : kegs) {
-    for (const GasDraw& d : in.draws(id, moments)) {
-      bool ours = in.supply.only_one;
-      if (d.regulator) {
-        const auto at = behind.find(*d.regulator);
-        ours = at != behind.end() && at->second.any_of(in.supply.bottles, d.from);
+    const KegDraws& keg = in.draws(id, grid, moments.back());
+    relies_on.add(keg.relies_on());
+    for (const auto& part : keg.draws()) {
+      for (const PlainDraws::Row& row : part->rows()) {
+        bool ours = in.supply.only_one;
+        if (row.regulator) {
+          const auto at = behind.find(*row.regulator);
+          ours = at != behind.end() && at->second.any_of(in.supply.bottles, row.from);
+        }
+        if (ours) sums.add(*part, row);
       }
-      if (ours) out.push_back(d);
     }
   }
-  std::stable_sort(out.begin(), out.end(),
-                   [](const GasDraw& a, const GasDraw& b) { return a.to < b.to; });
-  return out;
+  return sums;
 }
 
 void keep_account(GasAccount& out, const std::vector<Weighing>& weighings,
-                  const std::vector<Instant>& moments, const std::vector<GasDraw>& draws) {
-  const MassEstimate start = weighings.front().gas;
-  MassSum used;
-  std::size_t next = 0, weighing = 0;
-  for (const Instant moment : moments) {
-    for (; next < draws.size() && draws[next].to <= moment; ++next) used.add(draws[next].mass);
-    const MassEstimate so_far = used.sum();
-    MassSum left;
-    left.add(start);
-    left.add(so_far, -1);
-    const MassEstimate now = left.sum();
-    out.expected.push_back({moment, now.low(), now.value(), now.high()});
-    if (weighing < weighings.size() && weighings[weighing].at == moment) {
-      out.weighings.push_back({moment, weighings[weighing].gas, so_far});
-      ++weighing;
-    }
+                  const std::vector<Instant>& moments, GasSums& sums) {
+  std::vector<Instant> asked;
+  for (const Weighing& w : weighings) {
+    sums.keep_names_of(w.gas);
+    asked.push_back(w.at);
+  }
+  asked.push_back(moments.back());
+  sums.finish(asked);
+  for (std::size_t i = 0; i < weighings.size(); ++i)
+    out.weighings.push_back({weighings[i].at, weighings[i].gas, sums.drawn(i)});
+  for (std::size_t i = 0; i < moments.size(); ++i) {
+    const GasSums::Left left = sums.left(weighings.front().gas, i);
+    out.expected.push_back({moments[i], units::kilograms(left.value - left.half_width),
+                            units::kilograms(left.value),
+                            units::kilograms(left.value + left.half_width)});
   }
   const double days = units::in_days(between(moments.front(), moments.back()));
   if (days >= 1) {
     MassSum per_day;
-    per_day.add(used.sum(), 1 / days);
+    per_day.add(sums.drawn(weighings.size()), 1 / days);
     out.use_per_day = per_day.sum();
   }
 }
@@ -300,13 +307,17 @@ GasAccount gas_account(const GasAccountInput& in, Reliance& relies_on) {
   const std::vector<KegId> kegs = kegs_on(in, behind, lookup);
   tell_branches(out, in, kegs, lookup);
   const std::vector<Weighing> weighings = together(by_bottle);
+  Reliance drawn;
   if (weighings.empty()) {
     const bool some =
         std::any_of(by_bottle.begin(), by_bottle.end(), [](const auto& w) { return !w.empty(); });
     out.cant_tell = message(some ? MessageKey::gas_weigh_together : MessageKey::gas_never_weighed);
   } else {
-    const std::vector<Instant> moments = moments_of(weighings, in.now, behind);
-    keep_account(out, weighings, moments, draws_of(in, kegs, moments, behind));
+    const std::vector<Instant> grid = grid_of(weighings, in.now, behind);
+    std::vector<Instant> moments = grid;
+    if (in.now > grid.back()) moments.push_back(in.now);
+    GasSums sums = draws_of(in, kegs, grid, moments, behind, drawn);
+    keep_account(out, weighings, moments, sums);
     const auto cellar = lookup.cellar();
     const Mass limit = cellar && cellar->leak_limit_per_day
                            ? *cellar->leak_limit_per_day
@@ -317,6 +328,7 @@ GasAccount gas_account(const GasAccountInput& in, Reliance& relies_on) {
   tell_days_left(out, in, lookup);
   tell_suspects(out, lookup);
   relies_on = lookup.relies_on();
+  relies_on.add(drawn);
   for (const KegId id : kegs) relies_on.add(in.timeline(id).relies_on);
   return out;
 }

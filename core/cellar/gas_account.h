@@ -95,8 +95,10 @@ struct GasAccountInput {
   const Journal& journal;
   Instant now{};
   std::function<const KegTimeline&(KegId)> timeline;
-  // gas_draws of a keg, which the caller may keep: they are most of the work.
-  std::function<const std::vector<GasDraw>&(KegId, const std::vector<Instant>&)> draws;
+  // Draws of a keg along a grid and on to a time, which the caller keeps: they are
+  // most of the work. Their sources are those of the table.
+  std::function<const KegDraws&(KegId, const std::vector<Instant>& grid, Instant to)> draws;
+  const SourceTable& sources;
   std::vector<KegId> all_kegs;
   std::vector<RegulatorId> all_regulators;
 };

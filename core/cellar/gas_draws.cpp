@@ -2,323 +2,200 @@
 #include "core/cellar/gas_draws.h"
 
 #include <algorithm>
-#include <cmath>
+#include <span>
+#include <utility>
 
-#include "core/cellar/beer_level.h"
-#include "core/cellar/gas_given.h"
 #include "core/cellar/keg_story.h"
-#include "core/physics/atmosphere.h"
-#include "core/physics/gas_use.h"
-#include "core/physics/purge.h"
 
 namespace ullage::cellar {
 
 namespace {
 
-constexpr double unknown_uptake_volumes = 0.8;   // still beer to an ordinary range, 0.8 either way
-constexpr double supplied_uptake_volumes = 0.2;  // delivered beer up or down, either way
-constexpr std::chrono::days unknown_uptake_over{14};
-constexpr double gas_celsius = 10, gas_celsius_error = 8;  // where no temperature was told
+bool begins_filling(const Entry& e) {
+  const auto* found = get_if<Found>(&e.payload);
+  return holds_alternative<Filled>(e.payload) || holds_alternative<Received>(e.payload) ||
+         (found && found->contents == FoundContents::beer);
+}
+bool ends_filling(const Entry& e) {
+  return holds_alternative<Emptied>(e.payload) || holds_alternative<Filled>(e.payload) ||
+         holds_alternative<Received>(e.payload) || holds_alternative<Found>(e.payload);
+}
+// Found with beer still in it was not emptied: somebody looked again.
+std::optional<Instant> emptied_by(const Entry& end) {
+  const auto* found = get_if<Found>(&end.payload);
+  if (found && found->contents == FoundContents::beer) return std::nullopt;
+  return end.header.happened_at;
+}
 
-// One filling of the keg: its timeline while it lasted.
-struct GasFilling {
-  Instant from{};
-  std::optional<Instant> emptied, tapped;
-  KegTimeline timeline;
-  bool by_us = false;
-};
-
-struct Spell {
-  Instant from{};
-  PressureEstimate pressure;
-  std::optional<RegulatorId> regulator;
-  MoleFraction co2 = units::mole_fraction(1);
-};
-
-class KegDraws {
- public:
-  KegDraws(const KegTimeline& now, const Journal& journal, Lookup& lookup,
-           const std::vector<Instant>& moments)
-      : now_(now), journal_(journal), lookup_(lookup), readings_(lookup), moments_(moments) {
-    const auto cellar = lookup.cellar();
-    const auto air = physics::ambient_pressure(cellar ? cellar->altitude : units::metres(0));
-    ambient_ = air ? *air : physics::sea_level();
+// Where draws within a filling are cut, its beginning included where the grid
+// begins later.
+std::vector<Instant> moments_within(const std::vector<Instant>& grid, Instant begin, Instant end) {
+  std::vector<Instant> out{std::max(begin, grid.front())};
+  for (const Instant m : grid) {
+    if (m > begin && m < end) out.push_back(m);
   }
-
-  std::vector<GasDraw> run() {
-    const auto story = lookup_.story(subject(now_.record.keg));
-    for (const Entry* entry : story) {
-      if (entry->header.happened_at > moments_.back()) break;
-      entry_ = entry;
-      visit([this](const auto& p) { on(p); }, entry->payload);
-    }
-    close(moments_.back());
-    return std::move(out_);
-  }
-
- private:
-  template <class Other>
-  void on(const Other&) {}
-  void on(const GasSet& g) {
-    close(at());
-    usual_ = g.regulator ? g.regulator : usual_;
-    if (units::in_pascals(g.pressure) <= 0) return;
-    std::optional<InstrumentId> dial = g.instrument;
-    if (!dial && usual_) {
-      if (const auto r = lookup_.find(*usual_)) dial = r->dial;
-    }
-    Spell spell{at(), readings_.pressure(g.pressure, dial, entry_->header.sequence), usual_,
-                gas_given(g.co2, usual_, at(), lookup_)};
-    fill_headspace(spell, GasWork::headspace);
-    spell_ = std::move(spell);
-  }
-  void on(const GasOff&) { close(at()); }
-  void on(const Vented& v) {
-    standing_ = v.to_pressure.value_or(units::gauge_pascals(0));
-    if (spell_) fill_headspace(*spell_, GasWork::headspace);
-  }
-  void on(const HoldReading& h) {
-    if (filling_ || spell_ || h.pressure <= standing_.value_or(units::gauge_pascals(0))) return;
-    Spell test{at(), readings_.pressure(h.pressure, h.instrument, entry_->header.sequence), usual_,
-               gas_given({}, usual_, at(), lookup_)};
-    fill_headspace(test, GasWork::pressure_test);
-  }
-  void on(const Purged& p) {
-    if (at() < moments_.front()) return;
-    const Volume space = headspace(at()).value();
-    const auto used = purge_use(p, space);
-    if (used) emit(at(), at(), GasWork::purging, usual_, physics::gas_to_purge(*used, method()));
-    standing_ = units::gauge_pascals(0);
-  }
-  void on(const Filled& f) {
-    begin_filling(true);
-    standing_ = f.spund_pressure.value_or(units::gauge_pascals(0));
-  }
-  void on(const Received&) {
-    begin_filling(false);
-    standing_.reset();  // at whatever it was delivered
-  }
-  void on(const Found& f) {
-    if (f.contents == FoundContents::beer) {
-      begin_filling(false);
-      standing_ = f.pressure;
-      if (f.line) filling_->tapped = at();
-    }
-    usual_ = f.regulator ? f.regulator : usual_;
-    if (f.gas_on && f.pressure) {
-      spell_ = Spell{at(), readings_.pressure(*f.pressure, f.instrument, entry_->header.sequence),
-                     usual_, gas_given({}, usual_, at(), lookup_)};
-    }
-  }
-  void on(const Tapped&) {
-    if (filling_ && !filling_->tapped) filling_->tapped = at();
-  }
-  void on(const Untapped&) {
-    if (!has_two_posts(now_.record.keg_kind)) close(at());
-  }
-  void on(const Emptied&) { end_filling(); }
-  void on(const Cleaned&) { opened(); }
-  void on(const Sanitised&) { opened(); }
-  void on(const Inspected& i) {
-    if (i.seals_renewed) opened();
-  }
-
-  [[nodiscard]] Instant at() const { return entry_->header.happened_at; }
-  [[nodiscard]] const std::string& tag() const { return now_.record.tag; }
-  [[nodiscard]] units::ErrorSource method() const { return {"gas use: method"}; }
-
-  void opened() {
-    if (filling_) return;
-    close(at());
-    standing_ = units::gauge_pascals(0);
-  }
-
-  void begin_filling(bool by_us) {
-    if (filling_) end_filling();
-    close(at());
-    filling_.emplace();
-    filling_->from = at();
-    filling_->by_us = by_us;
-    co2_before_.reset();
-    const Entry* end = end_of_filling();
-    if (end) filling_->emptied = end->header.happened_at;
-    // Fillings that were over before the first moment need no timeline.
-    if (end && end->header.happened_at < moments_.front()) return;
-    filling_->timeline =
-        end ? keg_timeline_before(now_.record.keg, journal_, *end) : KegTimeline(now_);
-  }
-
-  void end_filling() {
-    const auto spell = spell_;
-    close(at());
-    filling_.reset();
-    co2_before_.reset();
-    if (spell) {  // empty, it still hangs on the gas
-      spell_ = *spell;
-      spell_->from = at();
-    }
-  }
-
-  // The entry that ends the filling which `entry_` begins.
-  [[nodiscard]] const Entry* end_of_filling() {
-    bool after = false;
-    for (const Entry* e : lookup_.story(subject(now_.record.keg))) {
-      if (e == entry_) {
-        after = true;
-      } else if (after &&
-                 (holds_alternative<Emptied>(e->payload) || holds_alternative<Filled>(e->payload) ||
-                  holds_alternative<Received>(e->payload))) {
-        return e->header.happened_at <= moments_.back() ? e : nullptr;
-      }
-    }
-    return nullptr;
-  }
-
-  [[nodiscard]] std::optional<VolumeEstimate> beer(Instant t) const {
-    if (!filling_ || !filling_->timeline.filling) return std::nullopt;
-    return beer_in_keg(filling_->timeline, t, filling_->tapped, filling_->emptied);
-  }
-  [[nodiscard]] VolumeEstimate headspace(Instant t) const {
-    const Volume brimful =
-        now_.record.brimful.value() > 0 ? now_.record.brimful : now_.record.nominal;
-    const VolumeEstimate all = VolumeEstimate(brimful).with_error({tag() + ": brimful volume"},
-                                                                  now_.record.brimful_half_width);
-    const auto held = beer(t);
-    if (!held) return filling_ ? VolumeEstimate(0.05 * brimful) : all;
-    return units::propagate([](Volume a, Volume b) -> Volume { return a > b ? a - b : 0.0 * a; },
-                            all, *held);
-  }
-  [[nodiscard]] TemperatureEstimate temperature(Instant t) const {
-    if (filling_ && filling_->timeline.warmth) {
-      if (const auto known = filling_->timeline.warmth->at(t)) return *known;
-    }
-    return TemperatureEstimate(units::celsius(gas_celsius))
-        .with({tag() + ": temperature of its gas"}, gas_celsius_error);
-  }
-  [[nodiscard]] physics::SupplyState supply(const Spell& s, Instant t) const {
-    return {s.pressure, temperature(t), ambient_, s.co2};
-  }
-
-  void fill_headspace(const Spell& s, GasWork work) {
-    const bool up = standing_ && s.pressure.value() > *standing_;
-    if (up && at() >= moments_.front()) {
-      const auto used =
-          physics::gas_to_fill_headspace(headspace(at()), *standing_, supply(s, at()), method());
-      if (used) emit(at(), at(), work, s.regulator, *used);
-    }
-    if (!standing_ || up) standing_ = s.pressure.value();
-  }
-
-  [[nodiscard]] std::optional<Mass> purge_use(const Purged& p, Volume space) const {
-    const physics::Vessel vessel{space, now_.record.nominal, ambient_, units::celsius(15)};
-    physics::Result<physics::PurgeOutcome> out = std::unexpected(physics::RangeError{});
-    if (p.method == PurgeMethod::cycles && p.cycles && p.pressure) {
-      out = physics::purge_by_cycles(vessel, {static_cast<int>(*p.cycles), *p.pressure, {}});
-    } else if (p.method == PurgeMethod::swept && p.vessel_volumes) {
-      out = physics::purge_by_sweep(vessel, *p.vessel_volumes);
-    } else if (p.method == PurgeMethod::pushed_liquid) {
-      out = physics::purge_by_liquid(vessel, {p.pressure.value_or(units::gauge_psi(5))});
-    }
-    return out ? std::optional(out->co2_used) : std::nullopt;
-  }
-
-  // The gas is taken off, or its setting ends: what it gave meanwhile.
-  void close(Instant end) {
-    if (!spell_) return;
-    const Spell spell = *std::exchange(spell_, std::nullopt);
-    if (!filling_ || !filling_->timeline.filling || end < moments_.front()) {
-      if (filling_) co2_before_.reset();
-      return;
-    }
-    Instant a = std::max(spell.from, moments_.front());
-    while (a < end) {
-      const auto next = std::upper_bound(moments_.begin(), moments_.end(), a);
-      const Instant b = next == moments_.end() ? end : std::min(*next, end);
-      if (b <= a) break;
-      between(spell, a, b);
-      a = b;
-    }
-  }
-
-  void between(const Spell& s, Instant a, Instant b) {
-    const auto before = beer(a), after = beer(b);
-    if (!before || !after) return;
-    const VolumeEstimate drawn =
-        units::propagate([](Volume x, Volume y) -> Volume { return x - y; }, *before, *after);
-    if (drawn.value().value() > 0) {
-      const auto pushed = physics::gas_to_push(drawn, supply(s, a), method());
-      if (pushed) emit(a, b, GasWork::pushing, s.regulator, *pushed);
-    }
-    carbonate(s, a, b, *before);
-  }
-
-  void carbonate(const Spell& s, Instant a, Instant b, const VolumeEstimate& held) {
-    const CarbonationTrack& track = filling_->timeline.co2;
-    const auto end = track.at(b);
-    // What it took out of its own headspace while the gas was off comes in now.
-    const auto start = co2_before_ ? co2_before_ : track.at(a);
-    if (start && end) {
-      co2_before_ = end;
-      const auto taken = physics::gas_to_carbonate(held, *start, *end, s.co2, method());
-      if (taken) emit(a, b, GasWork::carbonating, s.regulator, *taken);
-      return;
-    }
-    const Instant last = filling_->from + unknown_uptake_over;
-    const double days = std::max(0.0, units::in_days(between_times(a, std::min(b, last))));
-    const double share = days / static_cast<double>(unknown_uptake_over.count());
-    const double likely = filling_->by_us ? unknown_uptake_volumes : 0.0;
-    const double either_way = filling_->by_us ? unknown_uptake_volumes : supplied_uptake_volumes;
-    const double grams_a_volume =
-        units::in_litres(held.value()) * units::grams_per_litre_per_volume;
-    emit(a, b, GasWork::carbonating, s.regulator,
-         MassEstimate(units::grams(likely * share * grams_a_volume))
-             .with({tag() + ": CO₂ taken up"}, either_way * share * grams_a_volume / 1000));
-  }
-
-  static units::Duration between_times(Instant a, Instant b) { return cellar::between(a, b); }
-
-  void emit(Instant from, Instant to, GasWork work, std::optional<RegulatorId> regulator,
-            const MassEstimate& mass) {
-    if (from < moments_.front() || mass.value().value() < 0) return;
-    if (mass.value().value() == 0 && mass.half_width() == 0) return;
-    out_.push_back({from, to, now_.record.keg, work, regulator, mass});
-  }
-
-  const KegTimeline& now_;
-  const Journal& journal_;
-  Lookup& lookup_;
-  Readings readings_;
-  const std::vector<Instant>& moments_;
-  units::AbsolutePressure ambient_;
-  const Entry* entry_ = nullptr;
-  std::vector<GasDraw> out_;
-
-  std::optional<GasFilling> filling_;
-  std::optional<Spell> spell_;
-  std::optional<RegulatorId> usual_;
-  std::optional<GaugePressure> standing_ = units::gauge_pascals(0);  // nullopt: not known
-  std::optional<Co2Estimate> co2_before_;
-};
-
-}  // namespace
-
-KegTimeline keg_timeline_before(KegId id, const Journal& journal, const Entry& stop) {
-  KegTimeline out;
-  Lookup lookup(journal);
-  KegStory story(id, journal, lookup, out);
-  for (const Entry* entry : lookup.story(subject(id))) {
-    if (entry == &stop) break;
-    story.take(*entry);
-  }
-  story.finish();
-  out.relies_on = lookup.relies_on();
   return out;
 }
 
-std::vector<GasDraw> gas_draws(const KegTimeline& now, const Journal& journal, Lookup& lookup,
+}  // namespace
+
+// One keg's story on its way, and the fold that tells how past fillings were.
+class KegDraws::Walk {
+ public:
+  Walk(const KegTimeline& now, const Journal& journal, const PlaceLookup& places,
+       SourceTable& sources)
+      : now_(now), journal_(journal), places_(places), sources_(sources), lookup_(journal) {
+    story_ = lookup_.story(subject(now.record.keg));
+  }
+
+  [[nodiscard]] const KegTimeline& now() const { return now_; }
+  [[nodiscard]] std::span<const Entry* const> story() const { return story_; }
+  [[nodiscard]] Lookup& lookup() { return lookup_; }
+  [[nodiscard]] const Journal& journal() const { return journal_; }
+  [[nodiscard]] SourceTable& sources() { return sources_; }
+  // The entry that ends the filling begun by the i-th; the story's size: none yet.
+  [[nodiscard]] std::size_t end_of(std::size_t i) const {
+    for (++i; i < story_.size() && !ends_filling(*story_[i]);) ++i;
+    return i;
+  }
+  // The filling that the `end`-th entry ends, as it was.
+  [[nodiscard]] KegStory::Past past(std::size_t end) {
+    if (!fold_ || taken_ > end) {
+      folded_ = KegTimeline{};
+      fold_.emplace(now_.record.keg, journal_, fold_lookup_.emplace(journal_), folded_, places_);
+      taken_ = 0;
+    }
+    for (; taken_ < end; ++taken_) fold_->take(*story_[taken_]);
+    return fold_->until(story_[end]->header.happened_at);
+  }
+  [[nodiscard]] const Reliance& past_relies_on() const { return fold_lookup_->relies_on(); }
+
+ private:
+  const KegTimeline& now_;
+  const Journal& journal_;
+  const PlaceLookup& places_;
+  SourceTable& sources_;
+  Lookup lookup_;
+  std::span<const Entry* const> story_;
+  KegTimeline folded_;
+  std::optional<Lookup> fold_lookup_;
+  std::optional<KegStory> fold_;
+  std::size_t taken_ = 0;
+};
+
+// A filling that is over before the grid's end, from its first entry to its end:
+// as it was kept, or worked out.
+void KegDraws::pass_over(Walk& walk, GasDrawStory& draws, std::size_t begin, std::size_t end,
+                         const std::map<EntryId, Over>& known) {
+  const auto story = walk.story();
+  const Instant from = story[begin]->header.happened_at, over = story[end]->header.happened_at;
+  Over fresh{story[end]->header.id, moments_within(grid_, from, over), draws.state(), {}, {}, {}};
+  const auto kept = known.find(story[begin]->header.id);
+  if (kept != known.end() && kept->second.end == fresh.end &&
+      kept->second.moments == fresh.moments && same(kept->second.before, fresh.before) &&
+      kept->second.relies_on.holds(walk.journal())) {
+    draws.go_on_from(kept->second.after);
+    draws_.push_back(kept->second.draws);
+    over_.insert(*kept).first->second.relies_on.renew(walk.journal());
+    return;
+  }
+  // Of no interest where it was over before the grid begins.
+  KegStory::Past past;
+  if (over >= grid_.front()) past = walk.past(end);
+  draws.next_filling(over >= grid_.front() ? &past.keg : nullptr, emptied_by(*story[end]));
+  for (std::size_t i = begin; i < end; ++i) draws.take(*story[i]);
+  draws.end_filling(over);
+  fresh.after = draws.state();
+  fresh.draws = std::make_shared<const PlainDraws>(draws.take_draws());
+  fresh.relies_on = walk.lookup().relies_on();
+  if (over >= grid_.front()) fresh.relies_on.add(walk.past_relies_on());
+  if (!past.reaches_later) fresh.relies_on = fresh.relies_on.until(over);
+  draws_.push_back(fresh.draws);
+  over_.emplace(story[begin]->header.id, std::move(fresh));
+}
+
+// Entries from next_ on that happened by `until`; fillings that end later are as
+// they are now, or as they will have been.
+void KegDraws::go_on(Walk& walk, GasDrawStory& draws, Instant until,
+                     const std::map<EntryId, Over>* known) {
+  const auto story = walk.story();
+  const auto put_by = [&] {
+    draws_.push_back(std::make_shared<const PlainDraws>(draws.take_draws()));
+  };
+  for (; next_ < story.size() && story[next_]->header.happened_at <= until; ++next_) {
+    const Entry& entry = *story[next_];
+    const Instant at = entry.header.happened_at;
+    if (draws.state().filling && ends_filling(entry)) draws.end_filling(at);
+    if (begins_filling(entry)) {
+      const std::size_t end = walk.end_of(next_);
+      if (end < story.size() && known && story[end]->header.happened_at <= until) {
+        put_by();
+        pass_over(walk, draws, next_, end, *known);
+        next_ = end - 1;
+        continue;
+      }
+      if (end < story.size()) then_.push_back(std::make_shared<KegTimeline>(walk.past(end).keg));
+      draws.next_filling(end < story.size() ? then_.back().get() : &walk.now(),
+                         end < story.size() ? emptied_by(*story[end]) : std::nullopt);
+    }
+    draws.take(entry);
+  }
+  draws.flush(until);
+  put_by();
+}
+
+void KegDraws::bring_up(const KegTimeline& now, const Journal& journal, const PlaceLookup& places,
+                        const std::vector<Instant>& grid, Instant to, SourceTable& sources) {
+  Walk walk(now, journal, places, sources);
+  if (grid != grid_ || !relies_on_.holds(journal)) {
+    grid_ = grid;
+    const std::map<EntryId, Over> known = std::exchange(over_, {});
+    draws_.clear();
+    then_.clear();
+    next_ = 0;
+    GasDrawStory draws(now.record, walk.lookup(), sources, grid.front(), grid_, {});
+    go_on(walk, draws, grid.back(), &known);
+    at_grid_end_ = draws.state();
+    next_closed_ = next_;
+    closed_ = draws_.size();
+    then_closed_ = then_.size();
+    relies_on_ = walk.lookup().relies_on();
+    relies_on_.add(now.relies_on);
+    for (const auto& [begun_by, over] : over_) relies_on_.add(over.relies_on);
+  } else {
+    relies_on_.renew(journal);
+  }
+  draws_.resize(closed_);
+  then_.resize(then_closed_);
+  next_ = next_closed_;
+  if (to <= grid.back()) return;
+  const std::vector<Instant> open{grid.back(), to};
+  GasDrawStory draws(now.record, walk.lookup(), sources, grid.front(), open, at_grid_end_);
+  go_on(walk, draws, to, nullptr);
+}
+
+std::vector<GasDraw> gas_draws(const KegTimeline& now, const Journal& journal,
                                const std::vector<Instant>& moments) {
-  lookup.rely_on(now.relies_on);
-  return KegDraws(now, journal, lookup, moments).run();
+  SourceTable sources;
+  std::map<PlaceId, PlaceHistory> places;
+  const PlaceLookup place_of = [&](PlaceId id) -> const PlaceHistory& {
+    const auto at = places.find(id);
+    return at != places.end() ? at->second
+                              : places.emplace(id, place_history(id, journal)).first->second;
+  };
+  KegDraws draws;
+  draws.bring_up(now, journal, place_of, moments, moments.back(), sources);
+  std::vector<GasDraw> out;
+  for (const auto& part : draws.draws()) {
+    for (const PlainDraws::Row& row : part->rows()) {
+      std::vector<units::Contribution> errors;
+      for (const PlainPart& p : part->parts(row))
+        errors.push_back({sources.source(p.source), p.half_width});
+      out.push_back({row.from, row.to, now.record.keg, row.work, row.regulator,
+                     MassEstimate(units::kilograms(row.kilograms), std::move(errors))});
+    }
+  }
+  return out;
 }
 
 }  // namespace ullage::cellar

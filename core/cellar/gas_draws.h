@@ -11,13 +11,15 @@
 // told took up between nothing and what still beer would.
 #pragma once
 
+#include <map>
+#include <memory>
 #include <vector>
 
+#include "core/cellar/gas_draw_story.h"
 #include "core/cellar/keg_timeline.h"
+#include "core/cellar/plain_draws.h"
 
 namespace ullage::cellar {
-
-enum class GasWork { pushing, carbonating, headspace, purging, pressure_test };
 
 struct GasDraw {
   Instant from{};
@@ -30,10 +32,49 @@ struct GasDraw {
 
 // Draws of the keg from the first of `moments` (in rising order, at least two) to
 // the last. `now` is the keg's present timeline.
-[[nodiscard]] std::vector<GasDraw> gas_draws(const KegTimeline& now, const Journal&, Lookup&,
+[[nodiscard]] std::vector<GasDraw> gas_draws(const KegTimeline& now, const Journal&,
                                              const std::vector<Instant>& moments);
 
-// The keg's timeline as it stood just before an entry of its own story.
-[[nodiscard]] KegTimeline keg_timeline_before(KegId, const Journal&, const Entry& stop);
+// A keg's draws, kept: those up to the last moment of a grid until something they
+// were worked out from changes, those of a filling that is over as long as nothing
+// changes about the time of that filling. As time goes on only the stretch from
+// the grid's end is worked out again. The same whatever was kept before.
+class KegDraws {
+ public:
+  // `now` must stay where it is as long as what it relies on holds. `to` is no
+  // earlier than the end of the grid.
+  void bring_up(const KegTimeline& now, const Journal&, const PlaceLookup&,
+                const std::vector<Instant>& grid, Instant to, SourceTable&);
+
+  // In parts, each in order of time.
+  [[nodiscard]] const std::vector<std::shared_ptr<const PlainDraws>>& draws() const {
+    return draws_;
+  }
+  [[nodiscard]] const Reliance& relies_on() const { return relies_on_; }
+
+ private:
+  class Walk;
+  struct Over {  // a filling that is over
+    EntryId end;
+    std::vector<Instant> moments;
+    GasDrawState before, after;
+    std::shared_ptr<const PlainDraws> draws;
+    Reliance relies_on;
+  };
+  void pass_over(Walk&, GasDrawStory&, std::size_t begin, std::size_t end,
+                 const std::map<EntryId, Over>& known);
+  void go_on(Walk&, GasDrawStory&, Instant until, const std::map<EntryId, Over>* known);
+
+  std::vector<Instant> grid_;
+  Reliance relies_on_;
+  std::map<EntryId, Over> over_;  // by the entry that began it
+  std::vector<std::shared_ptr<const PlainDraws>> draws_;
+  std::size_t next_ = 0;  // entry of the keg's story
+  // Fillings that ended after the grid, as they were.
+  std::vector<std::shared_ptr<const KegTimeline>> then_;
+  // Where the grid ends.
+  GasDrawState at_grid_end_;
+  std::size_t closed_ = 0, next_closed_ = 0, then_closed_ = 0;
+};
 
 }  // namespace ullage::cellar

@@ -5,7 +5,7 @@ namespace ullage::cellar {
 
 BottleBehind bottle_behind(RegulatorId id, std::optional<Instant> when, Lookup& lookup) {
   BottleBehind out;
-  for (const Entry* entry : lookup.story(subject(id))) {
+  for (const Entry* entry : lookup.records(subject(id))) {
     if (when && entry->header.happened_at > *when) break;
     if (const auto* r = get_if<RegulatorRecord>(&entry->payload)) {
       // A secondary's record names it, too.

@@ -32,8 +32,7 @@ void Journal::append(Entry entry) {
   const auto acted_on = acted_on_by(index);
   by_id_.emplace(added.header.id, index);
   if (!speaks_of_journal(added.payload)) {
-    subjects_of(added.payload, scratch_);
-    for (const SubjectRef& s : scratch_) stories_[s].members.push_back(index);
+    for_stories_of(added, [&](Story& story) { story.members.push_back(index); });
     whole_.members.push_back(index);
   }
 
@@ -179,15 +178,31 @@ Journal::Key Journal::key(Index index) const {
   return {entries_[index].header.happened_at, places_[index].order};
 }
 
+template <class F>
+void Journal::for_stories_of(const Entry& entry, F&& f) {
+  const bool record = is_of_register(entry.payload);
+  subjects_of(entry.payload, scratch_);
+  for (const SubjectRef& s : scratch_) {
+    Stories& stories = stories_[s];
+    f(stories.all);
+    if (record) f(stories.records);
+  }
+}
+
+void Journal::note_change(Story& story, Instant happened_at) const {
+  story.revision = revision_;
+  std::vector<Change>& all = story.changes;
+  while (!all.empty() && all.back().happened_at >= happened_at) all.pop_back();
+  all.push_back({revision_, happened_at});
+}
+
 void Journal::enter_stories(Index index) {
   const Entry& entry = entries_[index];
   if (speaks_of_journal(entry.payload)) return;
-  subjects_of(entry.payload, scratch_);
-  for (const SubjectRef& s : scratch_) {
-    Story& story = stories_[s];
-    story.revision = revision_;
+  for_stories_of(entry, [&](Story& story) {
+    note_change(story, entry.header.happened_at);
     put_in(story, entry, key(index));
-  }
+  });
   put_in(whole_, entry, key(index));
 }
 
@@ -196,12 +211,10 @@ void Journal::enter_stories(Index index) {
 void Journal::leave_stories(Index index, bool was_in) {
   const Entry& entry = entries_[index];
   if (speaks_of_journal(entry.payload)) return;
-  subjects_of(entry.payload, scratch_);
-  for (const SubjectRef& s : scratch_) {
-    Story& story = stories_[s];
-    story.revision = revision_;
+  for_stories_of(entry, [&](Story& story) {
+    note_change(story, entry.header.happened_at);
     if (was_in) take_out(story, key(index));
-  }
+  });
   if (was_in) take_out(whole_, key(index));
 }
 
@@ -243,11 +256,21 @@ void Journal::build(Story& story) const {
   story.built = true;
 }
 
+std::span<const Entry* const> Journal::entries_of(Story& story) const {
+  if (!story.built) build(story);
+  return story.entries;
+}
+
 std::span<const Entry* const> Journal::story(SubjectRef s) const {
   const auto found = stories_.find(s);
   if (found == stories_.end()) return {};
-  if (!found->second.built) build(found->second);
-  return found->second.entries;
+  return entries_of(found->second.all);
+}
+
+std::span<const Entry* const> Journal::records(SubjectRef s) const {
+  const auto found = stories_.find(s);
+  if (found == stories_.end()) return {};
+  return entries_of(found->second.records);
 }
 
 std::vector<const Entry*> Journal::story() const {
@@ -267,13 +290,28 @@ std::vector<SubjectRef> Journal::subjects() const {
 
 std::uint64_t Journal::revision(SubjectRef s) const {
   const auto found = stories_.find(s);
-  return found == stories_.end() ? 0 : found->second.revision;
+  return found == stories_.end() ? 0 : found->second.all.revision;
+}
+
+std::uint64_t Journal::records_revision(SubjectRef s) const {
+  const auto found = stories_.find(s);
+  return found == stories_.end() ? 0 : found->second.records.revision;
+}
+
+bool Journal::same_until(SubjectRef s, std::uint64_t revision, Instant until) const {
+  const auto found = stories_.find(s);
+  if (found == stories_.end()) return true;
+  const std::vector<Change>& all = found->second.all.changes;
+  const auto since =
+      std::upper_bound(all.begin(), all.end(), revision,
+                       [](std::uint64_t r, const Change& c) { return r < c.revision; });
+  return since == all.end() || since->happened_at > until;
 }
 
 std::set<SubjectRef> Journal::changed_since(std::uint64_t revision) const {
   std::set<SubjectRef> changed;
   for (const auto& [s, story] : stories_) {
-    if (story.revision > revision) changed.insert(s);
+    if (story.all.revision > revision) changed.insert(s);
   }
   return changed;
 }

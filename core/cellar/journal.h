@@ -67,6 +67,8 @@ class Journal {
   // In force, in story order. Valid until the next append.
   [[nodiscard]] std::span<const Entry* const> story(SubjectRef) const;  // about one thing
   [[nodiscard]] std::vector<const Entry*> story() const;                // all
+  // Those of the register among them (is_of_register): a few among thousands.
+  [[nodiscard]] std::span<const Entry* const> records(SubjectRef) const;
   // Whether a subject was ever spoken of.
   [[nodiscard]] bool knows(SubjectRef) const;
   [[nodiscard]] std::vector<SubjectRef> subjects() const;
@@ -75,6 +77,11 @@ class Journal {
   // replaced; 0 for a subject never spoken of. Without a subject: of any.
   [[nodiscard]] std::uint64_t revision(SubjectRef) const;
   [[nodiscard]] std::uint64_t revision() const { return revision_; }
+  // The same, of records() alone.
+  [[nodiscard]] std::uint64_t records_revision(SubjectRef) const;
+  // Whether the subject's story up to a moment is the same as when its revision
+  // was `revision`.
+  [[nodiscard]] bool same_until(SubjectRef, std::uint64_t revision, Instant until) const;
   // The subjects whose revision rose after the journal's stood at `revision`.
   [[nodiscard]] std::set<SubjectRef> changed_since(std::uint64_t revision) const;
 
@@ -103,12 +110,22 @@ class Journal {
     std::int64_t order = 0;
     friend auto operator<=>(const Key&, const Key&) = default;
   };
+  struct Change {
+    std::uint64_t revision = 0;
+    Instant happened_at{};  // of the entry that came or went
+  };
   struct Story {
     std::vector<Index> members;  // every entry that is about it, in recorded order
     std::uint64_t revision = 0;
+    // Of changes none that a later one, further in the past, makes pointless: both
+    // members rise.
+    std::vector<Change> changes;
     bool built = false;
     std::vector<const Entry*> entries;  // in force, in story order
     std::vector<Key> keys;              // theirs
+  };
+  struct Stories {
+    Story all, records;
   };
 
   [[nodiscard]] std::optional<Index> index_of(EntryId) const;
@@ -121,9 +138,13 @@ class Journal {
   void decide_struck(Index target);
   void settle(Index);
   void set_standing(Index, Standing);
+  template <class F>
+  void for_stories_of(const Entry&, F&&);
   void enter_stories(Index);
   void leave_stories(Index, bool was_in);
   void build(Story&) const;
+  void note_change(Story&, Instant happened_at) const;
+  [[nodiscard]] std::span<const Entry* const> entries_of(Story&) const;
   static void put_in(Story&, const Entry&, Key);
   static void take_out(Story&, Key);
 
@@ -131,7 +152,7 @@ class Journal {
   std::vector<Place> places_;
   std::unordered_map<EntryId, Index> by_id_;
   std::unordered_map<Index, Links> links_;
-  mutable std::unordered_map<SubjectRef, Story> stories_;
+  mutable std::unordered_map<SubjectRef, Stories> stories_;
   mutable Story whole_;
   std::uint64_t revision_ = 0;
   std::vector<SubjectRef> scratch_;

@@ -3,6 +3,20 @@
 
 namespace ullage::cellar {
 
+namespace {
+
+std::optional<Message> leaks(const KegTimeline& keg) {
+  if (keg.leak) {
+    return keg.leak->where.empty() ? message(MessageKey::keg_lock_leak_seen)
+                                   : message(MessageKey::keg_lock_leak_found, keg.leak->where);
+  }
+  const bool put_right = keg.tight_since && *keg.tight_since > keg.hold.last;
+  if (keg.hold.kind == HoldKind::falls && !put_right) return message(MessageKey::keg_lock_leaking);
+  return std::nullopt;
+}
+
+}  // namespace
+
 void tell_facts(Moment& m) {
   const KegTimeline& keg = m.keg;
   KegStatus& s = m.status;
@@ -15,6 +29,7 @@ void tell_facts(Moment& m) {
   s.preparation = keg.preparation;
   s.hold_result = keg.hold.result;
   s.hold_failed = keg.hold.kind == HoldKind::falls;
+  s.leaks = leaks(keg);
   s.hold_study = m.full() ? keg.hold_with_beer : keg.hold.study;
   s.doesnt_fit = keg.doesnt_fit;
   s.cold_since = keg.cold_since;

@@ -12,12 +12,12 @@
 namespace ullage::cellar {
 
 KegStory::KegStory(KegId id, const Journal& journal, Lookup& lookup, KegTimeline& out,
-                   PlaceSource places)
+                   PlaceLookup places)
     : journal_(journal),
       lookup_(lookup),
       readings_(lookup),
       out_(out),
-      place_source_(std::move(places)) {
+      kept_places_(std::move(places)) {
   out_.record.keg = id;
   if (auto record = lookup_.find(id)) {
     out_.record = *record;
@@ -79,11 +79,9 @@ void KegStory::finish() {
       out_.on_line->displaced_by = line.last_tapped;
     }
   }
-  const Volume brimful =
-      out_.record.brimful.value() > 0 ? out_.record.brimful : out_.record.nominal;
-  out_.level.finish(brimful, out_.on_line
-                                 ? draws_on_line(out_.on_line->line, out_.on_line->since, lookup_)
-                                 : std::vector<BeerDraw>{});
+  out_.level.finish(brimful(), out_.on_line
+                                   ? draws_on_line(out_.on_line->line, out_.on_line->since, lookup_)
+                                   : std::vector<BeerDraw>{});
   derive_warmth_and_co2();  // asks the level how much beer shares the headspace's gas
   judge_hold();
   list_preparation();
@@ -112,16 +110,16 @@ void KegStory::list_preparation() {
   list("sanitised", sanitised_);
   list("inspected", inspected_);
   list("purged", purged_);
-  for (const Entry* purge : purges_) {
-    if (purged_ && purge->header.id != purged_->entry)
-      out_.preparation.back().goes_on_from.push_back(purge->header.id);
-  }
   list("leak_tested", leak_tested_);
 }
 
 void KegStory::resolve_contents() {
   if (!out_.filling || !out_.filling->batch) return;
   const BatchId id = *out_.filling->batch;
+  for (const Entry* purge : purges_) {
+    if (purged_ && purge->header.id != purged_->entry)
+      out_.preparation.back().goes_on_from.push_back(purge->header.id);
+  }
   const auto batch = lookup_.find(id);
   if (!batch) return;
   const auto beer = lookup_.find(batch->beer);
@@ -159,37 +157,58 @@ void KegStory::resolve_contents() {
 
 void KegStory::judge_hold() {
   out_.hold = hold_test(hold_readings_, out_.record, lookup_);
+  if (out_.leak && out_.hold.kind == HoldKind::holds && out_.hold.first >= out_.leak->at)
+    tight(out_.hold.last);
   if (holds_beer() && out_.stage != Stage::on_tap)
     out_.hold_with_beer = hold_test_with_beer(hold_with_beer_, out_, lookup_);
 }
 
-const std::shared_ptr<const PlaceHistory>& KegStory::place_of(PlaceId id) {
-  auto at = places_.find(id);
-  if (at == places_.end()) {
-    auto history = place_source_
-                       ? place_source_(id)
-                       : std::make_shared<const PlaceHistory>(place_history(id, journal_));
-    lookup_.rely_on(history->relies_on);
-    at = places_.emplace(id, std::move(history)).first;
-  }
-  return at->second;
+Volume KegStory::brimful() const {
+  return out_.record.brimful.value() > 0 ? out_.record.brimful : out_.record.nominal;
+}
+
+const PlaceHistory& KegStory::history_of(PlaceId id) {
+  const auto own = [&]() -> const PlaceHistory& {
+    const auto at = places_.find(id);
+    return at != places_.end() ? at->second
+                               : places_.emplace(id, place_history(id, journal_)).first->second;
+  };
+  const PlaceHistory& history = kept_places_ ? kept_places_(id) : own();
+  lookup_.rely_on(history.relies_on);
+  return history;
+}
+
+std::vector<Stay> KegStory::stays() {
+  std::vector<Stay> out;
+  for (const PlaceStay& stay : stays_)
+    out.push_back({stay.from, stay.place ? &history_of(*stay.place) : nullptr});
+  return out;
 }
 
 void KegStory::derive_warmth_and_co2() {
   if (!stays_.empty() && stays_.back().place) {
     out_.place = stays_.back().place;
     out_.in_place_since = stays_.back().from;
-    out_.place_history = place_of(*out_.place);
+    out_.place_history = history_of(*out_.place);
   }
-  if (!out_.filling) return;
-  std::vector<Stay> stays;
-  for (const PlaceStay& stay : stays_) {
-    stays.push_back({stay.from, stay.place ? place_of(*stay.place) : nullptr});
-  }
-  derive_co2(since_filling_, stays, lookup_, out_);
+  if (out_.filling) derive_co2(since_filling_, stays(), lookup_, out_);
 }
 
-KegTimeline keg_timeline(KegId id, const Journal& journal, const PlaceSource& places) {
+KegStory::Past KegStory::until(Instant end) {
+  Past past;
+  if (!out_.filling) return past;
+  KegTimeline so_far = out_;
+  out_.level.finish(brimful(), {});
+  const std::vector<Stay> stood = stays();
+  derive_co2(since_filling_, stood, lookup_, out_, end);
+  past.reaches_later = std::any_of(stood.begin(), stood.end(), [&](const Stay& s) {
+    return s.place && (s.place->warmth.empty() || s.place->warmth.front().from > end);
+  });
+  past.keg = std::exchange(out_, std::move(so_far));
+  return past;
+}
+
+KegTimeline keg_timeline(KegId id, const Journal& journal, const PlaceLookup& places) {
   KegTimeline out;
   Lookup lookup(journal);
   KegStory story(id, journal, lookup, out, places);

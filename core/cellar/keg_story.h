@@ -11,6 +11,8 @@
 //               all before the keg is clean, and caustic is not sanitising
 //   purged      by cleaning, sanitising, renewed seals: the keg was open
 //   held        by renewed seals, a leak found; by emptying
+// A leak found stands until a leak test finds none, an inspection says fit to use,
+// or a hold test begun later holds.
 #pragma once
 
 #include <map>
@@ -24,9 +26,18 @@ namespace ullage::cellar {
 
 class KegStory {
  public:
-  KegStory(KegId, const Journal&, Lookup&, KegTimeline& out, PlaceSource places = {});
+  KegStory(KegId, const Journal&, Lookup&, KegTimeline& out, PlaceLookup places = {});
   void take(const Entry&);
   void finish();
+
+  // The filling that the next entry ends: record, level, warmth and CO2 as they
+  // were, with nothing that was told after `end`. The story can go on.
+  struct Past {
+    KegTimeline keg;
+    // A place told its first temperature only later, which then counts for before.
+    bool reaches_later = false;
+  };
+  [[nodiscard]] Past until(Instant end);
 
  private:
   enum class Fault {
@@ -114,6 +125,10 @@ class KegStory {
   void resolve_contents();
   void judge_hold();
   void end_hold_test() { hold_over_ = true; }
+  void tight(Instant since);
+  [[nodiscard]] Volume brimful() const;
+  [[nodiscard]] const PlaceHistory& history_of(PlaceId);
+  [[nodiscard]] std::vector<Stay> stays();
   void derive_warmth_and_co2();
 
   const Journal& journal_;
@@ -129,9 +144,8 @@ class KegStory {
   bool hold_over_ = false;  // gas came or went since: the next reading starts anew
   Chemical chemical_ = Chemical::none;
   std::map<Fault, Advice> faults_;
-  [[nodiscard]] const std::shared_ptr<const PlaceHistory>& place_of(PlaceId);
-  PlaceSource place_source_;
-  std::map<PlaceId, std::shared_ptr<const PlaceHistory>> places_;
+  PlaceLookup kept_places_;
+  std::map<PlaceId, PlaceHistory> places_;
   struct PlaceStay {
     Instant from{};
     std::optional<PlaceId> place;

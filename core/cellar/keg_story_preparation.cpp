@@ -56,7 +56,7 @@ void KegStory::on(const Inspected& i) {
   out_.unfit_entry = i.fit_to_use ? std::nullopt : std::optional(id());
   if (i.fit_to_use) {
     put_right(Fault::inspect_after_pressure);
-    put_right(Fault::leak_found);
+    tight(at());
   }
   if (holds_beer()) {
     if (i.seals_renewed) doesnt_fit(message(MessageKey::misfit_opened_while_full));
@@ -180,14 +180,21 @@ void KegStory::on(const Purged& p) {
   judge_empty_stage();
 }
 
+void KegStory::tight(Instant since) {
+  put_right(Fault::leak_found);
+  out_.leak.reset();
+  out_.tight_since = since;
+}
+
 void KegStory::on(const LeakTested& t) {
   leak_tested_ = Done{id(), at(), !t.leak_found,
                       t.leak_found ? message(MessageKey::step_leak_found, t.where)
                                    : message(MessageKey::step_no_leak)};
   if (!t.leak_found) {
-    put_right(Fault::leak_found);
+    tight(at());
     return;
   }
+  out_.leak = FoundLeak{at(), t.where};
   LeakTested again;
   again.method = t.method;
   raise(Fault::leak_found, Severity::warning, message(MessageKey::bad_leak_found, t.where),

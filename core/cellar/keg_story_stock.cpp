@@ -99,6 +99,7 @@ void KegStory::on(const Found& f) {
   forget_contents();
   forget_preparation();
   faults_.clear();
+  out_.leak.reset();
   out_.gas = {};
   const Done as_found{id(), at(), true, message(MessageKey::step_as_found)};
   if (f.contents == FoundContents::empty_clean) cleaned_ = as_found;

@@ -66,6 +66,11 @@ struct HoldState {
   std::shared_ptr<const HoldStudy> study;
 };
 
+struct FoundLeak {
+  Instant at{};
+  std::string where;
+};
+
 struct Custody {
   std::optional<std::string> quarantine_reason;
   Instant quarantined_since{};
@@ -102,6 +107,10 @@ struct KegTimeline {
   bool unfit = false;  // looked at and found not fit to use
   std::optional<EntryId> unfit_entry;
   HoldState hold;
+  // A leak that somebody found on it and nobody has put right since; and when it
+  // was last shown to be tight or put right.
+  std::optional<FoundLeak> leak;
+  std::optional<Instant> tight_since;
   std::shared_ptr<const HoldStudy> hold_with_beer;  // read since it was filled
   GasLine gas;
   Custody custody;
@@ -112,7 +121,7 @@ struct KegTimeline {
   std::optional<Instant> last_level_reading;
 
   std::optional<PlaceId> place;
-  std::shared_ptr<const PlaceHistory> place_history;
+  std::optional<PlaceHistory> place_history;
   std::optional<Instant> in_place_since;
   std::optional<BeerWarmth> warmth;   // of what is in it
   std::optional<Instant> cold_since;  // in a place at cellar temperature or below
@@ -125,8 +134,7 @@ struct KegTimeline {
   std::vector<DoesntFit> doesnt_fit;
 };
 
-// `places` tells the histories of the places where it stood, so that kegs of one place
-// share one; without it each is made anew.
-[[nodiscard]] KegTimeline keg_timeline(KegId, const Journal&, const PlaceSource& places = {});
+// `places`: histories that are kept already; by default they are worked out.
+[[nodiscard]] KegTimeline keg_timeline(KegId, const Journal&, const PlaceLookup& places = {});
 
 }  // namespace ullage::cellar

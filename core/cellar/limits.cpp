@@ -14,7 +14,7 @@ using units::kelvin_at_zero_celsius;
 
 constexpr double one_bar = units::pascals_per_bar;
 constexpr double litre = 1e-3;
-constexpr double day_seconds = 86400;
+constexpr double seconds_a_day = 86400;
 constexpr double zero_celsius = kelvin_at_zero_celsius;
 // A vacuum reads this on a gauge at sea level.
 constexpr double vacuum = -units::pascals_per_atmosphere;
@@ -81,7 +81,7 @@ constexpr NumberLimits limits_of(Measure measure) {
     case Measure::mass:
       return {0, 2000};
     case Measure::duration:
-      return {0, 30 * day_seconds};
+      return {0, 30 * seconds_a_day};
     case Measure::gauge_pressure:
       return {vacuum, 20 * one_bar};
     case Measure::pressure_difference:

@@ -18,18 +18,23 @@ namespace ullage::cellar {
 // What something was derived from, at which revision.
 class Reliance {
  public:
-  void add(SubjectRef s, std::uint64_t revision) { seen_[s] = revision; }
-  void add(const Reliance& other) { seen_.insert(other.seen_.begin(), other.seen_.end()); }
-  [[nodiscard]] bool holds(const Journal& journal) const {
-    for (const auto& [s, revision] : seen_) {
-      if (journal.revision(s) != revision) return false;
-    }
-    return true;
-  }
-  [[nodiscard]] bool on(SubjectRef s) const { return seen_.contains(s); }
+  void add_story(SubjectRef, std::uint64_t revision);
+  void add_records(SubjectRef, std::uint64_t revision);
+  void add(const Reliance& other);
+  // The same, of stories no more than what happened up to a moment.
+  [[nodiscard]] Reliance until(Instant) const;
+  [[nodiscard]] bool holds(const Journal&) const;
+  // It holds, so it may as well have been read now: later changes are told apart
+  // from those that did not matter.
+  void renew(const Journal&);
 
  private:
-  std::map<SubjectRef, std::uint64_t> seen_;
+  struct Seen {
+    std::uint64_t revision = 0;
+    Instant until = Instant::max();
+  };
+  std::map<SubjectRef, Seen> stories_;
+  std::map<SubjectRef, std::uint64_t> records_;
 };
 
 class Lookup {
@@ -37,6 +42,8 @@ class Lookup {
   explicit Lookup(const Journal& journal) : journal_(journal) {}
 
   [[nodiscard]] std::span<const Entry* const> story(SubjectRef);
+  // What the register says of it: relies on that alone, not on all that is done.
+  [[nodiscard]] std::span<const Entry* const> records(SubjectRef);
   [[nodiscard]] const Entry* entry(EntryId id) const { return journal_.find(id); }
 
   // The last record of a thing; nullopt when it was never registered (its

@@ -11,7 +11,6 @@
 #pragma once
 
 #include <functional>
-#include <memory>
 #include <optional>
 #include <vector>
 
@@ -40,6 +39,7 @@ struct PlaceHistory {
 
 [[nodiscard]] PlaceHistory place_history(PlaceId, const Journal&);
 
-using PlaceSource = std::function<std::shared_ptr<const PlaceHistory>(PlaceId)>;
+// Histories that somebody keeps: many kegs stand in one place.
+using PlaceLookup = std::function<const PlaceHistory&(PlaceId)>;
 
 }  // namespace ullage::cellar

@@ -5,7 +5,6 @@
 #pragma once
 
 #include <expected>
-#include <functional>
 
 #include "core/cellar/keg_timeline.h"
 #include "core/cellar/line_timeline.h"
@@ -15,8 +14,6 @@ namespace ullage::cellar {
 
 // The glass that is usual there: a pint, or half a litre.
 [[nodiscard]] Volume glass_of(UnitsPreset);
-
-using PlaceLookup = std::function<const PlaceHistory&(PlaceId)>;
 
 // Or what is missing: the hose, gas on the keg, a temperature.
 [[nodiscard]] std::expected<PourSetting, Message> pour_setting(const LineTimeline&,

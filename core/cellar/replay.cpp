@@ -36,22 +36,18 @@ struct Replay::Memory {
     std::size_t subjects = 0;  // of the journal: a new keg may hang on the only supply
     std::shared_ptr<const GasAccount> account;
     Reliance relies_on;
-  };
-
-  struct DrawSlot {
-    std::vector<Instant> moments;
-    std::vector<GasDraw> draws;
-    Reliance relies_on;
+    // Along this account's own grid.
+    std::shared_ptr<std::unordered_map<KegId, KegDraws>> drawn;
   };
 
   const Journal& journal;
   const LocalCalendar& calendar;
   std::unordered_map<KegId, KegSlot> kegs;
   std::unordered_map<LineId, LineTimeline> lines;
-  std::unordered_map<PlaceId, std::shared_ptr<const PlaceHistory>> places;
+  std::unordered_map<PlaceId, PlaceHistory> places;
   std::unordered_map<BottleId, BottleSlot> bottles;
   std::vector<GasSlot> supplies;
-  std::unordered_map<KegId, DrawSlot> drawn;
+  SourceTable sources;  // of the draws
 
   void list_registered(CellarStatus&, std::vector<PlaceId>&, std::vector<BottleId>&);
   void tell_pours(CellarStatus&);
@@ -61,22 +57,15 @@ struct Replay::Memory {
 
   const KegTimeline& timeline(KegId id) { return slot(id).timeline; }
 
-  const std::vector<GasDraw>& draws(KegId id, const std::vector<Instant>& moments) {
-    const auto at = drawn.find(id);
-    if (at != drawn.end() && at->second.moments == moments && at->second.relies_on.holds(journal))
-      return at->second.draws;
-    Lookup lookup(journal);
-    DrawSlot fresh{moments, gas_draws(timeline(id), journal, lookup, moments), {}};
-    fresh.relies_on = lookup.relies_on();
-    return drawn.insert_or_assign(id, std::move(fresh)).first->second.draws;
+  PlaceLookup place_lookup() {
+    return [this](PlaceId id) -> const PlaceHistory& { return place(id); };
   }
 
   KegSlot& slot(KegId id) {
     const auto at = kegs.find(id);
     if (at != kegs.end() && at->second.timeline.relies_on.holds(journal)) return at->second;
     KegSlot fresh;
-    fresh.timeline =
-        keg_timeline(id, journal, [this](PlaceId place_id) { return shared_place(place_id); });
+    fresh.timeline = keg_timeline(id, journal, place_lookup());
     return kegs.insert_or_assign(id, std::move(fresh)).first->second;
   }
 
@@ -98,13 +87,11 @@ struct Replay::Memory {
     if (at != lines.end() && at->second.relies_on.holds(journal)) return at->second;
     return lines.insert_or_assign(id, line_timeline(id, journal)).first->second;
   }
-  const std::shared_ptr<const PlaceHistory>& shared_place(PlaceId id) {
+  const PlaceHistory& place(PlaceId id) {
     const auto at = places.find(id);
-    if (at != places.end() && at->second->relies_on.holds(journal)) return at->second;
-    auto fresh = std::make_shared<const PlaceHistory>(place_history(id, journal));
-    return places.insert_or_assign(id, std::move(fresh)).first->second;
+    if (at != places.end() && at->second.relies_on.holds(journal)) return at->second;
+    return places.insert_or_assign(id, place_history(id, journal)).first->second;
   }
-  const PlaceHistory& place(PlaceId id) { return *shared_place(id); }
   const BottleStatus& bottle(BottleId id) {
     const auto at = bottles.find(id);
     if (at != bottles.end() && at->second.relies_on.holds(journal)) return at->second.status;
@@ -219,7 +206,7 @@ void Replay::Memory::list_registered(CellarStatus& out, std::vector<PlaceId>& in
 // How each line pours, once it is known which keg is on it.
 void Replay::Memory::tell_pours(CellarStatus& out) {
   Lookup lookup(journal);
-  const PlaceLookup place_of = [this](PlaceId id) -> const PlaceHistory& { return place(id); };
+  const PlaceLookup place_of = place_lookup();
   for (LineStatus& line : out.lines) {
     const KegStatus* keg = line.keg ? out.find(*line.keg) : nullptr;
     if (!keg) {
@@ -241,17 +228,18 @@ const Replay::Memory::GasSlot& Replay::Memory::account(const GasSupply& supply,
   if (kept != supplies.end() && kept->hour == hour && kept->subjects == subjects &&
       kept->relies_on.holds(journal))
     return *kept;
-  GasSlot fresh{supply.bottles, hour, subjects, {}, {}};
+  GasSlot fresh{supply.bottles, hour, subjects, {}, {}, {}};
+  fresh.drawn = kept != supplies.end() ? kept->drawn
+                                       : std::make_shared<std::unordered_map<KegId, KegDraws>>();
+  const auto draws = [&](KegId id, const std::vector<Instant>& grid,
+                         Instant to) -> const KegDraws& {
+    KegDraws& keg = (*fresh.drawn)[id];
+    keg.bring_up(timeline(id), journal, place_lookup(), grid, to, sources);
+    return keg;
+  };
   GasAccountInput in{
-      supply,
-      journal,
-      hour,
-      [this](KegId id) -> const KegTimeline& { return timeline(id); },
-      [this](KegId id, const std::vector<Instant>& moments) -> const std::vector<GasDraw>& {
-        return draws(id, moments);
-      },
-      {},
-      {}};
+      supply, journal, hour, [this](KegId id) -> const KegTimeline& { return timeline(id); },
+      draws,  sources, {},   {}};
   for (const KegStatus& k : cellar.kegs) in.all_kegs.push_back(k.record.keg);
   for (const RegulatorRecord& r : cellar.regulators) in.all_regulators.push_back(r.regulator);
   fresh.account = std::make_shared<const GasAccount>(gas_account(in, fresh.relies_on));

@@ -5,7 +5,9 @@
 // whatever was asked before. What is kept between calls only saves work: each
 // keg's timeline is kept until an entry about something it read (the keg, its
 // batch, beer, place, line, regulator, bottle or instruments, or the cellar)
-// changes that thing's revision in the journal.
+// changes that thing's revision in the journal. Of things of which only the
+// record was read only a new record counts; of the stories behind a filling that
+// is over (what it drew from a gas bottle) only what happened by its end.
 //
 // Entries later than `now` count as having happened; to look back, hand in a
 // journal made with Journal::as_of. Replay never fails and drops nothing: what

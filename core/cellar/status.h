@@ -163,6 +163,7 @@ struct KegStatus {
   std::vector<PreparationStep> preparation;
   std::optional<Message> hold_result;  // "held 30 psi for 2 days", "failed: fell 4 psi ..."
   bool hold_failed = false;
+  std::optional<Message> leaks;  // a leak found, or a failed hold test, and not put right since
   // Its hold test in full, where it has one: of the beer in it, else of the keg.
   std::shared_ptr<const HoldStudy> hold_study;
   Readiness readiness;
@@ -179,6 +180,7 @@ struct KegLock {
   KegId keg;
   std::string tag;
   Message why;
+  bool leaks = false;  // over with a leak test that finds none
 };
 
 struct PourState;  // pour_state.h

@@ -15,6 +15,8 @@ constexpr auto line_table = std::to_array<Phrase>({
     {LineKey::line_keg_locked, "Do not serve: {0} is held back"},
     {LineKey::adv_line_keg_locked, "Do not serve from {0}: {1} is held back"},
     {LineKey::keg_lock_leaking, "It failed its hold test: it leaks"},
+    {LineKey::keg_lock_leak_found, "A leak was found on it: {0}"},
+    {LineKey::keg_lock_leak_seen, "A leak was found on it"},
     {LineKey::keg_lock_recalled, "Its batch is recalled"},
     {LineKey::pour_no_hose, "Register the length and bore of its hose to see how it pours."},
     {LineKey::pour_hose_unlikely, "No hose is like that: check length, bore and rise."},

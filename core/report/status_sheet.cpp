@@ -97,8 +97,8 @@ SheetRow row_of(const KegStatus& keg, const CellarStatus& status, const Speaker&
   }
   row.pressure = pressure_words(keg, speaker);
   if (keg.next_step) row.next = say(*keg.next_step, speaker);
-  row.needs_attention = keg.lock || keg.quarantined || keg.hold_failed || has_warning(keg) ||
-                        held_back(keg, status) != nullptr;
+  row.needs_attention = keg.lock || keg.quarantined || keg.hold_failed || keg.leaks ||
+                        has_warning(keg) || held_back(keg, status) != nullptr;
   return row;
 }
 
@@ -175,6 +175,8 @@ SheetBox out_of_service_box(const CellarStatus& status, const Speaker& speaker) 
       box.lines.push_back(fmt::format("{}: {}", keg.record.tag, say(*keg.quarantined, speaker)));
     } else if (keg.hold_failed && keg.hold_result) {
       box.lines.push_back(fmt::format("{}: {}", keg.record.tag, say(*keg.hold_result, speaker)));
+    } else if (keg.leaks) {
+      box.lines.push_back(fmt::format("{}: {}", keg.record.tag, say(*keg.leaks, speaker)));
     }
   }
   for (const cellar::LineStatus& line : status.lines) {

@@ -97,6 +97,9 @@ WarningTag out_of_service_tag(const KegStatus& keg, const Speaker& speaker) {
     tag.subtitle = "Leaking: do not fill";
     why = say(*keg.hold_result, speaker);
     since = known_since(keg, speaker);
+  } else if (keg.leaks) {
+    tag.subtitle = "Leaking: do not serve, do not fill";
+    why = say(*keg.leaks, speaker);
   } else {
     tag.subtitle = "Do not use";
   }
@@ -153,7 +156,8 @@ std::vector<WarningTag> warning_tags(const Journal& journal, const CellarStatus&
   }
   for (const KegStatus& keg : status.kegs) {
     if (!keg.record.in_use || recalled.contains(keg.record.keg)) continue;
-    if (keg.quarantined || keg.hold_failed) tags.push_back(out_of_service_tag(keg, speaker));
+    if (keg.quarantined || keg.hold_failed || keg.leaks)
+      tags.push_back(out_of_service_tag(keg, speaker));
   }
   for (const BottleStatus& bottle : status.bottles) {
     if (bottle.record.in_use) tags.push_back(gas_tag(bottle, speaker));

@@ -21,10 +21,9 @@ TEST(GasDraws, PushingAKegEmptyTakesItsVolumeOfGas) {
   scene.set_gas(k, day(0, 1), 12);
   scene.log(day(1), Tapped{k, scene.line("Line 1", "1")});
   scene.log(day(11), Emptied{k});
-  Lookup lookup(scene.journal);
   double pushed = 0;
   const auto now = keg_timeline(k, scene.journal);
-  for (const GasDraw& d : gas_draws(now, scene.journal, lookup, {day(-1), day(5), day(12)})) {
+  for (const GasDraw& d : gas_draws(now, scene.journal, {day(-1), day(5), day(12)})) {
     EXPECT_EQ(d.regulator, scene.regulator);
     EXPECT_GE(d.to, d.from);
     if (d.work == GasWork::pushing) pushed += grams(d.mass);
@@ -44,10 +43,9 @@ TEST(GasDraws, EarlierFillingsOfAKegCountToo) {
     scene.log(day(at, 2), Tapped{k, line});
     scene.log(day(at + 9), Emptied{k});
   }
-  Lookup lookup(scene.journal);
   double pushed = 0;
   for (const GasDraw& d :
-       gas_draws(keg_timeline(k, scene.journal), scene.journal, lookup, {day(-1), day(30)}))
+       gas_draws(keg_timeline(k, scene.journal), scene.journal, {day(-1), day(30)}))
     if (d.work == GasWork::pushing) pushed += grams(d.mass);
   EXPECT_GT(pushed, 120);
   EXPECT_LT(pushed, 150);

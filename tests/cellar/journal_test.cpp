@@ -54,6 +54,49 @@ TEST_F(AKegsJournal, tells_entries_by_time_then_by_sequence) {
   EXPECT_EQ(numbers(journal.story()), told());
 }
 
+TEST_F(AKegsJournal, keeps_what_the_register_says_apart_from_what_was_done) {
+  journal.append(maker.make(minute(1), KegRecord{.keg = keg, .tag = "K01"}));  // 1
+  journal.append(gas(2, 12));                                                  // 2
+  EXPECT_THAT(numbers(journal.records(subject(keg))), ElementsAre(1));
+  const auto before = journal.records_revision(subject(keg));
+  journal.append(gas(3, 12));  // 3
+  EXPECT_EQ(journal.records_revision(subject(keg)), before);
+  journal.append(maker.make(minute(4), KegRecord{.keg = keg, .tag = "K02"}));  // 4
+  EXPECT_GT(journal.records_revision(subject(keg)), before);
+  EXPECT_THAT(numbers(journal.records(subject(keg))), ElementsAre(1, 4));
+  EXPECT_THAT(told(), ElementsAre(1, 2, 3, 4));
+}
+
+TEST_F(AKegsJournal, tells_whether_the_story_up_to_a_moment_is_still_the_same) {
+  journal.append(gas(10, 30));
+  const auto then = journal.revision(subject(keg));
+  EXPECT_TRUE(journal.same_until(subject(keg), then, minute(10)));
+  journal.append(gas(20, 12));
+  EXPECT_TRUE(journal.same_until(subject(keg), then, minute(19)));
+  EXPECT_FALSE(journal.same_until(subject(keg), then, minute(20)));
+  const auto later = journal.revision(subject(keg));
+  journal.append(gas(15, 12));  // backdated
+  EXPECT_TRUE(journal.same_until(subject(keg), later, minute(14)));
+  EXPECT_FALSE(journal.same_until(subject(keg), later, minute(15)));
+  EXPECT_FALSE(journal.same_until(subject(keg), then, minute(16)));
+  journal.append(gas(30, 12));
+  EXPECT_FALSE(journal.same_until(subject(keg), later, minute(15))) << "a later one hides nothing";
+  EXPECT_TRUE(journal.same_until(subject(other_keg), 0, minute(99)));
+}
+
+TEST_F(AKegsJournal, a_strike_or_a_correction_changes_the_story_where_the_entry_stood) {
+  const Entry first = gas(10, 30);
+  journal.append(first);
+  journal.append(gas(20, 12));
+  auto then = journal.revision(subject(keg));
+  journal.append(corrected_gas(first, 40, 11));  // it happened later, we now know
+  EXPECT_FALSE(journal.same_until(subject(keg), then, minute(10)));
+  EXPECT_TRUE(journal.same_until(subject(keg), then, minute(9)));
+  then = journal.revision(subject(keg));
+  journal.append(maker.make(minute(50), Struck{first.header.id, "typed twice"}));
+  EXPECT_TRUE(journal.same_until(subject(keg), then, minute(9)));
+}
+
 TEST_F(AKegsJournal, keeps_the_stories_of_things_apart) {
   journal.append(gas(1, 30));
   journal.append(maker.make(minute(2), GasOff{other_keg}));

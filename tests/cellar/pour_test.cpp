@@ -230,6 +230,70 @@ TEST(KegLock, ALeakingKegLocksItsLine) {
   EXPECT_TRUE(locked.do_not_serve());
 }
 
+LeakTested leak_test_of(KegId keg, bool found) {
+  LeakTested t;
+  t.keg = keg;
+  t.leak_found = found;
+  if (found) t.where = "lid";
+  return t;
+}
+
+TEST(KegLock, ALeakFoundLocksItsLineUntilATestFindsNone) {
+  PourScene s;
+  s.log(day(22, 1), leak_test_of(s.keg, true));
+  const LineStatus locked = s.line_now(day(22, 2));
+  ASSERT_TRUE(locked.keg_lock);
+  EXPECT_EQ(locked.keg_lock->why.key, MessageKey::keg_lock_leak_found);
+  EXPECT_EQ(locked.state.key, MessageKey::line_keg_locked);
+  ASSERT_TRUE(locked.advice.front().action);
+  EXPECT_EQ(locked.advice.front().action->kind, LeakTested::kind);
+  s.log(day(22, 3), leak_test_of(s.keg, false));
+  EXPECT_FALSE(s.line_now(day(22, 4)).do_not_serve());
+  s.log(day(22, 5), leak_test_of(s.keg, true));
+  EXPECT_TRUE(s.line_now(day(22, 6)).do_not_serve());
+}
+
+// Emptied, mended and shown to hold, the next beer in it may be served.
+TEST(KegLock, ALeakFoundIsOverWithAHoldTestThatHoldsOrAnInspection) {
+  for (const bool inspected : {true, false}) {
+    PourScene s;
+    s.log(day(22), leak_test_of(s.keg, true));
+    s.log(day(22, 1), Emptied{s.keg});
+    s.log(day(22, 1), Cleaned{s.keg, CleaningMethod::caustic, "", {}, {}, {}});
+    ASSERT_TRUE(s.status(s.keg, day(22, 1)).leaks);
+    if (inspected) {
+      Inspected mended{.keg = s.keg};
+      mended.seals_renewed = true;
+      s.log(day(22, 2), mended);
+    } else {
+      s.log(day(22, 2), HoldReading{s.keg, units::gauge_psi(30), {}, units::celsius(15), {}, true});
+      s.log(day(29, 2),
+            HoldReading{s.keg, units::gauge_psi(30), {}, units::celsius(15), {}, false});
+    }
+    EXPECT_FALSE(s.status(s.keg, day(29, 3)).leaks) << inspected;
+    s.fill(s.keg, s.beer, day(29, 4), 18.6, 4);
+    s.gas(s.keg, day(29, 5), 11.5);
+    s.log(day(29, 6), Tapped{s.keg, s.line});
+    EXPECT_FALSE(s.line_now(day(29, 7)).do_not_serve()) << inspected;
+  }
+}
+
+// A keg filled although it failed: what is done about it counts, not the tap alone.
+TEST(KegLock, AFailedHoldTestIsOverWithALaterTestThatFindsNoLeak) {
+  PourScene s;
+  s.log(day(22), Emptied{s.keg});
+  s.log(day(22), Cleaned{s.keg, CleaningMethod::caustic, "", {}, {}, {}});
+  s.log(day(22, 1), HoldReading{s.keg, units::gauge_psi(30), {}, units::celsius(15), {}, true});
+  s.log(day(23, 1), HoldReading{s.keg, units::gauge_psi(20), {}, units::celsius(15), {}, false});
+  s.fill(s.keg, s.beer, day(23, 4), 18.6, 4);
+  s.gas(s.keg, day(23, 5), 11.5);
+  s.log(day(23, 6), Tapped{s.keg, s.line});
+  ASSERT_TRUE(s.line_now(day(23, 7)).do_not_serve());
+  s.log(day(23, 8), leak_test_of(s.keg, false));
+  EXPECT_FALSE(s.line_now(day(23, 9)).do_not_serve());
+  EXPECT_TRUE(s.status(s.keg, day(23, 9)).hold_failed) << "the reading stays what it was";
+}
+
 TEST(KegLock, ARecalledBatchLocksItsLineUntilTheKegIsOff) {
   PourScene s;
   s.log(day(22, 1), BatchRecalled{s.beer, "glass in it"});

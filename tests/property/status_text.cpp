@@ -198,6 +198,7 @@ std::string text_of(const KegStatus& k) {
   out.add("preparation", k.preparation);
   out.add("hold", k.hold_result);
   out.add("hold failed", k.hold_failed);
+  out.add("leaks", k.leaks);
   out.add("readiness", k.readiness);
   out.add("state", k.state);
   out.add("next step", k.next_step);

@@ -158,7 +158,9 @@ void LinePanel::show_head(const cellar::LineStatus& line) {
                         q(line.lock->by)));
   } else if (line.keg_lock) {
     lock_->set(cellar::Severity::danger, tr("DO NOT SERVE"),
-               tr("%1: %2. Clear it or take it off.")
+               (line.keg_lock->leaks
+                    ? tr("%1: %2. Mend it and log a leak test that finds none, or take it off.")
+                    : tr("%1: %2. Clear it or take it off."))
                    .arg(q(line.keg_lock->tag), q(report::say(line.keg_lock->why, speaker))));
   }
 }
@@ -170,7 +172,8 @@ void LinePanel::show_actions(const cellar::LineStatus& line) {
     wanted = {{tr("Release by a check…"), "line_released"},
               {tr("Log the cleaning…"), "line_cleaned"}};
   } else if (line.keg_lock) {
-    wanted = {{tr("Clear the keg…"), "cleared"},
+    wanted = {line.keg_lock->leaks ? std::pair(tr("Leak test…"), "leak_tested")
+                                   : std::pair(tr("Clear the keg…"), "cleared"),
               {tr("Keg change…"), "keg_change"},
               {tr("Lock to clean…"), "line_locked"}};
   } else {
@@ -342,6 +345,12 @@ void LinePanel::open(const QString& kind) {
   if (kind == QLatin1String(tag_action)) return print_tag();
   if (kind == QLatin1String("cleared") && shown->keg_lock) {
     open_task({s(kind), cellar::subject(shown->keg_lock->keg), {}, {}});
+    return;
+  }
+  if (kind == QLatin1String("leak_tested") && shown->keg_lock) {
+    cellar::LeakTested test;
+    test.keg = shown->keg_lock->keg;
+    open_task({s(kind), cellar::subject(*test.keg), cellar::Payload(test), {}});
     return;
   }
   open_task({s(kind), cellar::subject(shown->record.line), {}, {}});
