@@ -246,7 +246,7 @@ Window CarbonationModel::time_to_reach(Co2Volumes target, Duration from) const {
 std::vector<Window> CarbonationModel::times_to_reach(std::span<const Co2Volumes> targets,
                                                      Duration from) const {
   struct Search {  // for one edge of the band to reach one target
-    double Members::Band::*edge;
+    double Members::Band::* edge;
     double wanted;
     std::optional<Duration>* found;
   };

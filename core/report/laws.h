@@ -107,6 +107,9 @@ inline constexpr Law gas_use{
 inline constexpr Law room_air{
     "The gas that escapes over the room’s net volume, as if it were evenly mixed.",
     "physics-gas.md", "Room air", "A trade insurer’s published basis", Certainty::verified};
+inline constexpr Law published_limits{"A figure as it was published, not worked out here.",
+                                      "physics-gas.md", "Room air", "The body that published it",
+                                      Certainty::from_memory};
 inline constexpr Law cleaning_solution{"The label’s strength times the volume.",
                                        "handbook-slate.md", "The slate: what if?",
                                        "The label on the cleaner", Certainty::by_definition};

@@ -4645,6 +4645,14 @@
         <source>Logged: %1</source>
         <translation>Eingetragen: %1</translation>
     </message>
+    <message>
+        <source>Do not serve %1</source>
+        <translation>%1 nicht ausschenken</translation>
+    </message>
+    <message>
+        <source>%1. On a line it locks the line.</source>
+        <translation>%1. An einer Leitung sperrt es die Leitung.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ui::KegPanel</name>
@@ -5241,6 +5249,14 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     <message>
         <source> (%1)</source>
         <translation> (%1)</translation>
+    </message>
+    <message>
+        <source>%1: %2. Mend it and log a leak test that finds none, or take it off.</source>
+        <translation>%1: %2. Abdichten und eine Lecksuche ohne Befund eintragen, oder abnehmen.</translation>
+    </message>
+    <message>
+        <source>Leak test…</source>
+        <translation>Lecksuche …</translation>
     </message>
 </context>
 <context>
@@ -5981,10 +5997,6 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
 <context>
     <name>ullage::ui::PlaceSafetyCard</name>
     <message>
-        <source>%1 %</source>
-        <translation>%1 %</translation>
-    </message>
-    <message>
         <source>over a working day</source>
         <translation>über einen Arbeitstag</translation>
     </message>
@@ -6171,6 +6183,18 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     <message>
         <source>. It would rise above this</source>
         <translation>. Es stiege darüber</translation>
+    </message>
+    <message>
+        <source>If all escapes</source>
+        <translation>Wenn alles entweicht</translation>
+    </message>
+    <message>
+        <source>%1 carbon dioxide, if evenly mixed</source>
+        <translation>%1 Kohlendioxid, falls gleichmäßig verteilt</translation>
+    </message>
+    <message>
+        <source>Oxygen then</source>
+        <translation>Sauerstoff dann</translation>
     </message>
 </context>
 <context>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/dialogs/keg_change.h"
 
+#include "core/cellar/cellar_status.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
@@ -98,16 +99,24 @@ void KegChange::on_line() {
                                                 : QString())
                     : tr("nothing"));
   off_state_->setEnabled(keg != nullptr);
-  warning().setVisible(line && line->lock);
-  if (line && line->lock) {
-    warning().set(
-        cellar::Severity::danger, tr("Do not serve from %1").arg(q(line->record.name)),
-        tr("%1 in it since %2, %3. Release it by a check before anything is poured.")
-            .arg(q(line->lock->agent), q(report::say_time(line->lock->since, context().speaker())),
-                 q(line->lock->by)));
-  }
   if (line && line->record.regulator) regulator_->set_value(line->record.regulator);
   tell();
+}
+
+// A locked line, or a keg that would lock it.
+void KegChange::warn(const cellar::LineStatus* line, const cellar::KegStatus* on) {
+  const report::Speaker speaker = context().speaker();
+  const std::optional<cellar::Message> why = on ? cellar::why_not_served(*on) : std::nullopt;
+  warning().setVisible((line && line->lock) || why);
+  if (line && line->lock) {
+    warning().set(cellar::Severity::danger, tr("Do not serve from %1").arg(q(line->record.name)),
+                  tr("%1 in it since %2, %3. Release it by a check before anything is poured.")
+                      .arg(q(line->lock->agent), q(report::say_time(line->lock->since, speaker)),
+                           q(line->lock->by)));
+  } else if (why) {
+    warning().set(cellar::Severity::danger, tr("Do not serve %1").arg(q(on->record.tag)),
+                  tr("%1. On a line it locks the line.").arg(q(report::say(*why, speaker))));
+  }
 }
 
 void KegChange::on_keg() {
@@ -126,6 +135,7 @@ void KegChange::tell() {
   const std::optional<cellar::KegId> off_id = coming_off();
   const cellar::KegStatus* off = off_id ? status->find(*off_id) : nullptr;
   forget_refusal();
+  warn(line, on);
   if (!line || !on) {
     words_->clear();
     return;

@@ -34,6 +34,7 @@ class KegChange final : public ChangeDialog {
   void on_line();
   void on_keg();
   void tell();
+  void warn(const cellar::LineStatus*, const cellar::KegStatus* on);
   [[nodiscard]] std::optional<cellar::KegId> coming_off() const;
 
   LinePicker* line_ = nullptr;

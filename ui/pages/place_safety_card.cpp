@@ -5,9 +5,9 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <algorithm>
-#include <cmath>
+#include <memory>
 
-#include "core/units/paper_text.h"
+#include "core/report/room_grounds.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
@@ -18,26 +18,7 @@
 namespace ullage::ui {
 namespace {
 
-using Facts = std::vector<std::pair<QString, QString>>;
 constexpr double sensor_high_from = 0.6;  // m: no longer low
-
-// Two figures: nothing here is known better.
-QString share_words(units::MoleFraction share, const units::Printer& print) {
-  const double percent = share.count() * 100;
-  const int decimals = percent >= 9.95 ? 0 : percent >= 0.995 ? 1 : 2;
-  return PlaceSafetyCard::tr("%1 %").arg(q(print.number(percent, decimals)));
-}
-
-// A published figure as it was published: 0.5 %, 19.5 %.
-QString published_words(units::MoleFraction share, const units::Printer& print) {
-  const double percent = share.count() * 100;
-  int decimals = 0;
-  for (double scaled = percent; decimals < 2 && std::abs(scaled - std::round(scaled)) > 1e-6;
-       scaled *= 10) {
-    ++decimals;
-  }
-  return PlaceSafetyCard::tr("%1 %").arg(q(print.number(percent, decimals)));
-}
 
 QString limit_kind(physics::LimitKind kind) {
   using physics::LimitKind;
@@ -116,10 +97,6 @@ PlaceSafetyCard::PlaceSafetyCard(const Context& context, QWidget* parent)
           [this, about] { context_.navigator.open_task({"logger_import", about(), {}, {}}); });
 }
 
-QString PlaceSafetyCard::room_words(units::Volume v) const {
-  return q(units::print_room(v, context_.printer()));
-}
-
 QString PlaceSafetyCard::bottle_words(const report::Speaker& speaker) const {
   QStringList words;
   for (const cellar::BottleInRoom& b : place_.bottles) {
@@ -172,7 +149,6 @@ void PlaceSafetyCard::show_place(cellar::PlaceSafety place,
 }
 
 void PlaceSafetyCard::show_air(const report::Speaker& speaker) {
-  const units::Printer& print = speaker.printer;
   const auto& air = place_.outcome;
   air_->setVisible(!place_.bottles.empty());
   if (air) {
@@ -180,14 +156,14 @@ void PlaceSafetyCard::show_air(const report::Speaker& speaker) {
               air->more_than_the_room
                   ? tr("The gas in here could fill the whole room")
                   : tr("If all of it escapes: %1 carbon dioxide, if evenly mixed")
-                        .arg(share_words(air->co2, print)),
+                        .arg(q(report::say_share(air->co2, speaker))),
               tr("Low spots far higher. %1")
                   .arg(place_.holds_nitrogen
                            ? tr("Oxygen would fall from 20.9 % to %1; nitrogen gives no warning "
                                 "at all.")
-                                 .arg(share_words(air->oxygen, print))
+                                 .arg(q(report::say_share(air->oxygen, speaker)))
                            : tr("Oxygen would fall from 20.9 % to %1.")
-                                 .arg(share_words(air->oxygen, print))));
+                                 .arg(q(report::say_share(air->oxygen, speaker)))));
   } else if (!place_.bottles.empty()) {
     air_->set(cellar::Severity::warning, tr("Can’t tell what would be in the air"),
               place_.place.name.empty()
@@ -195,32 +171,54 @@ void PlaceSafetyCard::show_air(const report::Speaker& speaker) {
                   : tr("State the room’s net volume, without kegs and stock, and the bottles’ "
                        "content."));
   }
-  Facts facts;
-  facts.emplace_back(tr("Bottles"), bottle_words(speaker));
+  show_facts(speaker);
+}
+
+void PlaceSafetyCard::show_facts(const report::Speaker& speaker) {
+  const auto& air = place_.outcome;
+  const auto kept = std::make_shared<const cellar::PlaceSafety>(place_);
+  std::vector<ListedFact> facts;
+  const auto fact = [&](const QString& name, const QString& value,
+                        report::RoomReasons why = nullptr) {
+    std::function<report::Grounds()> reasons;
+    if (why) reasons = [kept, speaker, why] { return why(*kept, speaker); };
+    facts.push_back({name, value, std::move(reasons)});
+  };
+  fact(tr("Bottles"), bottle_words(speaker));
   if (place_.place.net_air_volume)
-    facts.emplace_back(tr("Net volume"), room_words(*place_.place.net_air_volume));
+    fact(tr("Net volume"), q(report::say_room(*place_.place.net_air_volume, speaker)));
+  if (air) {
+    fact(tr("If all escapes"),
+         tr("%1 carbon dioxide, if evenly mixed").arg(q(report::say_share(air->co2, speaker))),
+         &report::room_co2_grounds);
+    fact(tr("Oxygen then"), q(report::say_share(air->oxygen, speaker)),
+         &report::room_oxygen_grounds);
+  }
   if (place_.room_for_three_percent) {
-    facts.emplace_back(tr("For 3 % at most"), tr("%1 would be wanted (a German insurer’s rule)")
-                                                  .arg(room_words(*place_.room_for_three_percent)));
+    fact(tr("For 3 % at most"),
+         tr("%1 would be wanted (a German insurer’s rule)")
+             .arg(q(report::say_room(*place_.room_for_three_percent, speaker))),
+         &report::room_wanted_grounds);
   }
   if (air && !air->more_than_the_room) {
-    facts.emplace_back(tr("If air can leave"),
-                       tr("%1 carbon dioxide, when mixed air leaves as the gas comes")
-                           .arg(share_words(air->co2_flowing, print)));
+    fact(tr("If air can leave"),
+         tr("%1 carbon dioxide, when mixed air leaves as the gas comes")
+             .arg(q(report::say_share(air->co2_flowing, speaker))),
+         &report::room_flowing_grounds);
   }
   if (place_.place.air_changes_per_hour) {
-    facts.emplace_back(
-        tr("Air changes"),
-        tr("%1 an hour").arg(q(print.number(*place_.place.air_changes_per_hour, 1))));
+    fact(tr("Air changes"),
+         tr("%1 an hour").arg(q(speaker.printer.number(*place_.place.air_changes_per_hour, 1))));
   }
   if (place_.leak_settles_at) {
-    facts.emplace_back(tr("The loss logged now"),
-                       tr("settles at %1 ppm, if evenly mixed")
-                           .arg(std::lround(place_.leak_settles_at->count() * 1e6)));
+    fact(tr("The loss logged now"),
+         tr("settles at %1 ppm, if evenly mixed")
+             .arg(std::lround(place_.leak_settles_at->count() * 1e6)),
+         &report::room_leak_grounds);
   }
   if (place_.place.below_ground.value_or(false))
-    facts.emplace_back(tr("Below ground"), tr("yes: some codes ask for detection at any amount"));
-  if (!place_.place.name.empty()) facts.emplace_back(tr("Alarm"), alarm_words(speaker));
+    fact(tr("Below ground"), tr("yes: some codes ask for detection at any amount"));
+  if (!place_.place.name.empty()) fact(tr("Alarm"), alarm_words(speaker));
   facts_->show_facts(facts);
 }
 
@@ -228,7 +226,8 @@ void PlaceSafetyCard::show_limits(const report::Speaker& speaker,
                                   const std::optional<std::string>& country) {
   limits_part_->setVisible(place_.outcome.has_value());
   if (!place_.outcome) return;
-  Facts rows;
+  std::vector<ListedFact> rows;
+  const auto kept = std::make_shared<const cellar::PlaceSafety>(place_);
   for (const physics::ExposureLimit& l : cellar::limits_for(country)) {
     QString words = QString::fromUtf8(l.country.data(), static_cast<qsizetype>(l.country.size())) +
                     QStringLiteral(": ") +
@@ -249,7 +248,9 @@ void PlaceSafetyCard::show_limits(const report::Speaker& speaker,
       words += l.kind == physics::LimitKind::oxygen_below ? tr(". It would fall below this")
                                                           : tr(". It would rise above this");
     }
-    rows.emplace_back(published_words(l.value, speaker.printer), words);
+    // The figure stands first and what it is of beside it; the words open the reasons.
+    rows.push_back({q(report::say_published_share(l.value, speaker)), words,
+                    [kept, speaker, l] { return report::limit_grounds(l, *kept, speaker); }});
   }
   limits_->show_facts(rows);
 }

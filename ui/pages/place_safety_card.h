@@ -26,8 +26,8 @@ class PlaceSafetyCard : public QWidget {
 
  private:
   void show_air(const report::Speaker&);
+  void show_facts(const report::Speaker&);
   void show_limits(const report::Speaker&, const std::optional<std::string>& country);
-  [[nodiscard]] QString room_words(units::Volume) const;
   [[nodiscard]] QString bottle_words(const report::Speaker&) const;
   [[nodiscard]] QString alarm_words(const report::Speaker&) const;
 
