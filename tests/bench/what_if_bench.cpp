@@ -34,15 +34,19 @@
 namespace ullage::bench {
 namespace {
 
-using namespace testing;
+using testing::FakeFacade;
+using testing::OwnPreferences;
+using testing::PourScene;
+using testing::QueuedPrompts;
+using testing::RecordingNavigator;
 
-CellarStatus twenty_four_lines() {
+cellar::CellarStatus twenty_four_lines() {
   PourScene s;
   for (int i = 2; i <= 24; ++i) {
-    const KegId keg = s.Scenario::keg("K" + std::to_string(i), s.box);
+    const cellar::KegId keg = s.Scenario::keg("K" + std::to_string(i), s.box);
     s.put_on(keg, s.register_line("Line " + std::to_string(i), s.figures), s.figures);
   }
-  return s.cellar(day(22));
+  return s.cellar(testing::day(22));
 }
 
 class PaintCount final : public QObject {
@@ -101,11 +105,12 @@ class Drag {
 
 void outlook_alone(benchmark::State& state) {
   const PourScene s;
-  const PourSetting now = s.pour_now().setting;
+  const cellar::PourSetting now = s.pour_now().setting;
   double feet = 5;
   for (auto _ : state) {
     feet = feet > 10 ? 5 : feet + 0.1;
-    benchmark::DoNotOptimize(pour_outlook(with(now, {.length = units::feet(feet)})));
+    benchmark::DoNotOptimize(
+        cellar::pour_outlook(cellar::with(now, {.length = units::feet(feet)})));
   }
 }
 BENCHMARK(outlook_alone);

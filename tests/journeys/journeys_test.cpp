@@ -9,6 +9,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
+#include <algorithm>
 #include <memory>
 
 #include "tests/journeys/demo_journey.h"
@@ -20,7 +21,9 @@
 #include "ui/dialogs/transfer_form.h"
 #include "ui/dialogs/transfer_step.h"
 #include "ui/models/log_table.h"
+#include "ui/pages/lines_page.h"
 #include "ui/pages/log_page.h"
+#include "ui/widgets/banner.h"
 #include "ui/widgets/quantity_edits.h"
 #include "ui/widgets/tag_list_edit.h"
 
@@ -135,6 +138,84 @@ TEST_F(Journey, ALockIsEndedOnlyByAPassedCheck) {
   EXPECT_TRUE(form.log()) << form.refusal().toStdString();
   EXPECT_FALSE(line("Line 2").lock);
   EXPECT_FALSE(keg("P01").lock);
+}
+
+// What a form warns of, by the headlines on show.
+QString warned_by(const QWidget& form) {
+  QStringList said;
+  for (const auto* banner : form.findChildren<ui::Banner*>())
+    if (banner->isVisible()) said << banner->headline();
+  return said.join(QLatin1Char('|'));
+}
+
+TEST_F(Journey, ALockedLineIsNotServedFromBeforeItsRelease) {
+  const cellar::LineId locked = line("Line 2").record.line;
+  ASSERT_TRUE(line("Line 2").do_not_serve());
+  // Somebody would serve from it all the same: the form says what is in it, and the
+  // page offers no pour.
+  {
+    ui::KegChange serve(context(), locked, keg("K04").record.keg);
+    serve.show();
+    EXPECT_TRUE(warned_by(serve).contains(QStringLiteral("Do not serve from Line 2")))
+        << warned_by(serve).toStdString();
+    prompts_.confirmations.push_back(true);
+    serve.reject();
+  }
+  window_->show_page(ui::PageId::lines);
+  auto* page = window_->findChild<ui::LinesPage*>();
+  page->show_line(locked);
+  const auto offered = [&](const char* name) {
+    const auto buttons = page->findChildren<QPushButton*>(QLatin1String(name));
+    return std::any_of(buttons.begin(), buttons.end(),
+                       [](const QPushButton* b) { return b->isVisible(); });
+  };
+  EXPECT_FALSE(offered("timed_pour"));
+  EXPECT_TRUE(offered("line_released"));
+  EXPECT_TRUE(warned_by(*page).contains(QStringLiteral("DO NOT SERVE")));
+
+  ui::EntryForm release(context(), {"line_released", cellar::subject(locked), {}, {}});
+  release.show();
+  type(release, "checked_by", QStringLiteral("JB"));
+  release.findChild<QCheckBox*>(QStringLiteral("passed"))->setChecked(true);
+  ASSERT_TRUE(release.log()) << release.refusal().toStdString();
+  EXPECT_FALSE(line("Line 2").do_not_serve());
+  ui::KegChange serve(context(), locked, keg("K04").record.keg);
+  serve.show();
+  EXPECT_FALSE(warned_by(serve).contains(QStringLiteral("Do not serve")));
+  EXPECT_TRUE(serve.log());
+  EXPECT_EQ(line("Line 2").keg, keg("K04").record.keg);
+}
+
+TEST_F(Journey, ALeakingKegIsNotServedBeforeATestFindsNone) {
+  const auto test = [this](bool found) {
+    cellar::LeakTested t;
+    t.keg = keg("K04").record.keg;
+    t.leak_found = found;
+    if (found) t.where = "lid";
+    cellar::Act act;
+    act.by = "JB";
+    act.drafts.push_back({cellar::Payload(t), cellar_->now(), {}, {}});
+    ASSERT_TRUE(cellar_->log(act));
+  };
+  test(true);
+  {
+    ui::KegChange serve(context(), line("Line 1").record.line, keg("K04").record.keg);
+    serve.show();
+    EXPECT_TRUE(warned_by(serve).contains(QStringLiteral("Do not serve K04")))
+        << warned_by(serve).toStdString();
+    EXPECT_TRUE(serve.log());  // it happened: it is logged, and locks the line
+  }
+  ASSERT_TRUE(line("Line 1").keg_lock);
+  EXPECT_TRUE(line("Line 1").keg_lock->leaks);
+  window_->show_page(ui::PageId::lines);
+  auto* page = window_->findChild<ui::LinesPage*>();
+  page->show_line(line("Line 1").record.line);
+  EXPECT_TRUE(warned_by(*page).contains(QStringLiteral("DO NOT SERVE")));
+  const auto buttons = page->findChildren<QPushButton*>(QStringLiteral("leak_tested"));
+  EXPECT_TRUE(std::any_of(buttons.begin(), buttons.end(),
+                          [](const QPushButton* b) { return b->isVisible(); }));
+  test(false);
+  EXPECT_FALSE(line("Line 1").do_not_serve());
 }
 
 TEST_F(Journey, NonsenseIsRefusedAtItsFieldAndKept) {

@@ -266,6 +266,22 @@ TEST_F(GasPages, SafetyTellsTheAirAndNeverAnAllClear) {
   EXPECT_FALSE(words.contains(QStringLiteral("safe to"), Qt::CaseInsensitive));
 }
 
+TEST_F(GasPages, EveryWorkedOutNumberOfTheSafetyPageOpensItsReasons) {
+  const auto page = open<ui::SafetyPage>();
+  int with_reasons = 0;
+  for (const ui::Figure* figure : page->findChildren<ui::Figure*>()) {
+    if (figure->isHidden()) continue;
+    const report::Grounds grounds = figure->grounds();
+    EXPECT_FALSE(grounds.empty()) << figure->text().toStdString();
+    EXPECT_FALSE(grounds.equation.empty()) << figure->text().toStdString();
+    ++with_reasons;
+  }
+  EXPECT_GE(with_reasons, 6);
+  auto* facts = page->findChild<ui::FactList*>();
+  for (const char* name : {"If all escapes", "Oxygen then", "For 3 % at most", "If air can leave"})
+    EXPECT_NE(facts->figure(QString::fromUtf8(name)), nullptr) << name;
+}
+
 TEST_F(GasPages, LimitsFollowTheCountry) {
   cellar::CellarStatus status = gas_cellar();
   status.cellar = cellar::CellarDescribed{};

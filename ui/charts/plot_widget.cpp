@@ -63,7 +63,8 @@ void PlotWidget::redraw() {
   plot_->setBufferDevicePixelRatio(devicePixelRatioF());
   plot_->setBackground(QBrush(theme_of(this).*ground_));
   draw_plot();
-  plot_->replot();
+  // Painted with what else changes, once.
+  plot_->replot(QCustomPlot::rpQueuedRefresh);
 }
 
 void PlotWidget::dress_axes(const units::NumberStyle& style) {

@@ -3,6 +3,7 @@
 
 #include <QAbstractButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/context.h"
 #include "ui/pages/keg_tasks.h"
@@ -51,6 +52,15 @@ class AdviceCard final : public QWidget {
     because_->set_lines(lines);
   }
 
+  void show_nothing() {
+    if (isHidden()) return;
+    task_.reset();
+    shown_action_.clear();
+    banner_->clear_actions();
+    banner_->set(cellar::Severity::info, {});
+    because_->set_lines({});
+  }
+
  private:
   AdviceList* list_;
   Banner* banner_;
@@ -68,9 +78,20 @@ AdviceList::AdviceList(QWidget* parent) : QWidget(parent), cards_(new QVBoxLayou
 
 void AdviceList::show_advice(const std::vector<cellar::Advice>& advice,
                              const report::Speaker& speaker) {
-  const auto cards = keep_count<AdviceCard>(*cards_, static_cast<qsizetype>(advice.size()),
+  // Cards that are not wanted now are kept: advice comes and goes as a what-if is
+  // dragged, and making one takes longer than all the rest of the frame.
+  const auto wanted = static_cast<qsizetype>(advice.size());
+  const auto cards = keep_count<AdviceCard>(*cards_, std::max<qsizetype>(wanted, cards_->count()),
                                             [this] { return new AdviceCard(this); });
-  for (std::size_t i = 0; i < advice.size(); ++i) cards[i]->show_advice(advice[i], speaker);
+  for (std::size_t i = 0; i < cards.size(); ++i) {
+    const bool used = i < advice.size();
+    if (used) {
+      cards[i]->show_advice(advice[i], speaker);
+    } else {
+      cards[i]->show_nothing();
+    }
+    cards[i]->setVisible(used);
+  }
   setVisible(!advice.empty());
 }
 

@@ -42,13 +42,16 @@ Figure::Figure(TextRole role, Ink ink, QWidget* parent) : QAbstractButton(parent
 }
 
 void Figure::show_number(const QString& name, const QString& text, Reasons reasons) {
+  const bool as_before = text == this->text() && static_cast<bool>(reasons) == has_reasons();
   reasons_ = std::move(reasons);
-  const bool has_reasons = static_cast<bool>(reasons_);
-  setFocusPolicy(has_reasons ? Qt::StrongFocus : Qt::NoFocus);
-  setCursor(has_reasons ? Qt::PointingHandCursor : Qt::ArrowCursor);
-  setText(text);
   setAccessibleName(name.isEmpty() ? text : name + QStringLiteral(": ") + text);
-  setAccessibleDescription(has_reasons ? tr("Opens the reasons for this number") : QString());
+  // A drag tells ten numbers anew where three change: only those are laid out.
+  if (as_before) return;
+  const bool opens = has_reasons();
+  setFocusPolicy(opens ? Qt::StrongFocus : Qt::NoFocus);
+  setCursor(opens ? Qt::PointingHandCursor : Qt::ArrowCursor);
+  setText(text);
+  setAccessibleDescription(opens ? tr("Opens the reasons for this number") : QString());
   updateGeometry();
   update();
 }

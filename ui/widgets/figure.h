@@ -27,6 +27,7 @@ class Figure final : public QAbstractButton {
 
   // `name` is what the number is of, for a screen reader and the pop-up's title.
   void show_number(const QString& name, const QString& text, Reasons reasons);
+  [[nodiscard]] bool has_reasons() const { return static_cast<bool>(reasons_); }
   [[nodiscard]] report::Grounds grounds() const;
   void open_reasons();
   void set_ink(Ink);
