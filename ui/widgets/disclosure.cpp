@@ -35,6 +35,8 @@ void Disclosure::set_about(const QString& about) {
   toggle_->setAccessibleName(about.isEmpty() ? word_ : word_ + QStringLiteral(": ") + about);
 }
 
+void Disclosure::set_open(bool open) { toggle_->setChecked(open); }
+
 void Disclosure::set_lines(const QStringList& lines) {
   const std::vector<InkLabel*> labels = keep_count<InkLabel>(*lines_, lines.size(), [this] {
     auto* label = new InkLabel({}, TextRole::small, Ink::secondary, inside_);

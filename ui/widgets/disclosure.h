@@ -18,6 +18,8 @@ class Disclosure : public QWidget {
   // Lines in small type; the disclosure hides itself when there are none.
   void set_lines(const QStringList&);
   void set_about(const QString&);
+  void set_open(bool);
+  [[nodiscard]] bool is_open() const { return toggle_->isChecked(); }
 
  signals:
   void opened(bool open);
