@@ -5724,8 +5724,8 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <translation>All das steht schon im Buch.</translation>
     </message>
     <message>
-        <source> %1 are in the log already.</source>
-        <translation> %1 stehen schon im Buch.</translation>
+        <source> Left out as logged already: %1.</source>
+        <translation> Ausgelassen, weil schon eingetragen: %1.</translation>
     </message>
 </context>
 <context>

@@ -178,7 +178,8 @@ TEST_F(CleaningJourney, TheDayIsPlannedLockedTickedReleasedAndPrinted) {
 // this one.
 TEST_F(CleaningJourney, ALineThatStandsLockedIsTickedOnTheListWithSinceWhenAndByWhom) {
   const auto status = cellar_->status();
-  const auto locked = std::ranges::find_if(status->lines, [](const auto& l) { return l.lock; });
+  const auto locked =
+      std::ranges::find_if(status->lines, [](const auto& l) { return l.lock.has_value(); });
   ASSERT_NE(locked, status->lines.end());
   const cellar::SubjectRef about = cellar::subject(locked->record.line);
   const auto today = cellar_->calendar().date_of(cellar_->now());

@@ -177,14 +177,14 @@ TEST_F(EntryForms, WhatIsFoldedOpensForWhatIsMissingOrWrong) {
   EntryFields preset(context, keg_of(cellar::KegKind::keg_50));
   show(preset);
   EXPECT_FALSE(field(preset, "nominal_m3")->isVisible());
-  qobject_cast<VolumeEdit*>(field(preset, "nominal_m3"))->set_text("lots");
+  dynamic_cast<VolumeEdit*>(field(preset, "nominal_m3"))->set_text("lots");
   EXPECT_TRUE(preset.show_faults());
   EXPECT_TRUE(field(preset, "nominal_m3")->isVisible());
 }
 
 TEST_F(EntryForms, APickerRegistersWhatItLacksAndPicksIt) {
   EntryForm form(context, {"moved", cellar::subject(keg), {}, {}});
-  auto* place = qobject_cast<PlacePicker*>(field(form, "place"));
+  auto* place = dynamic_cast<PlacePicker*>(field(form, "place"));
   ASSERT_NE(place, nullptr);
   const int add = place->combo()->findText("New place", Qt::MatchStartsWith);
   ASSERT_GE(add, 0);

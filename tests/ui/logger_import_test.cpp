@@ -144,10 +144,12 @@ TEST_F(LoggerImportDialog, HostileFilesWriteNothing) {
     EXPECT_FALSE(form.log()) << what;
   }
   EXPECT_TRUE(facade_.logged().empty());
-  form.read_file(file(good + "2026-11-20 10:15,\xC3\x28\n2026-11-20 10:30,hot\n2026-11-20 10:4"));
-  EXPECT_EQ(form.act().drafts.size(), 1u);
+  form.read_file(file(good +
+                      "2026-11-20 10:10,7.1\n2026-11-20 10:15,\xC3\x28\n2026-11-20 10:20,4.4\n"
+                      "2026-11-20 10:30,hot\n2026-11-20 10:35,9.0\n2026-11-20 10:4"));
+  EXPECT_EQ(form.act().drafts.size(), 4u);
   const QString bad = form.findChild<QPlainTextEdit*>(QStringLiteral("bad_lines"))->toPlainText();
-  for (const char* line : {"Line 3", "Line 4", "Line 5"}) {
+  for (const char* line : {"Line 4", "Line 6", "Line 8"}) {
     EXPECT_TRUE(bad.contains(QLatin1String(line))) << line << ": " << bad.toStdString();
   }
   EXPECT_TRUE(facade_.logged().empty()) << "nothing before it is accepted";
@@ -170,7 +172,7 @@ TEST_F(LoggerImportDialog, WhatIsInTheLogAlreadyIsNotLoggedTwice) {
   form.read_file(
       file("time,temp °C\n2026-11-20 10:15,7.1\n2026-11-20 10:30,9.9\n2026-11-20 10:30,9.9\n"));
   ASSERT_EQ(form.act().drafts.size(), 1u);
-  EXPECT_TRUE(form.in_words().contains(QStringLiteral("1 are in the log already")));
+  EXPECT_TRUE(form.in_words().contains(QStringLiteral("logged already: 1.")));
 }
 
 TEST_F(LoggerImportDialog, ReadingsOfTheFutureAreLeftOutAndSaid) {

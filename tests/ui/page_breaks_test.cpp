@@ -24,7 +24,8 @@ QString printed_back(const QString& program, const QStringList& arguments) {
   process.start(program, arguments);
   EXPECT_TRUE(process.waitForFinished(60000)) << program.toStdString();
   return QString::fromUtf8(process.readAllStandardOutput())
-      .normalized(QString::NormalizationForm_KC);
+      .normalized(QString::NormalizationForm_KC)
+      .remove(QLatin1Char('\f'));
 }
 
 // `steps` steps of `things` lines each; the last step is longer than a page.

@@ -10,6 +10,9 @@
 #include <QStringList>
 #include <QTest>
 
+#include "ui/theme/theme.h"
+#include "ui/theme/theme_switch.h"
+
 namespace ullage::testing {
 namespace {
 
@@ -30,6 +33,7 @@ class CountedPlot final : public ui::PlotWidget {
 };
 
 TEST(Plot, WithoutRoomIsNotDrawn) {
+  ui::dress(*qApp, ui::light_theme());
   plot_messages.clear();
   const QtMessageHandler before = qInstallMessageHandler(keep_message);
   QWidget window;

@@ -349,7 +349,8 @@ QString LoggerImport::in_words() const {
   if (future_ > 0)
     words += tr(" %1 lie in the future and are left out: is the logger’s clock right?")
                  .arg(static_cast<qulonglong>(future_));
-  if (known_ > 0) words += tr(" %1 are in the log already.").arg(static_cast<qulonglong>(known_));
+  if (known_ > 0)
+    words += tr(" Left out as logged already: %1.").arg(static_cast<qulonglong>(known_));
   if (skipped_ > 0)
     words +=
         tr(" %1 fall in the hour that the clocks skip.").arg(static_cast<qulonglong>(skipped_));
