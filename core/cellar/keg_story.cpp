@@ -110,16 +110,16 @@ void KegStory::list_preparation() {
   list("sanitised", sanitised_);
   list("inspected", inspected_);
   list("purged", purged_);
+  for (const Entry* purge : purges_) {
+    if (purged_ && purge->header.id != purged_->entry)
+      out_.preparation.back().goes_on_from.push_back(purge->header.id);
+  }
   list("leak_tested", leak_tested_);
 }
 
 void KegStory::resolve_contents() {
   if (!out_.filling || !out_.filling->batch) return;
   const BatchId id = *out_.filling->batch;
-  for (const Entry* purge : purges_) {
-    if (purged_ && purge->header.id != purged_->entry)
-      out_.preparation.back().goes_on_from.push_back(purge->header.id);
-  }
   const auto batch = lookup_.find(id);
   if (!batch) return;
   const auto beer = lookup_.find(batch->beer);

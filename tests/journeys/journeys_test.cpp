@@ -169,8 +169,8 @@ TEST_F(Journey, ALockedLineIsNotServedFromBeforeItsRelease) {
     return std::any_of(buttons.begin(), buttons.end(),
                        [](const QPushButton* b) { return b->isVisible(); });
   };
+  EXPECT_TRUE(QTest::qWaitFor([&] { return offered("line_released"); }));
   EXPECT_FALSE(offered("timed_pour"));
-  EXPECT_TRUE(offered("line_released"));
   EXPECT_TRUE(warned_by(*page).contains(QStringLiteral("DO NOT SERVE")));
 
   ui::EntryForm release(context(), {"line_released", cellar::subject(locked), {}, {}});

@@ -223,6 +223,7 @@ TEST(AskingBox, EnterTakesTheWayThatHasTheFocus) {
   box.add_way("Leave", ButtonRole::primary);
   box.add_cancel();
   QTimer::singleShot(0, &box, [&box] {
+    EXPECT_TRUE(QTest::qWaitForWindowActive(&box));
     for (QPushButton* button : box.findChildren<QPushButton*>()) {
       if (button->text() == "Cancel") button->setFocus();
     }

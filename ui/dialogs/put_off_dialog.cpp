@@ -66,10 +66,11 @@ void PutOffDialog::build() {
   consequence_->setObjectName(QStringLiteral("consequence"));
   consequence_->setWordWrap(true);
   consequence_->setMinimumHeight(48);
-  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
+  auto* buttons = new QDialogButtonBox;
   QPushButton* move = buttons->addButton(tr("&Move it"), QDialogButtonBox::AcceptRole);
   move->setObjectName(QStringLiteral("move_it"));
   make_default(move);
+  buttons->addButton(QDialogButtonBox::Cancel);
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(space::xl, space::l, space::xl, space::l);
   all->setSpacing(space::m);

@@ -129,7 +129,7 @@ void KegsBar::build_tools() {
 void KegsBar::build_stock() {
   stock_row_->setObjectName("stock_row");
   auto* row = new QHBoxLayout(stock_row_);
-  row->setContentsMargins(0, space::xs, 0, space::xs);
+  row->setContentsMargins(0, 0, 0, 0);
   row->setSpacing(space::m);
   uncounted_ = new InkLabel({}, TextRole::body, Ink::text, stock_row_);
   uncounted_->setWordWrap(true);
@@ -170,6 +170,9 @@ void KegsBar::set_order(KegOrder order) {
 }
 
 void KegsBar::set_compact(bool on) {
+  // Sixty rows need the room.
+  layout()->setContentsMargins(space::xl, on ? space::s : space::l, space::l,
+                               on ? 0 : space::xs);
   const QSignalBlocker quiet(density_);
   density_->setChecked(on);
   density_->setAccessibleName(tr("Compact rows"));

@@ -64,7 +64,8 @@ void EntityPicker::set_add(const QString& text) {
 void EntityPicker::choose(std::optional<cellar::Uuid> uuid) {
   typed_fault_.clear();
   refusal_.clear();
-  chosen_ = uuid;
+  // A field that nobody filled holds the id of nothing.
+  chosen_ = uuid == cellar::Uuid{} ? std::nullopt : uuid;
   reload();
   emit changed();
 }
