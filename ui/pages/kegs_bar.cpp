@@ -171,8 +171,7 @@ void KegsBar::set_order(KegOrder order) {
 
 void KegsBar::set_compact(bool on) {
   // Sixty rows need the room.
-  layout()->setContentsMargins(space::xl, on ? space::s : space::l, space::l,
-                               on ? 0 : space::xs);
+  layout()->setContentsMargins(space::xl, on ? space::s : space::l, space::l, on ? 0 : space::xs);
   const QSignalBlocker quiet(density_);
   density_->setChecked(on);
   density_->setAccessibleName(tr("Compact rows"));
