@@ -61,14 +61,18 @@ TEST_F(PaperDialogs, EveryLogHasPagesAndSavesAsPdf) {
   }
 }
 
+auto csv_in(const QString& path) {
+  QFile in(path);
+  EXPECT_TRUE(in.open(QIODevice::ReadOnly));
+  const QByteArray bytes = in.readAll();
+  return report::read_csv({bytes.constData(), static_cast<std::size_t>(bytes.size())});
+}
+
 TEST_F(PaperDialogs, ATableSavesAsCsvThatReadsBack) {
   ui::LogPreview preview(context, ui::LogPaper::kegs);
   const QString path = folder.filePath(QStringLiteral("kegs.csv"));
   ASSERT_TRUE(preview.save_csv(path));
-  QFile in(path);
-  ASSERT_TRUE(in.open(QIODevice::ReadOnly));
-  const QByteArray bytes = in.readAll();
-  const auto read = report::read_csv({bytes.constData(), static_cast<std::size_t>(bytes.size())});
+  const auto read = csv_in(path);
   ASSERT_TRUE(read);
   EXPECT_EQ(read->lines.size(), preview.sheet().rows.size());
   EXPECT_FALSE(preview.save_csv(folder.filePath(QStringLiteral("no/such/place.csv"))));
@@ -86,10 +90,7 @@ TEST_F(PaperDialogs, WhatIsDueSavesAsCsvUpToTheDayChosen) {
   ASSERT_FALSE(preview.sheet().rows.empty());
   const QString path = folder.filePath(QStringLiteral("due.csv"));
   ASSERT_TRUE(preview.save_csv(path));
-  QFile in(path);
-  ASSERT_TRUE(in.open(QIODevice::ReadOnly));
-  const QByteArray bytes = in.readAll();
-  const auto read = report::read_csv({bytes.constData(), static_cast<std::size_t>(bytes.size())});
+  const auto read = csv_in(path);
   ASSERT_TRUE(read);
   EXPECT_EQ(read->header.fields.at(0), "due");
   EXPECT_EQ(read->lines.size(), preview.sheet().rows.size());
