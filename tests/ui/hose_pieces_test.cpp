@@ -41,6 +41,7 @@ class HoseForm : public ::testing::Test {
     return piece;
   }
   void open() {
+    form_.reset();  // before the cellar it speaks of
     cellar_ = std::make_unique<FakeFacade>(scene_.cellar(day(22)));
     context_ = std::make_unique<ui::Context>(
         ui::Context{*cellar_, own_.preferences, prompts_, navigator_});
