@@ -12,6 +12,7 @@
 #include <string>
 #include <vector>
 
+#include "core/report/due_sheet.h"
 #include "core/units/display_units.h"
 #include "ui/print/paper.h"
 
@@ -38,7 +39,7 @@ struct CheckCellar {
 };
 struct TellDue {
   std::filesystem::path cellar;
-  int within_days = 14;
+  int within_days = report::usually_due_within;
   bool json = false, csv = false;
 };
 struct PrintTags {

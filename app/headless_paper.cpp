@@ -24,7 +24,6 @@ namespace ullage::app {
 namespace {
 
 constexpr std::chrono::days usual_period{30};
-constexpr int usually_due_within = 14;  // days
 
 int write_pages(const ui::Pages& pages, const std::filesystem::path& path, const std::string& title,
                 Terminal terminal) {
@@ -92,9 +91,11 @@ std::optional<report::TableSheet> sheet_of(const WriteLog& asked, const CellarSe
       return report::round_sheet(journal, status, speaker, asked.by);
     case LogBook::due: {
       const cellar::Date today = speaker.calendar->date_of(speaker.now);
-      const cellar::Date until = day_said(asked.to, today + std::chrono::days(usually_due_within));
-      return report::due_list(status, journal, speaker, static_cast<int>((until - today).count()),
-                              asked.by);
+      const cellar::Date until =
+          day_said(asked.to, today + std::chrono::days(report::usually_due_within));
+      const auto within = static_cast<int>((until - today).count());
+      return report::due_list(report::due_lines(status, journal, speaker, within), status, speaker,
+                              within, asked.by);
     }
     case LogBook::recall:
       break;
@@ -129,10 +130,7 @@ std::optional<std::vector<report::KegTag>> tags_asked_for(const PrintTags& asked
 cellar::PlannedDay day_asked_for(const PlanDay& asked, const CellarSession& session,
                                  const cellar::CellarStatus& status) {
   const cellar::LocalCalendar& calendar = session.calendar();
-  cellar::PlanWishes wishes;
-  wishes.from = calendar.date_of(status.now);
-  wishes.kit = cellar::usual_kit();
-  wishes.empties = cellar::kegs_running_empty(status);
+  cellar::PlanWishes wishes = cellar::usual_wishes(status, calendar);
   if (asked.minutes) wishes.time_at_hand = units::minutes(*asked.minutes);
   const auto due = cellar::due_work(session.journal(), status, calendar);
   if (!asked.on.empty()) {
@@ -157,7 +155,7 @@ int tell_due(const TellDue& asked, CellarSession::Tools tools, Terminal terminal
   const std::string name = status->cellar ? status->cellar->name : std::string();
   if (asked.csv) {
     terminal.out << report::csv_of(
-        report::due_list(*status, (*session)->journal(), speaker, asked.within_days, {}));
+        report::due_list(lines, *status, speaker, asked.within_days, {}));
   } else {
     terminal.out << (asked.json
                          ? report::json_of(lines, name, speaker.calendar->date_of(speaker.now))

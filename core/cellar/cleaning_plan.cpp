@@ -266,6 +266,14 @@ const LineLock* PlanStep::locked_before(SubjectRef thing) const {
   return at == locked.end() ? nullptr : &*at;
 }
 
+PlanWishes usual_wishes(const CellarStatus& cellar, const LocalCalendar& calendar) {
+  PlanWishes wishes;
+  wishes.from = calendar.date_of(cellar.now);
+  wishes.kit = usual_kit();
+  wishes.empties = kegs_running_empty(cellar);
+  return wishes;
+}
+
 PlannedDay plan_cleaning_day(Date day, const std::vector<DueWork>& all, const CellarStatus& cellar,
                              const LocalCalendar& calendar, const PlanWishes& wishes) {
   PlannedDay planned;

@@ -66,6 +66,8 @@ struct PlanWishes {
   CleaningKit kit;
   std::vector<EmptyForecast> empties;
 };
+// From today, with the usual kit and the kegs that run empty by themselves.
+[[nodiscard]] PlanWishes usual_wishes(const CellarStatus&, const LocalCalendar&);
 
 enum class StepKind {
   check_alarm,

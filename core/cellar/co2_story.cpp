@@ -87,8 +87,7 @@ class Co2Story {
 
  private:
   std::expected<void, Message> set_out(const Co2AtStart& at_start) {
-    const Volume brimful =
-        keg_.record.brimful.value() > 0 ? keg_.record.brimful : keg_.record.nominal;
+    const Volume brimful = keg_.record.holds();
     if (brimful.value() <= 0) return std::unexpected(message(MessageKey::co2_no_size));
     if (!keg_.warmth) return std::unexpected(message(MessageKey::co2_no_temperature));
     const auto t = keg_.warmth->at(keg_.co2.origin);
@@ -278,9 +277,8 @@ void derive_co2(const std::vector<const Entry*>& since_filling, const std::vecto
                 Lookup& lookup, KegTimeline& keg, std::optional<Instant> until) {
   if (since_filling.empty() || !keg.filling) return;
   const Entry& filling = *since_filling.front();
-  const Volume brimful = keg.record.brimful.value() > 0 ? keg.record.brimful : keg.record.nominal;
   keg.warmth = beer_warmth(filling.header.happened_at, start_temperature(filling, lookup), stays,
-                           brimful, keg.record.tag, until.value_or(Instant::max()));
+                           keg.record.holds(), keg.record.tag, until.value_or(Instant::max()));
   find_cold_since(keg);
   const auto cellar = lookup.cellar();
   const auto ambient =

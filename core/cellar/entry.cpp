@@ -104,14 +104,18 @@ std::vector<InstrumentId> instruments_of(const Payload& payload) {
   return instruments;
 }
 
-bool is_of_register(const Payload& payload) {
+bool is_record(const Payload& payload) {
   return visit(
       []<class P>(const P&) {
         return any_of_v<P, CellarDescribed, KegRecord, BeerRecord, BatchRecord, PlaceRecord,
                         LineRecord, BottleRecord, RegulatorRecord, InstrumentRecord, SegmentRecord,
-                        RuleRecord, BottleChanged>;
+                        RuleRecord>;
       },
       payload);
+}
+
+bool is_of_register(const Payload& payload) {
+  return is_record(payload) || holds_alternative<BottleChanged>(payload);
 }
 
 bool same(const Payload& a, const Payload& b) {

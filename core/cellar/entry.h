@@ -77,6 +77,8 @@ struct Act {
 void subjects_of(const Payload&, std::vector<SubjectRef>& into);  // replaces what is in `into`
 [[nodiscard]] std::vector<InstrumentId> instruments_of(const Payload&);
 
+// Whether it says what the cellar or one of its things is.
+[[nodiscard]] bool is_record(const Payload&);
 // Whether it says what a thing is or how things are joined, rather than what was
 // done or read: the records, the cellar's description, a bottle change.
 [[nodiscard]] bool is_of_register(const Payload&);

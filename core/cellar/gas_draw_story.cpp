@@ -7,8 +7,8 @@
 
 #include "core/cellar/beer_level.h"
 #include "core/cellar/gas_given.h"
+#include "core/cellar/purge_story.h"
 #include "core/physics/atmosphere.h"
-#include "core/physics/purge.h"
 
 namespace ullage::cellar {
 
@@ -135,7 +135,7 @@ std::optional<VolumeEstimate> GasDrawStory::beer(Instant t) const {
 }
 
 VolumeEstimate GasDrawStory::headspace(Instant t) const {
-  const Volume brimful = record_.brimful.value() > 0 ? record_.brimful : record_.nominal;
+  const Volume brimful = record_.holds();
   const VolumeEstimate all =
       VolumeEstimate(brimful).with_error({tag() + ": brimful volume"}, record_.brimful_half_width);
   const auto held = beer(t);
@@ -167,15 +167,10 @@ void GasDrawStory::fill_headspace(const GasSpell& s, GasWork work) {
 }
 
 std::optional<Mass> GasDrawStory::purge_use(const Purged& p, Volume space) const {
-  const physics::Vessel vessel{space, record_.nominal, ambient_, units::celsius(15)};
-  physics::Result<physics::PurgeOutcome> out = std::unexpected(physics::RangeError{});
-  if (p.method == PurgeMethod::cycles && p.cycles && p.pressure) {
-    out = physics::purge_by_cycles(vessel, {static_cast<int>(*p.cycles), *p.pressure, {}});
-  } else if (p.method == PurgeMethod::swept && p.vessel_volumes) {
-    out = physics::purge_by_sweep(vessel, *p.vessel_volumes);
-  } else if (p.method == PurgeMethod::pushed_liquid) {
-    out = physics::purge_by_liquid(vessel, {p.pressure.value_or(units::gauge_psi(5))});
-  }
+  const auto act = purge_act(p);
+  if (!act) return std::nullopt;
+  const auto out =
+      physics::purge_on(std::nullopt, {space, record_.nominal, ambient_, units::celsius(15)}, *act);
   return out ? std::optional(out->co2_used) : std::nullopt;
 }
 

@@ -177,14 +177,8 @@ void KegDraws::bring_up(const KegTimeline& now, const Journal& journal, const Pl
 std::vector<GasDraw> gas_draws(const KegTimeline& now, const Journal& journal,
                                const std::vector<Instant>& moments) {
   SourceTable sources;
-  std::map<PlaceId, PlaceHistory> places;
-  const PlaceLookup place_of = [&](PlaceId id) -> const PlaceHistory& {
-    const auto at = places.find(id);
-    return at != places.end() ? at->second
-                              : places.emplace(id, place_history(id, journal)).first->second;
-  };
   KegDraws draws;
-  draws.bring_up(now, journal, place_of, moments, moments.back(), sources);
+  draws.bring_up(now, journal, places_of(journal), moments, moments.back(), sources);
   std::vector<GasDraw> out;
   for (const auto& part : draws.draws()) {
     for (const PlainDraws::Row& row : part->rows()) {

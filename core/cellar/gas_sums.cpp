@@ -58,7 +58,14 @@ void GasSums::finish(const std::vector<Instant>& asked) {
   std::partial_sum(value_.begin(), value_.end(), value_.begin());
   name_the_widest();
   gather_rest();
+  for (Source& s : all_)
+    std::partial_sum(s.half_width.begin(), s.half_width.end(), s.half_width.begin());
   factor_asked();
+}
+
+double GasSums::Source::by(std::size_t moment) const {
+  if (half_width.empty() || moment < first) return 0;
+  return half_width[std::min(moment - first, half_width.size() - 1)];
 }
 
 void GasSums::name_the_widest() {
@@ -128,9 +135,7 @@ GasSums::Left GasSums::left(const MassEstimate& start, std::size_t moment) const
   }
   for (const Source& s : all_) {
     if (!s.named) continue;
-    double sum = 0;
-    for (std::size_t i = 0; i < s.half_width.size() && s.first + i <= moment; ++i)
-      sum += s.half_width[i];
+    const double sum = s.by(moment);
     square += sum * sum - 2 * sum * of_start(s.name);
   }
   return {units::in_kilograms(start.value()) - value_[moment], std::sqrt(std::max(square, 0.0))};
@@ -141,10 +146,7 @@ MassEstimate GasSums::drawn(std::size_t asked) const {
   std::vector<units::Contribution> errors;
   for (const Source& s : all_) {
     if (!s.named || s.half_width.empty() || s.first > moment) continue;
-    double sum = 0;
-    for (std::size_t i = 0; i < s.half_width.size() && s.first + i <= moment; ++i)
-      sum += s.half_width[i];
-    errors.push_back({s.name, sum});
+    errors.push_back({s.name, s.by(moment)});
   }
   for (std::size_t j = 0; j <= asked; ++j) {
     if (root_[asked][j] != 0)

@@ -37,7 +37,8 @@ class GasSums {
     units::ErrorSource name;
     bool named = false;
     std::size_t first = 0;           // moment
-    std::vector<double> half_width;  // added by that moment and those after it
+    std::vector<double> half_width;  // added by that moment and those after it; finished, summed
+    [[nodiscard]] double by(std::size_t moment) const;  // once finished
   };
   [[nodiscard]] std::size_t local(std::uint32_t source);
   [[nodiscard]] double& rest(std::size_t i, std::size_t j) {

@@ -125,8 +125,7 @@ HoldState hold_test(const HoldReadings& readings, const KegRecord& keg, Lookup& 
     out.result = message(MessageKey::hold_gas_on, out.pressure);
     return out;
   }
-  const auto study =
-      study_of(readings, keg.brimful.value() > 0 ? keg.brimful : keg.nominal, lookup);
+  const auto study = study_of(readings, keg.holds(), lookup);
   if (!study) {
     out.result = message(MessageKey::hold_out_of_range);
     return out;

@@ -17,7 +17,7 @@ KegStory::KegStory(KegId id, const Journal& journal, Lookup& lookup, KegTimeline
       lookup_(lookup),
       readings_(lookup),
       out_(out),
-      kept_places_(std::move(places)) {
+      places_(places ? std::move(places) : places_of(journal)) {
   out_.record.keg = id;
   if (auto record = lookup_.find(id)) {
     out_.record = *record;
@@ -79,9 +79,9 @@ void KegStory::finish() {
       out_.on_line->displaced_by = line.last_tapped;
     }
   }
-  out_.level.finish(brimful(), out_.on_line
-                                   ? draws_on_line(out_.on_line->line, out_.on_line->since, lookup_)
-                                   : std::vector<BeerDraw>{});
+  out_.level.finish(out_.record.holds(),
+                    out_.on_line ? draws_on_line(out_.on_line->line, out_.on_line->since, lookup_)
+                                 : std::vector<BeerDraw>{});
   derive_warmth_and_co2();  // asks the level how much beer shares the headspace's gas
   judge_hold();
   list_preparation();
@@ -163,17 +163,8 @@ void KegStory::judge_hold() {
     out_.hold_with_beer = hold_test_with_beer(hold_with_beer_, out_, lookup_);
 }
 
-Volume KegStory::brimful() const {
-  return out_.record.brimful.value() > 0 ? out_.record.brimful : out_.record.nominal;
-}
-
 const PlaceHistory& KegStory::history_of(PlaceId id) {
-  const auto own = [&]() -> const PlaceHistory& {
-    const auto at = places_.find(id);
-    return at != places_.end() ? at->second
-                               : places_.emplace(id, place_history(id, journal_)).first->second;
-  };
-  const PlaceHistory& history = kept_places_ ? kept_places_(id) : own();
+  const PlaceHistory& history = places_(id);
   lookup_.rely_on(history.relies_on);
   return history;
 }
@@ -198,7 +189,7 @@ KegStory::Past KegStory::until(Instant end) {
   Past past;
   if (!out_.filling) return past;
   KegTimeline so_far = out_;
-  out_.level.finish(brimful(), {});
+  out_.level.finish(out_.record.holds(), {});
   const std::vector<Stay> stood = stays();
   derive_co2(since_filling_, stood, lookup_, out_, end);
   past.reaches_later = std::any_of(stood.begin(), stood.end(), [&](const Stay& s) {

@@ -126,7 +126,6 @@ class KegStory {
   void judge_hold();
   void end_hold_test() { hold_over_ = true; }
   void tight(Instant since);
-  [[nodiscard]] Volume brimful() const;
   [[nodiscard]] const PlaceHistory& history_of(PlaceId);
   [[nodiscard]] std::vector<Stay> stays();
   void derive_warmth_and_co2();
@@ -144,8 +143,7 @@ class KegStory {
   bool hold_over_ = false;  // gas came or went since: the next reading starts anew
   Chemical chemical_ = Chemical::none;
   std::map<Fault, Advice> faults_;
-  PlaceLookup kept_places_;
-  std::map<PlaceId, PlaceHistory> places_;
+  PlaceLookup places_;
   struct PlaceStay {
     Instant from{};
     std::optional<PlaceId> place;

@@ -150,7 +150,7 @@ void KegStory::on(const HoldReading& h) {
 std::optional<Message> KegStory::purge_result(const Purged& p) const {
   const auto cellar = lookup_.cellar();
   const auto ambient = physics::ambient_pressure(cellar ? cellar->altitude : units::metres(0));
-  const Volume space = out_.record.brimful.value() > 0 ? out_.record.brimful : out_.record.nominal;
+  const Volume space = out_.record.holds();
   if (!ambient || space.value() <= 0) return std::nullopt;
   const auto left =
       left_by_purges({space, out_.record.nominal, *ambient, units::celsius(15)}, purges_);

@@ -37,13 +37,8 @@ physics::Result<VolumeEstimate> weighed(const KegRecord& keg, const MassEstimate
   const auto cellar = lookup.cellar();
   const auto ambient = physics::ambient_pressure(cellar ? cellar->altitude : units::metres(0));
   if (!ambient) return std::unexpected(ambient.error());
-  const physics::Weighing w{gross,
-                            tare,
-                            gravity.value,
-                            units::celsius(5),
-                            keg.brimful.value() > 0 ? keg.brimful : keg.nominal,
-                            headspace,
-                            *ambient};
+  const physics::Weighing w{gross,       tare,      gravity.value, units::celsius(5),
+                            keg.holds(), headspace, *ambient};
   auto left = physics::beer_from_weight(w);
   if (!left) return left;
   const double share = gravity.half_width / gravity.value.count();
@@ -71,7 +66,7 @@ LevelEvidence level_evidence(const LevelReading& r, const Entry& entry, const Ke
       out.refused = message(MessageKey::level_reading_impossible);
     }
   };
-  const Volume full = keg.record.brimful.value() > 0 ? keg.record.brimful : keg.record.nominal;
+  const Volume full = keg.record.holds();
   switch (r.method) {
     case LevelMethod::weight: {
       const auto tare = tare_of(keg.record);

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <memory>
 
 namespace ullage::cellar {
 
@@ -75,6 +77,15 @@ PlaceHistory place_history(PlaceId id, const Journal& journal) {
   }
   history.relies_on = lookup.relies_on();
   return history;
+}
+
+PlaceLookup places_of(const Journal& journal) {
+  return [&journal, kept = std::make_shared<std::map<PlaceId, PlaceHistory>>()](
+             PlaceId id) -> const PlaceHistory& {
+    const auto at = kept->find(id);
+    return at != kept->end() ? at->second
+                             : kept->emplace(id, place_history(id, journal)).first->second;
+  };
 }
 
 }  // namespace ullage::cellar

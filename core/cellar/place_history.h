@@ -41,5 +41,8 @@ struct PlaceHistory {
 
 // Histories that somebody keeps: many kegs stand in one place.
 using PlaceLookup = std::function<const PlaceHistory&(PlaceId)>;
+// Each worked out when it is first asked for and kept as long as the lookup; the
+// journal must not change meanwhile.
+[[nodiscard]] PlaceLookup places_of(const Journal&);
 
 }  // namespace ullage::cellar

@@ -92,6 +92,9 @@ struct KegRecord {
   std::optional<std::int64_t> deposit_minor;  // in the smallest unit of money
   std::optional<PlaceId> place;               // where it stands from then on
   bool in_use = true;                         // false: scrapped, sold, gone back for good
+
+  // To the brim; what it is sold as holding where nobody stated that.
+  [[nodiscard]] Volume holds() const { return brimful.value() > 0 ? brimful : nominal; }
   template <class Self, class Visit>
   static void fields(Self& self, Visit&& visit) {
     visit("keg", self.keg);

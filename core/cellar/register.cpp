@@ -1,29 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/cellar/register.h"
 
-#include <type_traits>
-
 #include "core/cellar/field_walk.h"
 
 namespace ullage::cellar {
 
-namespace {
-
-template <class... Records>
-struct RecordKinds {
-  template <class P>
-  static constexpr bool contains = (std::is_same_v<P, Records> || ...);
-};
-using Registering =
-    RecordKinds<KegRecord, BeerRecord, BatchRecord, PlaceRecord, LineRecord, BottleRecord,
-                RegulatorRecord, InstrumentRecord, SegmentRecord, RuleRecord>;
-
-}  // namespace
-
 std::optional<SubjectRef> registers(const Payload& payload) {
   if (holds_alternative<CellarDescribed>(payload)) return cellar_subject();
-  const bool record = visit([]<class P>(const P&) { return Registering::contains<P>; }, payload);
-  if (!record) return std::nullopt;
+  if (!is_record(payload)) return std::nullopt;
   // A record names itself in its first field.
   std::optional<SubjectRef> first;
   for_each_field(payload, [&](std::string_view, const auto& field) {

@@ -164,6 +164,7 @@ struct KegStatus {
   std::optional<Message> hold_result;  // "held 30 psi for 2 days", "failed: fell 4 psi ..."
   bool hold_failed = false;
   std::optional<Message> leaks;  // a leak found, or a failed hold test, and not put right since
+  [[nodiscard]] bool out_of_service() const { return quarantined || hold_failed || leaks; }
   // Its hold test in full, where it has one: of the beer in it, else of the keg.
   std::shared_ptr<const HoldStudy> hold_study;
   Readiness readiness;

@@ -146,9 +146,7 @@ MovingKeg::Stretch MovingKeg::next_stretch(double end_s, std::span<const Thermal
       return {span.length_s, span.heat, &span.decay};
     }
   }
-  double most = end_s - now_s_;
-  if (rocked_until_s_ > now_s_) most = std::min(most, rocked_until_s_ - now_s_);
-  const double length = warmth_.longest_piece(most);
+  const double length = warmth_.longest_piece(now_s_, end_s, rocked_until_s_);
   return {length, PieceHeat::of(warmth_, length, start_node_), nullptr};
 }
 

@@ -55,7 +55,9 @@ double KegWarmth::offset() const {
 }
 
 // The cube-root rule keeps the parabola's error about equal from piece to piece.
-double KegWarmth::longest_piece(double most) const {
+double KegWarmth::longest_piece(double now_s, double end_s, double rocked_until_s) const {
+  double most = end_s - now_s;
+  if (rocked_until_s > now_s) most = std::min(most, rocked_until_s - now_s);
   const double off = std::abs(temperature_k - place_k);
   if (off <= same_temperature_k) return most;
   const double constants = off < 0.2 ? 2.0 : std::min(2.0, 1.2 / std::cbrt(off));
@@ -94,9 +96,7 @@ void ThermalWalk::apply(const PlainStep& step) {
 void ThermalWalk::run_to(double end_s, std::vector<ThermalSpan>& out) {
   out.clear();
   while (now_s_ < end_s) {
-    double most = end_s - now_s_;
-    if (rocked_until_s_ > now_s_) most = std::min(most, rocked_until_s_ - now_s_);
-    const double length = warmth_.longest_piece(most);
+    const double length = warmth_.longest_piece(now_s_, end_s, rocked_until_s_);
     const PieceHeat heat = PieceHeat::of(warmth_, length, start_node_);
     out.push_back({now_s_, length, warmth_.temperature_k, heat, {}});
     warmth_.temperature_k = heat.end.kelvin;

@@ -42,9 +42,9 @@ struct KegWarmth {
 
   // T = place + offset exp(-t / cooling); 0 where it is as good as there.
   [[nodiscard]] double offset() const;
-  // The longest piece up to `most` over which a parabola will do for what
-  // temperature moves.
-  [[nodiscard]] double longest_piece(double most) const;
+  // The longest piece up to the end, and to the end of rocking, over which a parabola
+  // will do for what temperature moves.
+  [[nodiscard]] double longest_piece(double now_s, double end_s, double rocked_until_s) const;
 };
 
 struct PieceHeat {

@@ -49,9 +49,9 @@ class ItemList {
   // was put off to, and says since when.
   void due(const Uuid& uuid, std::string_view work, Date day, std::string what, std::string why,
            std::optional<Date> planned = {}) {
-    if (day < today_) why = fmt::format("Was due {}. {}", iso_day(day), why);
     items_.push_back({uid_of(uuid, work), std::max(planned.value_or(day), today_), std::move(what),
-                      std::move(why), day});
+                      day < today_ ? fmt::format("Was due {}. {}", iso_day(day), why) : why, day,
+                      why});
   }
   // As the cleaning page tells it.
   void add_work(const DueWork& w) {

@@ -21,6 +21,7 @@ struct CalendarItem {
   std::string summary;                   // "Clean Line 1"
   std::string description;               // why, and how sure the day is
   std::optional<cellar::Date> due = {};  // of work: the day it is or was due
+  std::string why = {};                  // of work: the description without since when
 };
 
 // Work due by the cellar's rules (core/cellar/due_work.h), bottles to retest, kegs

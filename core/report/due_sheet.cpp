@@ -35,7 +35,7 @@ std::string text_of(const std::vector<DueLine>& lines) {
   return columns.text();
 }
 
-TableSheet due_list(const cellar::CellarStatus& status, const cellar::Journal& journal,
+TableSheet due_list(const std::vector<DueLine>& lines, const cellar::CellarStatus& status,
                     const Speaker& speaker, int within_days, const std::string& by) {
   TableSheet sheet = sheet_titled("What is due", status, speaker, by);
   const cellar::Date today = speaker.calendar->date_of(status.now);
@@ -43,15 +43,12 @@ TableSheet due_list(const cellar::CellarStatus& status, const cellar::Journal& j
   sheet.columns = {{"Due", 66}, {"What", 170}, {"Why", 220}, {"Done", 80, true}, {"By", 44, true}};
   sheet.keys = {"due", "overdue", "days_over", "what", "why", "planned_for", "uid"};
   sheet.when_empty = "Nothing is due.";
-  for (const DueLine& line : due_lines(status, journal, speaker, within_days)) {
+  for (const DueLine& line : lines) {
     TableRow row;
     row.marked = line.overdue;
     const std::string day = iso_day(line.due);
     // The day stands in a column of its own.
-    std::string why = line.item.description;
-    if (const std::string was = "Was due " + day + ". "; why.starts_with(was)) {
-      why.erase(0, was.size());
-    }
+    const std::string& why = line.item.why.empty() ? line.item.description : line.item.why;
     row.cells = {line.overdue ? day + "\nOVERDUE" : day, line.item.summary, why, std::string(),
                  std::string()};
     const bool planned = line.item.day > std::max(line.due, today);

@@ -12,6 +12,8 @@
 
 namespace ullage::report {
 
+inline constexpr int usually_due_within = 14;  // days to look ahead
+
 struct DueLine {
   CalendarItem item;
   cellar::Date due{};  // may lie in the past, where item.day is today
@@ -26,7 +28,7 @@ struct DueLine {
                                   cellar::Date today);
 
 // The same lines as a list for paper and CSV, with room to write who did it.
-[[nodiscard]] TableSheet due_list(const cellar::CellarStatus&, const cellar::Journal&,
+[[nodiscard]] TableSheet due_list(const std::vector<DueLine>&, const cellar::CellarStatus&,
                                   const Speaker&, int within_days, const std::string& by);
 
 }  // namespace ullage::report

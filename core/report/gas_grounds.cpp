@@ -8,6 +8,11 @@
 namespace ullage::report {
 namespace {
 
+// Many kegs' small errors are told as one.
+std::vector<std::string> narrowing_gas(const MassEstimate& m) {
+  return narrowing(cellar::smaller_causes_together(m));
+}
+
 using cellar::GasAccount;
 
 // Longer lists of weighings are told by their ends.
@@ -81,7 +86,7 @@ Grounds gas_now_grounds(const GasAccount& a, const Speaker& speaker) {
   add_use(g, a, speaker);
   add_loss(g, a, speaker);
   g.notes.emplace_back("The last weighing, less what was used and lost since.");
-  g.narrow = narrowing(cellar::smaller_causes_together(*a.gas_now));
+  g.narrow = narrowing_gas(*a.gas_now);
   if (!a.weighings.empty()) g.narrow.emplace_back("Weigh the bottle now.");
   return g;
 }
@@ -95,7 +100,7 @@ Grounds gas_lasts_grounds(const GasAccount& a, const Speaker& speaker) {
   add_use(g, a, speaker);
   add_loss(g, a, speaker);
   g.notes.emplace_back("If use and loss go on as they have since the account began.");
-  if (a.gas_now) g.narrow = narrowing(cellar::smaller_causes_together(*a.gas_now));
+  if (a.gas_now) g.narrow = narrowing_gas(*a.gas_now);
   advise_weighing(g, a);
   return g;
 }
@@ -108,7 +113,7 @@ Grounds gas_use_grounds(const GasAccount& a, const Speaker& speaker) {
   if (!a.weighings.empty())
     g.inputs.push_back({"Pours, fillings, purges and tests in the journal since the account began",
                         InputOrigin::typed, say_age(a.weighings.front().at, speaker)});
-  g.narrow = narrowing(cellar::smaller_causes_together(*a.use_per_day));
+  g.narrow = narrowing_gas(*a.use_per_day);
   g.narrow.emplace_back("Read the levels of the kegs on tap when you weigh the bottle.");
   return g;
 }
@@ -128,7 +133,7 @@ Grounds gas_loss_grounds(const GasAccount& a, const Speaker& speaker) {
       g.notes.emplace_back(
           "The weighings don’t lie on one line: it began, ended or changed, or an "
           "entry is wrong or missing.");
-    g.narrow = narrowing(cellar::smaller_causes_together(a.loss->per_day));
+    g.narrow = narrowing_gas(a.loss->per_day);
   }
   advise_weighing(g, a);
   return g;
@@ -149,7 +154,7 @@ Grounds gas_cost_grounds(const GasAccount& a, const Speaker& speaker) {
       g.inputs.push_back(
           {"It holds " + speaker.printer.print(*b.content) + " when full", InputOrigin::typed, {}});
   }
-  g.narrow = narrowing(cellar::smaller_causes_together(a.loss->per_day));
+  g.narrow = narrowing_gas(a.loss->per_day);
   return g;
 }
 
@@ -162,7 +167,7 @@ Grounds gas_planned_grounds(const GasAccount& a, const Speaker& speaker) {
         {"In it now, " + speaker.printer.print(*a.gas_now), InputOrigin::worked_out, {}});
   add_loss(g, a, speaker);
   g.notes.emplace_back("To push out and carbonate what is in them now, and two weeks of loss.");
-  g.narrow = narrowing(cellar::smaller_causes_together(a.planned));
+  g.narrow = narrowing_gas(a.planned);
   return g;
 }
 

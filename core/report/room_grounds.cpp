@@ -36,7 +36,7 @@ void add_bottles(Grounds& g, const PlaceSafety& p, const Speaker& speaker) {
 void add_room(Grounds& g, const PlaceSafety& p, const Speaker& speaker) {
   if (!p.place.net_air_volume) return;
   g.inputs.push_back({fmt::format("Net volume of {}, {}", p.place.name,
-                                  say_room(*p.place.net_air_volume, speaker)),
+                                  units::print_room(*p.place.net_air_volume, speaker.printer)),
                       InputOrigin::typed,
                       {}});
 }
@@ -78,16 +78,13 @@ std::string say_published_share(units::MoleFraction share, const Speaker& speake
   return speaker.printer.number(percent, decimals) + " %";
 }
 
-std::string say_room(units::Volume v, const Speaker& speaker) {
-  return units::print_room(v, speaker.printer);
-}
-
 Grounds room_co2_grounds(const PlaceSafety& p, const Speaker& speaker) {
   if (!p.outcome) return {};
   Grounds g =
       of_room("Carbon dioxide, if all escapes", say_share(p.outcome->co2, speaker), p, speaker);
-  g.inputs.push_back(
-      {"That is " + say_room(p.outcome->gas, speaker) + " of gas", InputOrigin::worked_out, {}});
+  g.inputs.push_back({"That is " + units::print_room(p.outcome->gas, speaker.printer) + " of gas",
+                      InputOrigin::worked_out,
+                      {}});
   if (p.bottles.size() > 1) g.notes.emplace_back("All bottles of the place are counted together.");
   return g;
 }
@@ -113,7 +110,7 @@ Grounds room_flowing_grounds(const PlaceSafety& p, const Speaker& speaker) {
 Grounds room_wanted_grounds(const PlaceSafety& p, const Speaker& speaker) {
   if (!p.room_for_three_percent) return {};
   Grounds g = grounds_by(laws::room_air, "Room for 3 % at most",
-                         say_room(*p.room_for_three_percent, speaker));
+                         units::print_room(*p.room_for_three_percent, speaker.printer));
   add_bottles(g, p, speaker);
   add_conditions(g, p, speaker);
   g.notes.emplace_back("The room in which all of it, mixed, is just at 3 %.");

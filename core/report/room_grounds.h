@@ -23,7 +23,5 @@ using RoomReasons = Grounds (*)(const cellar::PlaceSafety&, const Speaker&);
 // A share of the air, to two figures; a published one as it was published.
 [[nodiscard]] std::string say_share(units::MoleFraction, const Speaker&);
 [[nodiscard]] std::string say_published_share(units::MoleFraction, const Speaker&);
-// The air of a room, to three figures: in cubic metres, or in cubic feet.
-[[nodiscard]] std::string say_room(units::Volume, const Speaker&);
 
 }  // namespace ullage::report

@@ -115,7 +115,7 @@ class RoundRows {
     if (const KegStatus* keg = status_.find(KegId{station.about.uuid})) {
       TableRow row = row_of(station.name, keg_what(*keg, speaker_), keg_last(*keg, speaker_),
                             station.questions);
-      row.marked = keg->quarantined || keg->hold_failed || keg->leaks || keg->lock;
+      row.marked = keg->out_of_service() || keg->lock;
       sheet_.rows.push_back(std::move(row));
     } else if (const BottleStatus* bottle = status_.find(BottleId{station.about.uuid})) {
       sheet_.rows.push_back(row_of(station.name, say_gas(bottle->record.co2, speaker_),
@@ -145,7 +145,7 @@ class RoundRows {
       const bool here = here_ ? keg.place && keg.place->place == *here_ : !keg.place.has_value();
       if (!here || !told_.insert(keg.record.keg).second) continue;
       kegs += (kegs.empty() ? "" : ", ") + keg.record.tag + ": " + say(keg.state, speaker_);
-      marked = marked || keg.quarantined || keg.hold_failed || keg.leaks;
+      marked = marked || keg.out_of_service();
     }
     if (kegs.empty()) return;
     if (!here_ && !headed_nowhere_) head("Place not known");

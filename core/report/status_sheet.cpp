@@ -97,8 +97,8 @@ SheetRow row_of(const KegStatus& keg, const CellarStatus& status, const Speaker&
   }
   row.pressure = pressure_words(keg, speaker);
   if (keg.next_step) row.next = say(*keg.next_step, speaker);
-  row.needs_attention = keg.lock || keg.quarantined || keg.hold_failed || keg.leaks ||
-                        has_warning(keg) || held_back(keg, status) != nullptr;
+  row.needs_attention =
+      keg.lock || keg.out_of_service() || has_warning(keg) || held_back(keg, status) != nullptr;
   return row;
 }
 

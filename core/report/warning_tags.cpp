@@ -156,8 +156,7 @@ std::vector<WarningTag> warning_tags(const Journal& journal, const CellarStatus&
   }
   for (const KegStatus& keg : status.kegs) {
     if (!keg.record.in_use || recalled.contains(keg.record.keg)) continue;
-    if (keg.quarantined || keg.hold_failed || keg.leaks)
-      tags.push_back(out_of_service_tag(keg, speaker));
+    if (keg.out_of_service()) tags.push_back(out_of_service_tag(keg, speaker));
   }
   for (const BottleStatus& bottle : status.bottles) {
     if (bottle.record.in_use) tags.push_back(gas_tag(bottle, speaker));

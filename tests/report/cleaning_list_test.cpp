@@ -90,7 +90,8 @@ TEST(DueList, HasALineForEachDueWorkAsTheCommandTellsIt) {
   const Instant now = day(0, 8);
   const CellarStatus status = c.cellar(now);
   const auto lines = report::due_lines(status, c.journal, c.speaker(now), 14);
-  const auto sheet = report::due_list(status, c.journal, c.speaker(now), 14, "MK");
+  const auto sheet = report::due_list(report::due_lines(status, c.journal, c.speaker(now), 14),
+                                      status, c.speaker(now), 14, "MK");
   ASSERT_EQ(lines.size(), 2U);
   ASSERT_EQ(sheet.rows.size(), 2U);
   // Registered on day -60, so due on day -46: 46 days over.

@@ -34,7 +34,6 @@ AsOfDialog::AsOfDialog(const Context& context, QWidget* parent)
   make_default(show);
   buttons->addButton(QDialogButtonBox::Cancel);
   auto* all = new QVBoxLayout(this);
-  all->setContentsMargins(space::xl, space::l, space::xl, space::l);
   all->setSpacing(space::m);
   grow_with_contents(*this);
   all->addWidget(form);

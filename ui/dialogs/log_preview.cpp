@@ -19,7 +19,6 @@ namespace ullage::ui {
 namespace {
 
 constexpr int days_at_first = 30;
-constexpr int days_due_at_first = 14;
 
 cellar::Date cellar_date(const QDate& day) {
   return cellar::Date(std::chrono::days(QDate(1970, 1, 1).daysTo(day)));
@@ -76,7 +75,8 @@ LogPreview::LogPreview(const Context& context, LogPaper which, QWidget* parent)
     : PaperPreview(context, title_of(which), parent), which_(which) {
   if (over_a_period(which)) add_period();
   if (which == LogPaper::recall) add_batches();
-  if (which == LogPaper::due) to_ = add_day(tr("&To and with"), today().addDays(days_due_at_first));
+  if (which == LogPaper::due)
+    to_ = add_day(tr("&To and with"), today().addDays(report::usually_due_within));
   offer_csv();
   lay_out();
 }
@@ -161,9 +161,11 @@ report::TableSheet LogPreview::make_sheet() const {
       return report::custody_list(journal, *status, speaker, by);
     case LogPaper::kegs:
       return report::keg_list(*status, speaker, by);
-    case LogPaper::due:
-      return report::due_list(*status, journal, speaker,
-                              static_cast<int>(today().daysTo(to_->date())), by);
+    case LogPaper::due: {
+      const int within = static_cast<int>(today().daysTo(to_->date()));
+      return report::due_list(report::due_lines(*status, journal, speaker, within), *status,
+                              speaker, within, by);
+    }
     case LogPaper::recall:
       break;
   }

@@ -72,7 +72,6 @@ void PutOffDialog::build() {
   make_default(move);
   buttons->addButton(QDialogButtonBox::Cancel);
   auto* all = new QVBoxLayout(this);
-  all->setContentsMargins(space::xl, space::l, space::xl, space::l);
   all->setSpacing(space::m);
   grow_with_contents(*this);
   all->addWidget(what);

@@ -152,11 +152,9 @@ void CleaningPage::refresh() {
 cellar::PlanWishes CleaningPage::wishes(const cellar::CellarStatus& status,
                                         const QString& kit) const {
   const CleaningHabits habits = cleaning_habits(context_.preferences, kit);
-  cellar::PlanWishes wishes;
-  wishes.from = context_.cellar.calendar().date_of(status.now);
+  cellar::PlanWishes wishes = cellar::usual_wishes(status, context_.cellar.calendar());
   wishes.kit = habits.kit;
   wishes.time_at_hand = habits.time_at_hand;
-  wishes.empties = cellar::kegs_running_empty(status);
   return wishes;
 }
 

@@ -8,6 +8,7 @@
 
 #include "core/cellar/due_work.h"
 #include "core/cellar/pour_advice.h"
+#include "core/cellar/suggest.h"
 #include "core/report/cleaning_words.h"
 #include "ui/charts/profile_chart.h"
 #include "ui/dialogs/tag_preview.h"
@@ -348,9 +349,7 @@ void LinePanel::open(const QString& kind) {
     return;
   }
   if (kind == QLatin1String("leak_tested") && shown->keg_lock) {
-    cellar::LeakTested test;
-    test.keg = shown->keg_lock->keg;
-    open_task({s(kind), cellar::subject(*test.keg), cellar::Payload(test), {}});
+    open_task(cellar::keg_task<cellar::LeakTested>(shown->keg_lock->keg));
     return;
   }
   open_task({s(kind), cellar::subject(shown->record.line), {}, {}});

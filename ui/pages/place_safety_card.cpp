@@ -8,6 +8,7 @@
 #include <memory>
 
 #include "core/report/room_grounds.h"
+#include "core/units/paper_text.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
@@ -186,7 +187,7 @@ void PlaceSafetyCard::show_facts(const report::Speaker& speaker) {
   };
   fact(tr("Bottles"), bottle_words(speaker));
   if (place_.place.net_air_volume)
-    fact(tr("Net volume"), q(report::say_room(*place_.place.net_air_volume, speaker)));
+    fact(tr("Net volume"), q(units::print_room(*place_.place.net_air_volume, speaker.printer)));
   if (air) {
     fact(tr("If all escapes"),
          tr("%1 carbon dioxide, if evenly mixed").arg(q(report::say_share(air->co2, speaker))),
@@ -197,7 +198,7 @@ void PlaceSafetyCard::show_facts(const report::Speaker& speaker) {
   if (place_.room_for_three_percent) {
     fact(tr("For 3 % at most"),
          tr("%1 would be wanted (a German insurer’s rule)")
-             .arg(q(report::say_room(*place_.room_for_three_percent, speaker))),
+             .arg(q(units::print_room(*place_.room_for_three_percent, speaker.printer))),
          &report::room_wanted_grounds);
   }
   if (air && !air->more_than_the_room) {

@@ -52,15 +52,8 @@ QFont StatusSheetPages::cell_font(std::size_t column) const {
   return printed_font(base_, 9.5, QFont::Normal);
 }
 
-// Painted text may need a hair more than its metrics say: broken a little narrower,
-// no line is broken once more where it is painted.
-QString StatusSheetPages::in_lines(const QString& text, const QFont& f, double width) const {
-  return broken_lines(text, f, width - points(3)).join(QLatin1Char('\n'));
-}
-
-double StatusSheetPages::text_height(const QString& broken, const QFont& f) const {
-  if (broken.isEmpty()) return 0;
-  return QFontMetricsF(f).boundingRect(QRectF(0, 0, 1e7, 1e7), wrapped, broken).height();
+QStringList StatusSheetPages::box_lines(const std::string& text, const QFont& font) const {
+  return broken_lines(q(text), font, box_step() - points(20 + 3));
 }
 
 double StatusSheetPages::box_step() const {
@@ -130,12 +123,11 @@ void StatusSheetPages::break_pages() {
 
 double StatusSheetPages::foot_matter_height() const {
   const QFont body = printed_font(base_, 9.5, QFont::Normal);
-  const double width = box_step() - points(20);
   double boxes = 0;
   for (const report::SheetBox& box : sheet_.boxes) {
     double height = points(24);
     for (const std::string& line : box.lines) {
-      height += text_height(in_lines(q(line), body, width), body) + points(2);
+      height += static_cast<double>(box_lines(line, body).size()) * line_height(body) + points(2);
     }
     boxes = std::max(boxes, height);
   }
@@ -229,13 +221,8 @@ double StatusSheetPages::paint_boxes(QPainter& painter, double y) const {
     painter.setFont(printed_font(base_, 10, QFont::Bold));
     painter.drawText(QRectF(x, line_y, width, points(14)), wrapped, q(sheet_.boxes[i].title));
     line_y += points(15);
-    painter.setFont(body);
-    for (const std::string& line : sheet_.boxes[i].lines) {
-      const QString text = in_lines(q(line), body, width);
-      const double height = text_height(text, body);
-      painter.drawText(QRectF(x, line_y, width, height), wrapped, text);
-      line_y += height + points(2);
-    }
+    for (const std::string& line : sheet_.boxes[i].lines)
+      line_y = paint_lines(painter, box_lines(line, body), body, x, line_y) + points(2);
     tallest = std::max(tallest, line_y - y);
   }
   painter.setPen(printed_line(0.8));

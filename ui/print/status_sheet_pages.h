@@ -36,8 +36,7 @@ class StatusSheetPages final : public Pages {
   };
 
   [[nodiscard]] QFont cell_font(std::size_t column) const;
-  [[nodiscard]] QString in_lines(const QString& text, const QFont&, double width) const;
-  [[nodiscard]] double text_height(const QString& broken, const QFont&) const;
+  [[nodiscard]] QStringList box_lines(const std::string& text, const QFont&) const;
   [[nodiscard]] double box_step() const;
   void lay_out_columns();
   void lay_out_rows();

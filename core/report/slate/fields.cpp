@@ -137,6 +137,15 @@ Field beer_volume_field(std::string_view label, units::Volume start) {
           .greatest = units::litres(200)};
 }
 
+Field glass_field() {
+  return {.key = "glass",
+          .label = "A glass holds",
+          .kind = FieldKind::glass,
+          .start = units::litres(0.5),
+          .least = units::litres(0.05),
+          .greatest = units::litres(3)};
+}
+
 Field altitude_field() {
   return {.key = "altitude",
           .label = "Altitude",

@@ -22,6 +22,7 @@ namespace ullage::report::slate {
                               units::Co2Volumes start);
 [[nodiscard]] Field brimful_field();
 [[nodiscard]] Field beer_volume_field(std::string_view label, units::Volume start);
+[[nodiscard]] Field glass_field();
 [[nodiscard]] Field altitude_field();
 [[nodiscard]] Field co2_share_field();
 [[nodiscard]] Field dial_error_field();

@@ -222,9 +222,6 @@ Outcome left_by_readings(const Inputs& in, const Printer& printer) {
 
 // What a weighing takes beside the scale and the empty keg, seldom changed.
 std::vector<Field> weighing_details() {
-  Field headspace = pressure_field("pressure", "Gas in it at", units::gauge_psi(12));
-
-  headspace.detail = true;
   Field gravity{.key = "gravity",
                 .label = "The beer’s gravity now",
                 .kind = FieldKind::gravity,
@@ -232,16 +229,14 @@ std::vector<Field> weighing_details() {
                 .least = units::specific_gravity(0.985),
                 .greatest = units::specific_gravity(1.15),
                 .detail = true};
-  Field temperature = beer_temperature_field("temperature", "Beer at", units::celsius(4));
-  temperature.detail = true;
   using units::kilograms;
   return {further(mass_field("scale", "The scale may be off by", kilograms(0.3), kilograms(0),
                              kilograms(10))),
           further(mass_field("tare_error", "The empty weight may be off by", kilograms(0.5),
                              kilograms(0), kilograms(10))),
           std::move(gravity),
-          std::move(temperature),
-          std::move(headspace),
+          further(beer_temperature_field("temperature", "Beer at", units::celsius(4))),
+          further(pressure_field("pressure", "Gas in it at", units::gauge_psi(12))),
           altitude_field()};
 }
 
@@ -254,15 +249,6 @@ std::vector<Field> weight_fields() {
   for (Field& f : weighing_details()) fields.push_back(std::move(f));
   return fields;
 }
-Field glass_field() {
-  return {.key = "glass",
-          .label = "A glass holds",
-          .kind = FieldKind::glass,
-          .start = units::litres(0.5),
-          .least = units::litres(0.05),
-          .greatest = units::litres(3)};
-}
-
 Field read_share(std::string_view key, std::string_view label, std::optional<Value> start) {
   return {.key = key,
           .label = label,

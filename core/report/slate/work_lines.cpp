@@ -295,12 +295,7 @@ Outcome line_bore(const Inputs& in, const Printer& printer) {
 }  // namespace
 
 void add_line_computations(std::vector<Computation>& all) {
-  Field glass{.key = "glass",
-              .label = "A glass holds",
-              .kind = FieldKind::glass,
-              .start = units::litres(0.5),
-              .least = units::litres(0.05),
-              .greatest = units::litres(3)};
+  const Field glass = glass_field();
   Field seconds = number_field("seconds", "Poured in, seconds", 9, 1, 300);
   seconds.hint = "About 9 for {} is a usual pour.";
   seconds.hint_values = {units::litres(0.5)};
