@@ -3,6 +3,8 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QScrollBar>
+#include <QStackedWidget>
+#include <QTest>
 #include <QToolButton>
 
 #include "tests/ui/kegs_fixture.h"
@@ -253,6 +255,27 @@ TEST_F(KegsWindow, NarrowWindowsOpenThePanelOverTheTable) {
   press(Qt::Key_Escape);
   EXPECT_FALSE(panel->isVisible());
   EXPECT_TRUE(table()->hasFocus());
+}
+
+TEST_F(KegsWindow, OverTheTableThePanelHangsBelowTheHead) {
+  open({868, 560});
+  part<QToolButton>("keg_panel_toggle")->click();
+  auto* panel = part<QWidget>("keg_panel");
+  const auto* below = page_->findChild<QStackedWidget*>();
+  ASSERT_TRUE(panel->isVisible());
+  const auto hangs = [&] {
+    return QTest::qWaitFor(
+        [&] { return panel->y() == below->mapTo(page_.get(), QPoint(0, 0)).y(); }, 500);
+  };
+  EXPECT_TRUE(hangs());
+  const int before = panel->y();
+  cellar::CellarStatus fresh = sample_cellar();
+  for (std::size_t i = 0; i < 3; ++i) fresh.kegs.at(i).phase = cellar::Phase::unknown;
+  cellar_.show(fresh);  // the head offers to count them
+  EXPECT_TRUE(hangs());
+  EXPECT_GT(panel->y(), before);
+  preferences_.set_compact_rows(true);
+  EXPECT_TRUE(hangs());
 }
 
 TEST_F(KegsWindow, NothingInTheHeadIsClippedInANarrowWindow) {

@@ -159,6 +159,7 @@ void KegsPage::connect_bar() {
   connect(bar_, &KegsBar::stock_taking_wanted, this,
           [this] { context_.navigator.open_task({"stock_take", {}, {}}); });
   bar_->search()->installEventFilter(this);
+  stack_->installEventFilter(this);
   auto* find = new QShortcut(QKeySequence::Find, this);
   find->setContext(Qt::WidgetWithChildrenShortcut);
   connect(find, &QShortcut::activated, this, [this] {
@@ -375,6 +376,8 @@ void KegsPage::keyPressEvent(QKeyEvent* event) {
 }
 
 bool KegsPage::eventFilter(QObject* watched, QEvent* event) {
+  // Laid over the table, the panel hangs below the head, whatever that has to say.
+  if (watched == stack_ && event->type() == QEvent::Move && narrow()) lay_out_panel();
   if (watched == bar_->search() && event->type() == QEvent::KeyPress) {
     switch (static_cast<QKeyEvent*>(event)->key()) {
       case Qt::Key_Down:
