@@ -13,6 +13,13 @@
 
 namespace ullage::cellar {
 
+Payload::Payload() = default;
+Payload::Payload(const Payload&) = default;
+Payload::Payload(Payload&&) noexcept = default;
+Payload& Payload::operator=(const Payload&) = default;
+Payload& Payload::operator=(Payload&&) noexcept = default;
+Payload::~Payload() = default;
+
 namespace {
 
 template <class T>
@@ -65,7 +72,7 @@ const std::vector<Payload>& blank_payloads() {
     std::vector<Payload> made;
     [&]<std::size_t... I>(std::index_sequence<I...>) {
       (made.emplace_back(boost::variant2::in_place_index_t<I>{}), ...);
-    }(std::make_index_sequence<boost::variant2::variant_size<Payload>::value>{});
+    }(std::make_index_sequence<boost::variant2::variant_size<AnyPayload>::value>{});
     return made;
   }();
   return blanks;

@@ -29,7 +29,7 @@
 namespace ullage::cellar {
 
 // Every kind there is. To add one, see DEVELOPERS.md.
-using Payload = boost::variant2::variant<
+using AnyPayload = boost::variant2::variant<
     CellarDescribed, KegRecord, BeerRecord, BatchRecord, PlaceRecord, LineRecord, BottleRecord,
     RegulatorRecord, InstrumentRecord, Found, Received, Moved, Quarantined, Cleared, Lent, Returned,
     Wasted, Inspected, Cleaned, Sanitised, HoldReading, Purged, Filled, Primed, HopsIn, HopsOut,
@@ -37,6 +37,19 @@ using Payload = boost::variant2::variant<
     LineLocked, LineCleaned, LineReleased, TimedPour, BottleWeighed, BottleChanged, GaugeRead,
     LeakTested, TemperatureRead, AlarmChecked, GravityRead, BestByChanged, BatchRecalled, Noted,
     Struck, Restored, SegmentRecord, RuleRecord, WorkDone, WorkMoved>;
+
+// One of them. A class of its own so that copying, moving and destroying it, a function
+// for every kind each, are compiled once and not wherever an entry is handed on.
+class Payload : public AnyPayload {
+ public:
+  using AnyPayload::AnyPayload;
+  Payload();
+  Payload(const Payload&);
+  Payload(Payload&&) noexcept;
+  Payload& operator=(const Payload&);
+  Payload& operator=(Payload&&) noexcept;
+  ~Payload();
+};
 
 struct EntryHeader {
   EntryId id;

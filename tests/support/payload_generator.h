@@ -159,7 +159,7 @@ class PayloadMaker {
   // One of every kind, in order.
   [[nodiscard]] std::vector<cellar::Entry> one_of_each() {
     std::vector<cellar::Entry> made;
-    for (std::size_t k = 0; k < boost::variant2::variant_size<cellar::Payload>::value; ++k) {
+    for (std::size_t k = 0; k < boost::variant2::variant_size<cellar::AnyPayload>::value; ++k) {
       made.push_back(entry(k));
     }
     return made;
@@ -177,7 +177,7 @@ class PayloadMaker {
       }
       made.push_back(entry(
           static_cast<std::size_t>(source_.integer(
-              0, static_cast<std::int64_t>(boost::variant2::variant_size<cellar::Payload>::value) -
+              0, static_cast<std::int64_t>(boost::variant2::variant_size<cellar::AnyPayload>::value) -
                      1)),
           act));
     }
