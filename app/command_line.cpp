@@ -24,12 +24,19 @@ const std::map<std::string, units::DisplayUnits> unit_presets = {
     {"us", units::DisplayUnits::us()},
     {"british", units::DisplayUnits::british()}};
 
-const std::map<std::string, LogBook> books = {
-    {"cleaning", LogBook::cleaning}, {"temperature", LogBook::temperature},
-    {"gas", LogBook::gas},           {"wastage", LogBook::wastage},
-    {"custody", LogBook::custody},   {"kegs", LogBook::kegs},
-    {"round", LogBook::round},       {"recall", LogBook::recall},
-    {"due", LogBook::due},           {"all", LogBook::all}};
+const std::map<std::string, LogBook> books = {{"cleaning", LogBook::cleaning},
+                                              {"temperature", LogBook::temperature},
+                                              {"gas", LogBook::gas},
+                                              {"wastage", LogBook::wastage},
+                                              {"custody", LogBook::custody},
+                                              {"kegs", LogBook::kegs},
+                                              {"lines", LogBook::lines},
+                                              {"rules", LogBook::rules},
+                                              {"batches", LogBook::batches},
+                                              {"round", LogBook::round},
+                                              {"recall", LogBook::recall},
+                                              {"due", LogBook::due},
+                                              {"all", LogBook::all}};
 
 // CLI11 fills these while it parses.
 struct Arguments {
@@ -135,8 +142,10 @@ std::string wrong_day(const std::string& text) {
 CLI::App* describe_log(CLI::App& app, Arguments& a) {
   auto* command = app.add_subcommand("log", "A log book or list as text, PDF, CSV or JSON");
   command
-      ->add_option("BOOK", a.book,
-                   "cleaning, temperature, gas, wastage, custody, kegs, round, recall, due or all")
+      ->add_option(
+          "BOOK", a.book,
+          "cleaning, temperature, gas, wastage, custody, kegs, lines, rules, batches, round, "
+          "recall, due or all")
       ->required()
       ->check(CLI::IsMember(books, CLI::ignore_case));
   command->add_option("CELLAR", a.log.cellar, "The cellar file")->required();

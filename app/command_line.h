@@ -51,7 +51,21 @@ struct PrintTags {
   ui::Paper paper = ui::Paper::a4;
   std::optional<units::DisplayUnits> units;
 };
-enum class LogBook { cleaning, temperature, gas, wastage, custody, kegs, round, recall, due, all };
+enum class LogBook {
+  cleaning,
+  temperature,
+  gas,
+  wastage,
+  custody,
+  kegs,
+  lines,
+  rules,
+  batches,
+  round,
+  recall,
+  due,
+  all
+};
 enum class LogForm { text, pdf, csv, json };
 struct WriteLog {
   std::filesystem::path cellar, pdf;

@@ -12,6 +12,7 @@
 #include "core/report/cleaning_list.h"
 #include "core/report/due_sheet.h"
 #include "core/report/names.h"
+#include "core/report/page_lists.h"
 #include "core/report/period_logs.h"
 #include "core/report/recall_list.h"
 #include "core/report/tags.h"
@@ -87,6 +88,12 @@ std::optional<report::TableSheet> sheet_of(const WriteLog& asked, const CellarSe
       return report::custody_list(journal, status, speaker, asked.by);
     case LogBook::kegs:
       return report::keg_list(status, speaker, asked.by);
+    case LogBook::lines:
+      return report::line_list(status, speaker, asked.by);
+    case LogBook::rules:
+      return report::rule_list(status, speaker, asked.by);
+    case LogBook::batches:
+      return report::batch_list(journal, status, speaker, asked.by);
     case LogBook::round:
       return report::round_sheet(journal, status, speaker, asked.by);
     case LogBook::due: {

@@ -1044,6 +1044,30 @@
         <source>Everything logged over a period, on paper or as CSV</source>
         <translation>Alle Einträge eines Zeitraums, auf Papier oder als CSV</translation>
     </message>
+    <message>
+        <source>Li&amp;ne list…</source>
+        <translation>Leitu&amp;ngsliste …</translation>
+    </message>
+    <message>
+        <source>All lines, on paper or as CSV</source>
+        <translation>Alle Leitungen, auf Papier oder als CSV</translation>
+    </message>
+    <message>
+        <source>&amp;Batch list…</source>
+        <translation>Su&amp;dliste …</translation>
+    </message>
+    <message>
+        <source>All batches, on paper or as CSV</source>
+        <translation>Alle Sude, auf Papier oder als CSV</translation>
+    </message>
+    <message>
+        <source>List &amp;of rules…</source>
+        <translation>R&amp;egelliste …</translation>
+    </message>
+    <message>
+        <source>The rules of this cellar, on paper or as CSV</source>
+        <translation>Die Regeln dieses Kellers, auf Papier oder als CSV</translation>
+    </message>
 </context>
 <context>
     <name>Forms</name>
@@ -3099,6 +3123,18 @@
         <source>Whole log</source>
         <translation>Gesamtes Buch</translation>
     </message>
+    <message>
+        <source>Line list</source>
+        <translation>Leitungsliste</translation>
+    </message>
+    <message>
+        <source>Rule list</source>
+        <translation>Regelliste</translation>
+    </message>
+    <message>
+        <source>Batch list</source>
+        <translation>Sudliste</translation>
+    </message>
 </context>
 <context>
     <name>LoggerText</name>
@@ -3640,6 +3676,10 @@
     <message>
         <source>%1 batches, %2 in kegs</source>
         <translation>%1 Sude, %2 in Fässern</translation>
+    </message>
+    <message>
+        <source>Print, save as CSV…</source>
+        <translation>Drucken, als CSV speichern …</translation>
     </message>
 </context>
 <context>
@@ -5922,6 +5962,10 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <source>take back</source>
         <translation>zurücknehmen</translation>
     </message>
+    <message>
+        <source>change of sign</source>
+        <translation>Vorzeichen wechseln</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ui::PaperPreview</name>
@@ -6520,6 +6564,14 @@ Eingabe</translation>
         <source>pour nothing from it</source>
         <translation>nichts daraus zapfen</translation>
     </message>
+    <message>
+        <source>Place not known</source>
+        <translation>Raum nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Place out of use: %1</source>
+        <translation>Raum außer Gebrauch: %1</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ui::RoundValueEdit</name>
@@ -6737,6 +6789,10 @@ Eingabe</translation>
     <message>
         <source>%1 rules logged.</source>
         <translation>%1 Regeln eingetragen.</translation>
+    </message>
+    <message>
+        <source>&amp;Print, save as CSV…</source>
+        <translation>&amp;Drucken, als CSV speichern …</translation>
     </message>
 </context>
 <context>

@@ -174,7 +174,8 @@ TEST_F(Headless, writes_logs_in_every_form) {
   log(cellar::LineCleaned{.line = line, .agent_name = "caustic"});
   for (const LogBook book :
        {LogBook::cleaning, LogBook::temperature, LogBook::gas, LogBook::wastage, LogBook::custody,
-        LogBook::kegs, LogBook::round, LogBook::due, LogBook::all}) {
+        LogBook::kegs, LogBook::lines, LogBook::rules, LogBook::batches, LogBook::round,
+        LogBook::due, LogBook::all}) {
     for (const LogForm form : {LogForm::text, LogForm::csv, LogForm::json, LogForm::pdf}) {
       WriteLog asked{.cellar = path(), .pdf = in_folder("log.pdf"), .book = book, .form = form};
       out.str("");

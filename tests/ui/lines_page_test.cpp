@@ -21,6 +21,7 @@
 #include "tests/support/fake_surroundings.h"
 #include "tests/support/own_preferences.h"
 #include "ui/charts/profile_chart.h"
+#include "ui/dialogs/log_preview.h"
 #include "ui/dialogs/tag_preview.h"
 #include "ui/pages/line_panel.h"
 #include "ui/theme/theme_switch.h"
@@ -295,6 +296,25 @@ TEST_F(LinesWindow, NoLinesYet) {
   cellar_.show(CellarStatus{});
   open();
   EXPECT_FALSE(part<QTableWidget>("lines_table")->isVisible());
+}
+
+TEST_F(LinesWindow, TheTableOpensAsAListToPrintOrSaveAsCsv) {
+  open();
+  bool seen = false;
+  QTimer::singleShot(0, [&seen] {
+    ui::LogPreview* preview = nullptr;
+    ASSERT_TRUE(QTest::qWaitFor([&] {
+      preview = qobject_cast<ui::LogPreview*>(QApplication::activeModalWidget());
+      return preview != nullptr;
+    }));
+    seen = true;
+    EXPECT_EQ(preview->sheet().title, "Lines");
+    EXPECT_FALSE(preview->sheet().rows.empty());
+    EXPECT_TRUE(preview->findChild<QPushButton*>("save_csv")->isVisible());
+    QTest::keyClick(preview, Qt::Key_Escape);
+  });
+  QTest::mouseClick(part<QPushButton>("line_list"), Qt::LeftButton);
+  EXPECT_TRUE(seen);
 }
 
 }  // namespace

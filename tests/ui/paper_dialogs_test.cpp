@@ -50,7 +50,7 @@ struct PaperDialogs : ::testing::Test {
 TEST_F(PaperDialogs, EveryLogHasPagesAndSavesAsPdf) {
   using enum ui::LogPaper;
   for (const ui::LogPaper which : {line_cleaning, temperature, gas, wastage, ui::LogPaper::round,
-                                   custody, kegs, recall, due, all}) {
+                                   custody, kegs, lines, rules, batches, recall, due, all}) {
     ui::LogPreview preview(context, which);
     preview.show();
     EXPECT_GE(preview.pages().count(), 1);
@@ -76,6 +76,29 @@ TEST_F(PaperDialogs, ATableSavesAsCsvThatReadsBack) {
   ASSERT_TRUE(read);
   EXPECT_EQ(read->lines.size(), preview.sheet().rows.size());
   EXPECT_FALSE(preview.save_csv(folder.filePath(QStringLiteral("no/such/place.csv"))));
+}
+
+TEST_F(PaperDialogs, LinesRulesAndBatchesSaveAsCsvToo) {
+  cellar::CellarStatus status = *cellar.status();
+  cellar::LineStatus line;
+  line.record.name = "Line, one";
+  status.lines.push_back(line);
+  status.rules.emplace_back();
+  status.batches.emplace_back();
+  cellar.show(status);
+  using enum ui::LogPaper;
+  for (const auto& [which, first] :
+       {std::pair(lines, "tap"), std::pair(rules, "for"), std::pair(batches, "beer")}) {
+    ui::LogPreview preview(context, which);
+    preview.show();
+    EXPECT_TRUE(preview.findChild<QPushButton*>(QStringLiteral("save_csv"))->isVisible());
+    const QString path = folder.filePath(QStringLiteral("table.csv"));
+    ASSERT_TRUE(preview.save_csv(path));
+    const auto read = csv_in(path);
+    ASSERT_TRUE(read) << first;
+    EXPECT_EQ(read->header.fields.at(0), first);
+    EXPECT_EQ(read->lines.size(), 1U);
+  }
 }
 
 TEST_F(PaperDialogs, WhatIsDueSavesAsCsvUpToTheDayChosen) {

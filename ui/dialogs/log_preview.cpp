@@ -10,6 +10,7 @@
 #include "core/report/cellar_lists.h"
 #include "core/report/due_sheet.h"
 #include "core/report/names.h"
+#include "core/report/page_lists.h"
 #include "core/report/period_logs.h"
 #include "core/report/recall_list.h"
 #include "ui/preferences.h"
@@ -61,6 +62,12 @@ QString title_of(LogPaper which) {
       return LogPaperText::tr("Custody list");
     case LogPaper::kegs:
       return LogPaperText::tr("Keg list");
+    case LogPaper::lines:
+      return LogPaperText::tr("Line list");
+    case LogPaper::rules:
+      return LogPaperText::tr("Rule list");
+    case LogPaper::batches:
+      return LogPaperText::tr("Batch list");
     case LogPaper::recall:
       return LogPaperText::tr("Recall list");
     case LogPaper::due:
@@ -161,6 +168,12 @@ report::TableSheet LogPreview::make_sheet() const {
       return report::custody_list(journal, *status, speaker, by);
     case LogPaper::kegs:
       return report::keg_list(*status, speaker, by);
+    case LogPaper::lines:
+      return report::line_list(*status, speaker, by);
+    case LogPaper::rules:
+      return report::rule_list(*status, speaker, by);
+    case LogPaper::batches:
+      return report::batch_list(journal, *status, speaker, by);
     case LogPaper::due: {
       const int within = static_cast<int>(today().daysTo(to_->date()));
       return report::due_list(report::due_lines(*status, journal, speaker, within), *status,

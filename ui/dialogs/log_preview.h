@@ -19,6 +19,9 @@ enum class LogPaper {
   round,
   custody,
   kegs,
+  lines,
+  rules,
+  batches,
   recall,
   due,
   all

@@ -34,6 +34,12 @@ std::optional<LogPaper> log_of(Command command) {
       return LogPaper::custody;
     case Command::paper_kegs:
       return LogPaper::kegs;
+    case Command::paper_lines:
+      return LogPaper::lines;
+    case Command::paper_rules:
+      return LogPaper::rules;
+    case Command::paper_batches:
+      return LogPaper::batches;
     case Command::paper_all:
       return LogPaper::all;
     case Command::paper_due:

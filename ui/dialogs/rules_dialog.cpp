@@ -12,7 +12,8 @@
 
 #include "core/cellar/work_rules.h"
 #include "core/report/cleaning_words.h"
-#include "core/report/names.h"
+#include "core/report/page_lists.h"
+#include "ui/dialogs/log_preview.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/ink_label.h"
@@ -29,12 +30,6 @@ class FacadeIds final : public cellar::IdSource {
  private:
   cellar::Facade& cellar_;
 };
-
-std::string thing_of(const cellar::RuleRecord& r, const cellar::CellarStatus& names,
-                     const report::Speaker& speaker) {
-  const auto only = subject_named(r);
-  return only ? report::name_of(*only, names) : report::say(r.scope, speaker);
-}
 
 constexpr int narrowest_rules_column = 96;
 
@@ -117,12 +112,14 @@ void RulesDialog::build() {
   auto* add = rules_button(tr("&New rule…"), "rule_new");
   change_ = rules_button(tr("&Change…"), "rule_change");
   force_ = rules_button(tr("Take out of &force"), "rule_force");
+  auto* list = rules_button(tr("&Print, save as CSV…"), "rule_list");
   auto* row = new QHBoxLayout;
   row->setSpacing(space::s);
   row->addWidget(add);
   row->addWidget(change_);
   row->addWidget(force_);
   row->addStretch(1);
+  row->addWidget(list);
 
   QLayout* sets = build_sets();
   outcome_ = new InkLabel;
@@ -140,6 +137,8 @@ void RulesDialog::build() {
   add->setEnabled(!context_.cellar.read_only());
   connect(add, &QPushButton::clicked, this,
           [this] { context_.navigator.open_task({"rule_record", {}, {}, {}}); });
+  connect(list, &QPushButton::clicked, this,
+          [this] { LogPreview(context_, LogPaper::rules, this).exec(); });
   connect(change_, &QPushButton::clicked, this, &RulesDialog::change);
   connect(force_, &QPushButton::clicked, this, &RulesDialog::switch_force);
   connect(table_, &QTreeWidget::currentItemChanged, this, [this] {
@@ -160,9 +159,9 @@ void RulesDialog::refresh() {
   for (const cellar::RuleRecord& r : status->rules) {
     const QString often =
         r.interval_days ? tr("every %1 days").arg(*r.interval_days) : tr("when called for");
-    new QTreeWidgetItem(
-        table_, {capitalised(q(thing_of(r, *status, speaker))), q(report::say(r.work, speaker)),
-                 often, q(r.source), r.in_force ? tr("yes") : tr("no")});
+    new QTreeWidgetItem(table_, {capitalised(q(report::say_rule_for(r, *status, speaker))),
+                                 q(report::say(r.work, speaker)), often, q(r.source),
+                                 r.in_force ? tr("yes") : tr("no")});
   }
   const bool some = table_->topLevelItemCount() > 0;
   table_->viewport()->findChild<QWidget*>(QStringLiteral("no_rules"))->setVisible(!some);

@@ -3,6 +3,7 @@
 
 #include <QCoreApplication>
 
+#include "core/report/page_lists.h"
 #include "ui/context.h"
 
 namespace ullage::ui {
@@ -56,14 +57,7 @@ LineWords line_words(const cellar::LineStatus& line, const cellar::CellarStatus&
           : line.overdue
               ? LineText::tr("was due %1").arg(q(report::say_date(*line.clean_due, speaker)))
               : LineText::tr("due %1").arg(q(report::say_date(*line.clean_due, speaker)));
-  w.state = q(report::say(line.state, speaker));
-  if (!line.do_not_serve() && !line.overdue) {
-    for (const cellar::Advice& a : line.advice) {
-      if (a.severity < cellar::Severity::advice) continue;
-      w.state = q(report::say(a.headline, speaker));
-      break;
-    }
-  }
+  w.state = q(report::say_line_state(line, speaker));
   return w;
 }
 

@@ -10,6 +10,7 @@
 
 #include "core/cellar/beers_status.h"
 #include "ui/dialogs/forms/scrolled.h"
+#include "ui/dialogs/log_preview.h"
 #include "ui/dialogs/recall.h"
 #include "ui/dialogs/trace.h"
 #include "ui/pages/beers_rows.h"
@@ -49,6 +50,11 @@ void BeersPage::build() {
   summary_ = new InkLabel({}, TextRole::small, Ink::secondary, this);
   header->addWidget(summary_);
   header->addStretch(1);
+  auto* list = new QPushButton(tr("Print, save as CSV…"), this);
+  list->setObjectName(QStringLiteral("batch_list"));
+  connect(list, &QPushButton::clicked, this,
+          [this] { LogPreview(context_, LogPaper::batches, window()).exec(); });
+  header->addWidget(list);
   header->addWidget(register_button(tr("Add a beer…"), "beer_record"));
   header->addWidget(register_button(tr("Add a batch…"), "batch_record"));
   auto* empty = new EmptyState(Icon::beers, tr("No batches yet"),

@@ -15,6 +15,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/dialogs/log_preview.h"
 #include "ui/models/line_words.h"
 #include "ui/pages/kept_fresh.h"
 #include "ui/pages/line_panel.h"
@@ -106,11 +107,16 @@ void LinesPage::build() {
   auto* add = new QPushButton(tr("Add a line…"));
   add->setObjectName(QStringLiteral("add_line"));
   connect(add, &QPushButton::clicked, this, &LinesPage::add_line);
+  auto* list = new QPushButton(tr("Print, save as CSV…"));
+  list->setObjectName(QStringLiteral("line_list"));
+  connect(list, &QPushButton::clicked, this,
+          [this] { LogPreview(context_, LogPaper::lines, window()).exec(); });
   summary_ = new InkLabel({}, TextRole::small, Ink::secondary);
   auto* header = new QHBoxLayout;
   header->addWidget(new InkLabel(tr("Lines"), TextRole::title));
   header->addWidget(summary_);
   header->addStretch(1);
+  header->addWidget(list);
   header->addWidget(add);
 
   splitter_ = new QSplitter(Qt::Horizontal);
