@@ -91,6 +91,12 @@ class Questioner {
   [[nodiscard]] RoundStation place(const PlaceStatus& place);
 
  private:
+  void tell_place(RoundStation& s, const std::optional<PlaceId>& at) const {
+    const PlaceStatus* place = at ? cellar_.find(*at) : nullptr;
+    if (place == nullptr) return;
+    s.place = place->record.name;
+    s.place_out_of_use = !place->record.in_use;
+  }
   RoundQuestion question(RoundAsk ask) {
     const AskLimits& l = ask_limits_of(ask);
     RoundQuestion q;
@@ -252,7 +258,7 @@ RoundStation Questioner::keg(const KegStatus& keg) {
   RoundStation s;
   s.about = subject(keg.record.keg);
   s.name = keg.record.tag;
-  if (keg.place) s.place = keg.place->name;
+  tell_place(s, keg.place ? std::optional(keg.place->place) : std::nullopt);
   if (!keg.contents) {
     s.questions.push_back(closed<HoldReading>(RoundAsk::hold_pressure, keg));
     return s;
@@ -271,9 +277,7 @@ RoundStation Questioner::bottle(const BottleStatus& bottle) {
   RoundStation s;
   s.about = subject(bottle.record.bottle);
   s.name = bottle.record.name;
-  if (bottle.record.place) {
-    if (const PlaceStatus* place = cellar_.find(*bottle.record.place)) s.place = place->record.name;
-  }
+  tell_place(s, bottle.record.place);
   std::optional<RegulatorId> on_it;
   RoundQuestion weight = last_read<BottleWeighed>(
       RoundAsk::bottle_weight, s.about, [&](const BottleWeighed& w) -> std::optional<LastRead> {
@@ -357,6 +361,10 @@ std::vector<RoundStation> round_stations(const CellarStatus& cellar, const Journ
   for (const PlaceStatus* place : places_in_order(cellar)) {
     out.push_back(ask.place(*place));
     add_place(place->record.place, cellar, ask, out);
+  }
+  // What was left behind in a place taken out of use is still there to be read.
+  for (const PlaceStatus& place : cellar.places) {
+    if (!place.record.in_use) add_place(place.record.place, cellar, ask, out);
   }
   add_place(std::nullopt, cellar, ask, out);
   return out;

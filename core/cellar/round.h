@@ -62,8 +62,9 @@ struct RoundQuestion {
 
 struct RoundStation {
   SubjectRef about;
-  std::string name;            // "K07", "Cold box", "Bottle 2"
-  std::string place;           // where it stands; empty: not known
+  std::string name;   // "K07", "Cold box", "Bottle 2"
+  std::string place;  // where it stands; empty: not known
+  bool place_out_of_use = false;
   std::optional<LineId> line;  // a keg's on tap
   bool do_not_serve = false;   // that line: no pour is asked for
   std::vector<RoundQuestion> questions;
@@ -72,7 +73,7 @@ struct RoundStation {
 // A keg on tap is asked how long a glass takes, and either how heavy it is or how
 // full it feels, whichever was read last. In walking order (the places’ own): each place with its
 // temperature first, then its kegs (those on tap by tap, the others by tag), then its gas bottles;
-// things that stand nowhere known come last.
+// things in places taken out of use, and then those that stand nowhere known, come last.
 [[nodiscard]] std::vector<RoundStation> round_stations(const CellarStatus&, const Journal&);
 
 // What a value makes one look twice at, said before it is logged.

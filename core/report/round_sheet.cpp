@@ -97,8 +97,11 @@ class RoundRows {
       if (station.about.kind == SubjectKind::keg) asked_.insert(station.about);
     }
     for (const RoundStation& station : stations) add(station);
-    add_the_rest();
-    if (headed_nowhere_) return;
+    if (!headed_.empty()) add_the_rest();
+    for (const PlaceStatus& place : status_.places) {
+      here_ = place.record.place;
+      if (!place.record.in_use) add_the_rest();
+    }
     here_.reset();
     add_the_rest();
   }
@@ -106,26 +109,20 @@ class RoundRows {
  private:
   void add(const RoundStation& station) {
     if (station.about.kind == SubjectKind::place) return add_place(station);
-    if (station.place.empty() && !headed_nowhere_) {
-      if (here_) add_the_rest();
-      head("Place not known");
-      headed_nowhere_ = true;
-      here_.reset();
-    }
     if (const KegStatus* keg = status_.find(KegId{station.about.uuid})) {
+      go_to(keg->place ? std::optional(keg->place->place) : std::nullopt);
       TableRow row = row_of(station.name, keg_what(*keg, speaker_), keg_last(*keg, speaker_),
                             station.questions);
       row.marked = keg->out_of_service() || keg->lock;
       sheet_.rows.push_back(std::move(row));
     } else if (const BottleStatus* bottle = status_.find(BottleId{station.about.uuid})) {
+      go_to(bottle->record.place);
       sheet_.rows.push_back(row_of(station.name, say_gas(bottle->record.co2, speaker_),
                                    bottle_last(*bottle, speaker_), station.questions));
     }
   }
   void add_place(const RoundStation& station) {
-    if (here_) add_the_rest();
-    here_ = PlaceId{station.about.uuid};
-    head(station.name);
+    go_to(PlaceId{station.about.uuid});
     const PlaceStatus* place = status_.find(*here_);
     if (place == nullptr) return;
     std::string set;
@@ -135,7 +132,19 @@ class RoundRows {
     sheet_.rows.push_back(row_of("Temperature", stacked({"air or water at keg height", set}),
                                  place_last(*place, speaker_), station.questions));
   }
-  void head(const std::string& name) { sheet_.rows.push_back(place_heading(name)); }
+  void go_to(const std::optional<PlaceId>& place) {
+    if (headed_.contains(place)) return;
+    if (!headed_.empty()) add_the_rest();
+    here_ = place;
+    head_here();
+  }
+  void head_here() {
+    if (!headed_.insert(here_).second) return;
+    const PlaceStatus* place = here_ ? status_.find(*here_) : nullptr;
+    const std::string name = place == nullptr ? "Place not known" : place->record.name;
+    const bool left = place != nullptr && !place->record.in_use;
+    sheet_.rows.push_back(place_heading(left ? "Place out of use: " + name : name));
+  }
   // Kegs of the place that the round passes by: nothing is to be read on them.
   void add_the_rest() {
     std::string kegs;
@@ -148,7 +157,7 @@ class RoundRows {
       marked = marked || keg.out_of_service();
     }
     if (kegs.empty()) return;
-    if (!here_ && !headed_nowhere_) head("Place not known");
+    head_here();
     sheet_.rows.push_back(row_of("Also here", kegs, "nothing to read"));
     sheet_.rows.back().marked = marked;
   }
@@ -159,7 +168,7 @@ class RoundRows {
   std::optional<PlaceId> here_;
   std::set<SubjectRef> asked_;
   std::set<KegId> told_;
-  bool headed_nowhere_ = false;
+  std::set<std::optional<PlaceId>> headed_;
 };
 
 void add_taps(TableSheet& sheet, const CellarStatus& status, const Speaker& speaker) {

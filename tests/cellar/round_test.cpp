@@ -53,6 +53,32 @@ TEST_F(RoundTest, GoesPlaceByPlaceTapsFirst) {
   EXPECT_THAT(names(stations()), ElementsAre("Cold box", "K02", "K01", "Cellar", "K03"));
 }
 
+// A place taken out of use is not walked to for its temperature; what was left in it,
+// and what stands nowhere known, is still asked about, at the end.
+TEST_F(RoundTest, PassesByNoKegOfAPlaceOutOfUseOrOfNone) {
+  const KegId left = s.keg("K01", cellar);
+  const KegId lost = s.keg("K02");
+  const KegId here = s.keg("K03", box);
+  for (const KegId k : {left, lost, here}) s.fill(k, rye, day(0));
+  BottleRecord bottle;
+  bottle.bottle.uuid.bytes[0] = 0xbe;
+  bottle.name = "Bottle 1";
+  bottle.place = cellar;
+  s.log(day(0), bottle);
+  PlaceRecord closed{.place = cellar, .name = "Cellar"};
+  closed.in_use = false;
+  s.log(day(1), closed);
+  const auto all = stations();
+  ASSERT_THAT(names(all), ElementsAre("Cold box", "K03", "K01", "Bottle 1", "K02"));
+  EXPECT_FALSE(all[1].place_out_of_use);
+  for (const std::size_t i : {2U, 3U}) {
+    EXPECT_TRUE(all[i].place_out_of_use) << all[i].name;
+    EXPECT_EQ(all[i].place, "Cellar");
+  }
+  EXPECT_FALSE(all[4].place_out_of_use);
+  EXPECT_EQ(all[4].place, "");
+}
+
 TEST_F(RoundTest, AsksAtMostThreeThingsWithTheirLastValues) {
   const KegId a = s.keg("K01", box);
   s.fill(a, rye, day(0));

@@ -195,6 +195,27 @@ TEST_F(Logs, TheRoundGoesInWalkingOrder) {
   EXPECT_EQ(sheet.rows.front().cells.front(), "Cellar, north");
 }
 
+// A place taken out of use heads what was left in it, at the end.
+TEST_F(Logs, TheRoundSheetKeepsWhatStandsInAPlaceOutOfUse) {
+  PlaceRecord closed{.place = book.box, .name = "Cold box"};
+  closed.in_use = false;
+  book.s.log(day(22, 14.5), closed);
+  journal = book.journal();
+  now = Replay(journal, book.s.calendar).status(Book::now());
+  const auto sheet = report::round_sheet(journal, now, speaker, "");
+  std::string heading;
+  std::map<std::string, std::string> under;
+  for (const report::TableRow& row : sheet.rows) {
+    if (row.kind == report::RowKind::heading)
+      heading = row.cells.front();
+    else
+      under[row.cells.front()] = heading;
+  }
+  EXPECT_EQ(under.at("K01"), "Place out of use: Cold box");
+  EXPECT_EQ(under.at("P01"), "Place out of use: Cold box");
+  EXPECT_EQ(under.at("Bottle 1"), "Cellar, north");
+}
+
 // What is written on the sheet is typed at the same station of the round, in the same
 // order; what the round does not ask has a dash.
 TEST_F(Logs, TheRoundSheetHasTheStationsOfTheRoundInTheirOrder) {

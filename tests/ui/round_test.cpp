@@ -146,6 +146,25 @@ TEST_F(RoundWindow, ComesBackToWhatWasSkipped) {
   EXPECT_EQ(round_->station_name(), "Cold box");
 }
 
+TEST_F(RoundWindow, SaysOfWhatWasLeftBehindWhereItStands) {
+  const auto cold_box = s_.cellar(day(1)).places.at(0).record.place;
+  cellar::PlaceRecord closed{.place = cold_box, .name = "Cold box"};
+  closed.in_use = false;
+  s_.log(day(0, 3), closed);
+  const auto lost = s_.keg("K03");
+  s_.fill(lost, s_.batch("Pale"), day(0));
+  cellar_.show(s_.cellar(day(1)));
+  cellar_.journal_to_fill() = s_.journal.as_of({});
+  open();
+  const auto* progress = round_->findChild<QLabel*>("round_progress");
+  EXPECT_EQ(round_->station_name(), "K01");
+  EXPECT_EQ(progress->text(), "1 of 3 · Place out of use: Cold box");
+  press(Qt::Key_PageDown);
+  press(Qt::Key_PageDown);
+  EXPECT_EQ(round_->station_name(), "K03");
+  EXPECT_EQ(progress->text(), "3 of 3 · Place not known");
+}
+
 TEST_F(RoundWindow, GoesOnWhereItWasLeft) {
   type("38");
   press(Qt::Key_Return);

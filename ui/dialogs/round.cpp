@@ -29,6 +29,12 @@ QStringList uuids_of(const std::set<cellar::SubjectRef>& subjects) {
   return all;
 }
 
+QString round_place_words(const cellar::RoundStation& at) {
+  if (at.place.empty()) return RoundDialog::tr("Place not known");
+  return at.place_out_of_use ? RoundDialog::tr("Place out of use: %1").arg(q(at.place))
+                             : q(at.place);
+}
+
 }  // namespace
 
 RoundDialog::RoundDialog(const Context& context, QWidget* parent)
@@ -219,9 +225,8 @@ void RoundDialog::show_station() {
   const QString done = logged_.contains(here->about)    ? tr(" · logged already")
                        : skipped_.contains(here->about) ? tr(" · skipped before")
                                                         : QString();
-  progress_->setText(tr("%1 of %2").arg(at_ + 1).arg(order_.size()) +
-                     (here->place.empty() ? QString() : QStringLiteral(" · ") + q(here->place)) +
-                     done);
+  progress_->setText(tr("%1 of %2").arg(at_ + 1).arg(order_.size()) + QStringLiteral(" · ") +
+                     round_place_words(*here) + done);
   name_->setText(q(here->name));
   about_->setText(about_words(*here));
   about_->setVisible(!about_->text().isEmpty());
