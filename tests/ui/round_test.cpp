@@ -117,6 +117,38 @@ TEST_F(RoundWindow, TheSameByFingers) {
               13, 1e-9);
 }
 
+// Ice water, glycol and a freezer are below zero; no pressure or weight is.
+TEST_F(RoundWindow, TypesBelowZeroOnThePadWhereThatCanBe) {
+  preferences_.set_units(units::DisplayUnits::metric());
+  auto* sign = round_->findChild<QPushButton*>("pad_sign");
+  auto* one = round_->findChild<QPushButton*>("pad_1");
+  ASSERT_TRUE(sign->isVisible());
+  for (int i = 0; i < 3; ++i) QApplication::processEvents();
+  const int side = ui::touch_pixels(round_.get());
+  EXPECT_GE(sign->width(), side);
+  EXPECT_GE(sign->height(), side);
+  const int across = one->mapTo(round_.get(), QPoint()).x();
+  tap("pad_4");
+  tap("pad_sign");
+  EXPECT_NEAR(units::in_celsius(get<units::Temperature>(*value(0)->value())), -4, 1e-9);
+  tap("pad_sign");
+  EXPECT_NEAR(units::in_celsius(get<units::Temperature>(*value(0)->value())), 4, 1e-9);
+  tap("pad_take back");
+  ASSERT_TRUE(value(0)->is_empty());
+  tap("pad_sign");  // or the sign first
+  tap("pad_2");
+  tap("round_next");
+  ASSERT_EQ(cellar_.logged().size(), 1U);
+  const auto& read = get<cellar::TemperatureRead>(cellar_.logged()[0].drafts.at(0).payload);
+  EXPECT_NEAR(units::in_celsius(read.temperature), -2, 1e-9);
+  ASSERT_EQ(round_->station_name(), "K01");
+  EXPECT_FALSE(sign->isVisible()) << "a dial";
+  for (int i = 0; i < 3; ++i) QApplication::processEvents();
+  EXPECT_EQ(one->mapTo(round_.get(), QPoint()).x(), across) << "the digits stay under the finger";
+  tap("round_back");
+  EXPECT_TRUE(sign->isVisible());
+}
+
 TEST_F(RoundWindow, LooksTwiceAtOnceAndRefusesTheImpossible) {
   press(Qt::Key_PageDown);
   ASSERT_EQ(round_->station_name(), "K01");

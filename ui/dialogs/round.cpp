@@ -136,6 +136,9 @@ void RoundDialog::build() {
   connect(pad_, &NumberPad::taken_back, this, [this] {
     if (RoundValueEdit* edit = active()) edit->take_back();
   });
+  connect(pad_, &NumberPad::sign_changed, this, [this] {
+    if (RoundValueEdit* edit = active()) edit->change_sign();
+  });
   auto* middle = new QHBoxLayout;
   middle->setSpacing(space::xl);
   middle->addWidget(scroll, 1);
@@ -196,6 +199,11 @@ RoundValueEdit* RoundDialog::active() const {
   return active_;
 }
 
+void RoundDialog::take_active(RoundValueEdit& edit) {
+  active_ = &edit;
+  pad_->offer_sign(edit.may_be_below_zero());
+}
+
 QString RoundDialog::about_words(const cellar::RoundStation& here) const {
   if (here.about.kind != cellar::SubjectKind::keg) return {};
   const auto status = context_.cellar.status();
@@ -221,6 +229,7 @@ void RoundDialog::show_station() {
   const cellar::RoundStation* here = station();
   pad_->setEnabled(here != nullptr);
   back_->setEnabled(at_ > 0);
+  pad_->offer_sign(false);
   if (here == nullptr) return show_end();
   const QString done = logged_.contains(here->about)    ? tr(" · logged already")
                        : skipped_.contains(here->about) ? tr(" · skipped before")
@@ -234,7 +243,7 @@ void RoundDialog::show_station() {
   for (const cellar::RoundQuestion& question : here->questions) {
     auto* edit = new RoundValueEdit(context_, question, side, value_column_->parentWidget());
     edit->setObjectName(QStringLiteral("round_value_%1").arg(values_.size()));
-    connect(edit, &RoundValueEdit::got_keyboard, this, [this, edit] { active_ = edit; });
+    connect(edit, &RoundValueEdit::got_keyboard, this, [this, edit] { take_active(*edit); });
     connect(edit, &RoundValueEdit::instrument_taken, this,
             [this, edit, at = values_.size()] { remember_instrument(at, *edit); });
     value_column_->insertWidget(static_cast<int>(values_.size()), edit);

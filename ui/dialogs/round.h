@@ -55,6 +55,7 @@ class RoundDialog final : public QDialog {
   void go_on();
   [[nodiscard]] const cellar::RoundStation* station() const;
   [[nodiscard]] RoundValueEdit* active() const;
+  void take_active(RoundValueEdit&);
   [[nodiscard]] QString about_words(const cellar::RoundStation&) const;
   [[nodiscard]] QString key(const char* what) const;
 

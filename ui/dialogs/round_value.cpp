@@ -276,6 +276,17 @@ void RoundValueEdit::take_back() {
                                           : line->text().chopped(line->text().isEmpty() ? 0 : 1));
 }
 
+bool RoundValueEdit::may_be_below_zero() const {
+  return question_.ask == RoundAsk::place_temperature;
+}
+
+// Of what is typed, or of what will be: the sign may come first.
+void RoundValueEdit::change_sign() {
+  const QString text = edit_->text();
+  const bool below = text.startsWith(QLatin1Char('-')) || text.startsWith(QChar(0x2212));
+  edit_->set_text(below ? text.mid(1) : QLatin1Char('-') + text);
+}
+
 // From what is typed; else from what it read last; else from the least it can be.
 void RoundValueEdit::step(int steps) {
   const auto now = value();

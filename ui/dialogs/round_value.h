@@ -31,6 +31,8 @@ class RoundValueEdit final : public QWidget {
   void take_keyboard();
   void type(const QString& character);
   void take_back();
+  [[nodiscard]] bool may_be_below_zero() const;
+  void change_sign();
   void step(int steps);
   // The next instrument that fits, and after the last none that is named.
   void take_next_instrument();

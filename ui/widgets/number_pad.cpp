@@ -24,18 +24,24 @@ NumberPad::NumberPad(int side, char decimal_mark, QWidget* parent) : QWidget(par
     grid->addWidget(button, row, column);
     return button;
   };
+  sign_ = key(QStringLiteral("±"), tr("change of sign"), 3, 0);
+  sign_->setObjectName(QStringLiteral("pad_sign"));
+  sign_->hide();
+  connect(sign_, &QPushButton::clicked, this, &NumberPad::sign_changed);
   for (int digit = 1; digit <= 9; ++digit) {
     const QString text = QString::number(digit);
-    connect(key(text, text, (digit - 1) / 3, (digit - 1) % 3), &QPushButton::clicked, this,
+    connect(key(text, text, (digit - 1) / 3, 1 + (digit - 1) % 3), &QPushButton::clicked, this,
             [this, text] { emit typed(text); });
   }
   const QString mark = QString(QLatin1Char(decimal_mark));
-  connect(key(mark, tr("decimal mark"), 3, 0), &QPushButton::clicked, this,
+  connect(key(mark, tr("decimal mark"), 3, 1), &QPushButton::clicked, this,
           [this, mark] { emit typed(mark); });
-  connect(key(QStringLiteral("0"), QStringLiteral("0"), 3, 1), &QPushButton::clicked, this,
+  connect(key(QStringLiteral("0"), QStringLiteral("0"), 3, 2), &QPushButton::clicked, this,
           [this] { emit typed(QStringLiteral("0")); });
-  connect(key(QStringLiteral("⌫"), tr("take back"), 3, 2), &QPushButton::clicked, this,
+  connect(key(QStringLiteral("⌫"), tr("take back"), 3, 3), &QPushButton::clicked, this,
           &NumberPad::taken_back);
 }
+
+void NumberPad::offer_sign(bool offered) { sign_->setVisible(offered); }
 
 }  // namespace ullage::ui
