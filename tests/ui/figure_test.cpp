@@ -103,6 +103,27 @@ TEST_P(FigureTest, SaysWhatItIs) {
   EXPECT_THAT(testing::clipped_texts(window_), IsEmpty());
 }
 
+TEST_P(FigureTest, NeverPartsAUnitNorANumberFromIt) {
+  const QString text = "Now 4.7 ± 0.3 g/L, and 0.5 g/L a day at 0.8 bar";
+  figure_->show_number("CO₂ now", text, sample_grounds);
+  const QFontMetrics letters = figure_->fontMetrics();
+  const int longest = letters.horizontalAdvance("4.7 ± 0.3 g/L,");
+  const int all = letters.horizontalAdvance(text);
+  EXPECT_EQ(figure_->lines_at(all), QStringList(text));
+  for (int width = figure_->minimumSizeHint().width(); width <= all; ++width) {
+    const QStringList lines = figure_->lines_at(width);
+    EXPECT_EQ(lines.join(' '), text);
+    for (const QString& line : lines) {
+      EXPECT_FALSE(line.endsWith('/')) << line.toStdString();
+      EXPECT_LE(letters.horizontalAdvance(line), width) << line.toStdString();
+      if (width < longest) continue;
+      EXPECT_FALSE(line.back().isDigit()) << line.toStdString();
+      EXPECT_FALSE(line.endsWith(QStringLiteral("±"))) << line.toStdString();
+    }
+  }
+  EXPECT_GT(figure_->heightForWidth(longest), figure_->heightForWidth(all + 10));
+}
+
 TEST_P(FigureTest, WithoutReasonsTakesNoFocus) {
   figure_->show_number({}, "not known", {});
   EXPECT_EQ(figure_->focusPolicy(), Qt::NoFocus);

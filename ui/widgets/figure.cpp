@@ -3,9 +3,10 @@
 
 #include <QKeyEvent>
 #include <QPainter>
-#include <QTextLayout>
 #include <algorithm>
 
+#include "core/units/paper_text.h"
+#include "ui/context.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/reasons_popup.h"
 
@@ -14,20 +15,21 @@ namespace {
 
 constexpr int figure_room = 2;  // above and below the text, for ring and dots
 
-// How far the last line of the text reaches when it wraps at `width`.
-int last_line_width(const QString& text, const QFont& font, int width) {
-  QTextLayout layout(text, font);
-  QTextOption wrap;
-  wrap.setWrapMode(QTextOption::WordWrap);
-  layout.setTextOption(wrap);
-  layout.beginLayout();
-  double reach = 0;
-  for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
-    line.setLineWidth(width);
-    reach = line.naturalTextWidth();
+constexpr QChar figure_held_space(0x00A0);
+
+// The words between which a line may break: a number stays with its unit where both
+// fit on one line.
+QStringList figure_words(const QString& paragraph, const QFontMetrics& letters, int width) {
+  QStringList words;
+  for (QString held : q(units::held_together(s(paragraph))).split(QLatin1Char(' '))) {
+    QString word = held;
+    word.replace(figure_held_space, QLatin1Char(' '));
+    if (letters.horizontalAdvance(word) <= width)
+      words << word;
+    else
+      words << held.split(figure_held_space);
   }
-  layout.endLayout();
-  return static_cast<int>(reach);
+  return words;
 }
 
 }  // namespace
@@ -68,9 +70,28 @@ void Figure::open_reasons() {
   if (!known.empty()) ReasonsPopup::open(this, known);
 }
 
-QRect Figure::laid_out(int width) const {
-  return fontMetrics().boundingRect(QRect(0, 0, std::max(1, width), 10000),
-                                    Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop, text());
+QStringList Figure::lines_at(int width) const {
+  const QFontMetrics letters = fontMetrics();
+  QStringList lines;
+  for (const QString& paragraph : text().split(QLatin1Char('\n'))) {
+    QString line;
+    for (const QString& word : figure_words(paragraph, letters, width)) {
+      const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
+      if (line.isEmpty() || letters.horizontalAdvance(longer) <= width) {
+        line = longer;
+      } else {
+        lines << line;
+        line = word;
+      }
+    }
+    lines << line;
+  }
+  return lines;
+}
+
+QRect Figure::laid_out(const QStringList& lines) const {
+  return fontMetrics().boundingRect(QRect(0, 0, QWIDGETSIZE_MAX, QWIDGETSIZE_MAX),
+                                    Qt::AlignLeft | Qt::AlignTop, lines.join(QLatin1Char('\n')));
 }
 
 QSize Figure::sizeHint() const {
@@ -87,7 +108,7 @@ QSize Figure::minimumSizeHint() const {
 }
 
 int Figure::heightForWidth(int width) const {
-  return laid_out(width - 2 * figure_room).height() + 2 * figure_room;
+  return laid_out(lines_at(width - 2 * figure_room)).height() + 2 * figure_room;
 }
 
 void Figure::paintEvent(QPaintEvent*) {
@@ -95,15 +116,16 @@ void Figure::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   const QRect inside = rect().adjusted(figure_room, figure_room, -figure_room, -figure_room);
   painter.setPen(ink_of(ink_, theme));
-  painter.drawText(inside, Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop, text());
+  const QStringList lines = lines_at(inside.width());
+  painter.drawText(inside, Qt::AlignLeft | Qt::AlignTop, lines.join(QLatin1Char('\n')));
   if (!reasons_) return;
   // The dotted line runs under the last line of the text.
-  const QRect used = laid_out(inside.width());
+  const QRect used = laid_out(lines);
   QPen dots(hasFocus() || underMouse() ? theme.accent_ink : theme.text_secondary, 1.2);
   dots.setDashPattern({1.5, 2});
   painter.setPen(dots);
   const int y = std::min(height() - 1, figure_room + used.height());
-  const int reach = std::min(last_line_width(text(), font(), inside.width()), inside.width());
+  const int reach = std::min(fontMetrics().horizontalAdvance(lines.back()), inside.width());
   painter.drawLine(figure_room, y, figure_room + reach, y);
   if (!hasFocus()) return;
   painter.setRenderHint(QPainter::Antialiasing);

@@ -31,6 +31,9 @@ class Figure final : public QAbstractButton {
   [[nodiscard]] report::Grounds grounds() const;
   void open_reasons();
   void set_ink(Ink);
+  // As it is painted at this width: broken at spaces alone, so that no unit ("g/L") is
+  // parted, and never between a number and its unit where both fit on one line.
+  [[nodiscard]] QStringList lines_at(int width) const;
 
   [[nodiscard]] QSize sizeHint() const override;
   [[nodiscard]] QSize minimumSizeHint() const override;
@@ -43,7 +46,7 @@ class Figure final : public QAbstractButton {
   bool event(QEvent*) override;
 
  private:
-  [[nodiscard]] QRect laid_out(int width) const;
+  [[nodiscard]] QRect laid_out(const QStringList& lines) const;
   Ink ink_;
   Reasons reasons_;
 };
