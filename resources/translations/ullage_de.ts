@@ -6695,6 +6695,26 @@ Eingabe</translation>
         <source>F2: next</source>
         <translation>F2: weiter</translation>
     </message>
+    <message>
+        <source>Start
+F3</source>
+        <translation>Start
+F3</translation>
+    </message>
+    <message>
+        <source>Stop
+F3</source>
+        <translation>Stopp
+F3</translation>
+    </message>
+    <message>
+        <source>Stop the watch: %1</source>
+        <translation>Die Uhr anhalten: %1</translation>
+    </message>
+    <message>
+        <source>Start the watch: %1</source>
+        <translation>Die Uhr starten: %1</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ui::RulesDialog</name>

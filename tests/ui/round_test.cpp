@@ -197,6 +197,44 @@ TEST_F(RoundWindow, SaysOfWhatWasLeftBehindWhereItStands) {
   EXPECT_EQ(progress->text(), "3 of 3 · Place not known");
 }
 
+// A glass at the tap is timed by the round itself: one large target, or F3.
+TEST_F(RoundWindow, TimesTheGlassAndFillsInTheSeconds) {
+  const auto keg = s_.cellar(day(1)).keg_by_tag("K01")->record.keg;
+  s_.log(day(0, 4), cellar::Tapped{keg, s_.line("Line 1", "1")});
+  cellar_.show(s_.cellar(day(1)));
+  cellar_.journal_to_fill() = s_.journal.as_of({});
+  open();
+  press(Qt::Key_PageDown);
+  ASSERT_EQ(round_->station_name(), "K01");
+  ASSERT_NE(value(2), nullptr);
+  auto* watch = value(2)->findChild<QPushButton*>("watch");
+  ASSERT_NE(watch, nullptr);
+  EXPECT_EQ(value(0)->findChild<QPushButton*>("watch"), nullptr) << "a dial";
+  for (int i = 0; i < 3; ++i) QApplication::processEvents();
+  EXPECT_GE(watch->width(), ui::touch_pixels(round_.get()));
+  EXPECT_GE(watch->height(), ui::touch_pixels(round_.get()));
+  const auto seconds = [&] {
+    return value(2)->value() ? units::in_seconds(get<units::Duration>(*value(2)->value())) : 0;
+  };
+  tap("watch");
+  QTest::qWait(1200);
+  EXPECT_TRUE(value(2)->is_empty()) << "still pouring";
+  tap("watch");
+  EXPECT_GE(seconds(), 1.1);
+  EXPECT_LT(seconds(), 5);
+  press(Qt::Key_F3);
+  EXPECT_TRUE(value(2)->is_empty()) << "once more";
+  QTest::qWait(1400);
+  press(Qt::Key_Return);
+  EXPECT_EQ(round_->station_name(), "K01") << "stopped, and shown before it is logged";
+  EXPECT_GE(seconds(), 1.3);
+  press(Qt::Key_Return);
+  ASSERT_EQ(cellar_.logged().size(), 1U);
+  EXPECT_GE(
+      units::in_seconds(get<cellar::TimedPour>(cellar_.logged()[0].drafts.at(0).payload).duration),
+      1.3);
+}
+
 TEST_F(RoundWindow, GoesOnWhereItWasLeft) {
   type("38");
   press(Qt::Key_Return);

@@ -303,6 +303,10 @@ bool RoundDialog::log_and_go_on() {
   std::vector<std::optional<cellar::RoundValue>> read;
   bool anything = false;
   for (RoundValueEdit* edit : values_) {
+    if (edit->is_timing()) {  // the glass is full: what it took is shown before it is logged
+      edit->press_watch();
+      return false;
+    }
     if (edit->is_wrong()) {
       edit->take_keyboard();
       return false;
@@ -356,6 +360,11 @@ void RoundDialog::keyPressEvent(QKeyEvent* event) {
       return;
     case Qt::Key_F2:
       if (RoundValueEdit* edit = active()) edit->take_next_instrument();
+      return;
+    case Qt::Key_F3:
+      for (RoundValueEdit* edit : values_) {
+        if (edit->has_watch()) edit->press_watch();
+      }
       return;
     case Qt::Key_Up:
     case Qt::Key_Down:

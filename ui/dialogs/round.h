@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // The round: one large view for each place, keg and gas bottle, in walking
-// order. Number pad and steppers for fingers, Enter, Page Up, Page Down and F2 for a
-// keyboard. What is skipped is asked again at the end; closing it at any time
+// order. Number pad and steppers for fingers, Enter, Page Up, Page Down, F2 and F3
+// for a keyboard. What is skipped is asked again at the end; closing it at any time
 // keeps the place, and the next time it goes on there. Each station is logged as
 // one act when it is left.
 #pragma once

@@ -193,6 +193,7 @@ void RoundValueEdit::build(int side) {
   if (!question_.instruments.empty()) {
     row->addWidget(instrument_button(side), 0, Qt::AlignTop);
   }
+  if (question_.ask == RoundAsk::pour_time) row->addWidget(watch_button(side), 0, Qt::AlignTop);
   column->addLayout(row);
   doubt_ = new InkLabel({}, TextRole::body, Ink::warning, this);
   doubt_->setObjectName(QStringLiteral("doubt"));
@@ -211,6 +212,37 @@ QPushButton* RoundValueEdit::instrument_button(int side) {
   connect(instrument_, &QPushButton::clicked, this, &RoundValueEdit::take_next_instrument);
   show_instrument();
   return instrument_;
+}
+
+QPushButton* RoundValueEdit::watch_button(int side) {
+  watch_ = new QPushButton(this);
+  watch_->setObjectName(QStringLiteral("watch"));
+  watch_->setFocusPolicy(Qt::NoFocus);  // by key it is F3
+  watch_->setFixedSize(2 * side, side);
+  connect(watch_, &QPushButton::clicked, this, &RoundValueEdit::press_watch);
+  show_watch();
+  return watch_;
+}
+
+void RoundValueEdit::show_watch() {
+  watch_->setText(is_timing() ? tr("Stop\nF3") : tr("Start\nF3"));
+  watch_->setAccessibleName(is_timing() ? tr("Stop the watch: %1").arg(title())
+                                        : tr("Start the watch: %1").arg(title()));
+}
+
+void RoundValueEdit::press_watch() {
+  if (is_timing()) {
+    // To a tenth: no thumb is better.
+    const double tenths = std::round(static_cast<double>(timed_.elapsed()) / 100);
+    timed_.invalidate();
+    write_(units::seconds(tenths / 10));
+    judge();
+  } else {
+    edit_->set_text({});
+    take_keyboard();
+    timed_.start();
+  }
+  show_watch();
 }
 
 void RoundValueEdit::show_instrument() {

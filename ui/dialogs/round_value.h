@@ -5,6 +5,7 @@
 // next of those that fit), and a word at once when it can't be or looks odd.
 #pragma once
 
+#include <QElapsedTimer>
 #include <QWidget>
 #include <functional>
 #include <optional>
@@ -33,6 +34,10 @@ class RoundValueEdit final : public QWidget {
   void take_back();
   [[nodiscard]] bool may_be_below_zero() const;
   void change_sign();
+  // A pour has a stopwatch: pressed it starts, pressed again it fills in the seconds.
+  [[nodiscard]] bool has_watch() const { return watch_ != nullptr; }
+  [[nodiscard]] bool is_timing() const { return timed_.isValid(); }
+  void press_watch();
   void step(int steps);
   // The next instrument that fits, and after the last none that is named.
   void take_next_instrument();
@@ -52,6 +57,8 @@ class RoundValueEdit final : public QWidget {
   void make_edit();
   void judge();
   [[nodiscard]] QPushButton* instrument_button(int side);
+  [[nodiscard]] QPushButton* watch_button(int side);
+  void show_watch();
   void show_instrument();
   [[nodiscard]] QString title() const;
   [[nodiscard]] QString last_words() const;
@@ -60,6 +67,8 @@ class RoundValueEdit final : public QWidget {
   cellar::RoundQuestion question_;
   QuantityEdit* edit_ = nullptr;
   QPushButton* instrument_ = nullptr;
+  QPushButton* watch_ = nullptr;
+  QElapsedTimer timed_;  // valid while it runs
   InkLabel* doubt_ = nullptr;
   std::function<std::optional<cellar::RoundValue>()> read_;
   std::function<void(const cellar::RoundValue&)> write_;
