@@ -216,7 +216,8 @@ TableSheet batch_list(const Journal& journal, const CellarStatus& status, const 
                 "kegs_now", "kegs_before", "left_l",          "left_half_width_l", "some_cant_tell",
                 "best_by",  "recalled",    "recalled_because"};
   sheet.when_empty = "No batches are registered.";
-  const BeersStatus beers = beers_status(status, journal, *speaker.calendar, status.now);
+  const BeersStatus beers =
+      beers_status(status, journal, *speaker.calendar, status.now, beers_past(status, journal));
   for (const BatchStatus& batch : beers.batches) sheet.rows.push_back(batch_row(batch, speaker));
   sheet.footnote = "~ marks an estimate. A bar at the left marks a batch that is recalled.";
   return sheet;
