@@ -1018,7 +1018,7 @@
     </message>
     <message>
         <source>Cleaning &amp;day list…</source>
-        <translation>Liste des R&amp;einigungstags …</translation>
+        <translation>Liste des Reinig&amp;ungstags …</translation>
     </message>
     <message>
         <source>The next cleaning day’s steps, with boxes to tick</source>
