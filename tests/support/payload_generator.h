@@ -175,11 +175,11 @@ class PayloadMaker {
         act.uuid = uuid();
         left = source_.integer(0, per_act - 1);
       }
-      made.push_back(entry(
-          static_cast<std::size_t>(source_.integer(
-              0, static_cast<std::int64_t>(boost::variant2::variant_size<cellar::AnyPayload>::value) -
-                     1)),
-          act));
+      made.push_back(entry(static_cast<std::size_t>(source_.integer(
+                               0, static_cast<std::int64_t>(
+                                      boost::variant2::variant_size<cellar::AnyPayload>::value) -
+                                      1)),
+                           act));
     }
     return made;
   }
