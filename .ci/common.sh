@@ -50,7 +50,7 @@ build() {
     else
       { sleep 2 >/dev/null 2>&1 && say "Building what has changed ..."; } 9>&- &
       notice=$!
-      trap 'kill "$notice" 2>/dev/null' EXIT
+      trap 'kill "$notice" 2>/dev/null || true' EXIT
       cmake --build "$folder" --target "$target" -- --quiet 2>&1 |
         { grep -vxF 'ninja: no work to do.' >&2 || true; }
     fi
