@@ -131,7 +131,5 @@ struct BeersPast {
 // `wasted_since` bounds the wastage.
 [[nodiscard]] BeersStatus beers_status(const CellarStatus&, const Journal&, const LocalCalendar&,
                                        Instant wasted_since, const BeersPast&);
-[[nodiscard]] BeersStatus beers_status(const CellarStatus&, const Journal&, const LocalCalendar&,
-                                       Instant wasted_since);
 
 }  // namespace ullage::cellar

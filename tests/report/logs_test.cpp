@@ -21,11 +21,7 @@ using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using ::testing::Not;
 
-struct Logs : ::testing::Test {
-  Book book;
-  Journal journal = book.journal();
-  CellarStatus now = Replay(journal, book.s.calendar).status(Book::now());
-  report::Speaker speaker = book.speaker();
+struct Logs : ToldBook {
   report::Period november{date(0), date(28)};  // 2 to 30 November
 
   [[nodiscard]] report::TableSheet cleaning() const {
@@ -149,8 +145,7 @@ TEST_F(Logs, WastageCostsWhatTheBeerCostThen) {
   }
   dearer.price_minor_per_litre = 600;
   book.s.log(day(15), dearer);
-  journal = book.journal();
-  now = Replay(journal, book.s.calendar).status(Book::now());
+  tell_anew();
   const report::TableSheet sheet = report::wastage_book(journal, now, november, speaker, "");
   bool seen = false;
   for (std::size_t i = 0; i < sheet.rows.size(); ++i) {
@@ -171,8 +166,7 @@ TEST_F(Logs, OtherWorkOnALineAndOnABottleIsTold) {
   retest.bottle = book.bottle;
   retest.next_due = date(1000);
   book.s.log(day(13), retest);
-  journal = book.journal();
-  now = Replay(journal, book.s.calendar).status(Book::now());
+  tell_anew();
   const auto lines = cleaning();
   ASSERT_EQ(lines.rows.size(), 5U);
   EXPECT_EQ(words(lines, 4, "method"), "strip_down");
@@ -200,8 +194,7 @@ TEST_F(Logs, TheRoundSheetKeepsWhatStandsInAPlaceOutOfUse) {
   PlaceRecord closed{.place = book.box, .name = "Cold box"};
   closed.in_use = false;
   book.s.log(day(22, 14.5), closed);
-  journal = book.journal();
-  now = Replay(journal, book.s.calendar).status(Book::now());
+  tell_anew();
   const auto sheet = report::round_sheet(journal, now, speaker, "");
   std::string heading;
   std::map<std::string, std::string> under;

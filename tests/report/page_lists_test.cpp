@@ -37,12 +37,7 @@ report::CsvFile read_back(const report::TableSheet& sheet) {
   return *read;
 }
 
-struct PageLists : ::testing::Test {
-  Book book;
-  Journal journal = book.journal();
-  CellarStatus now = Replay(journal, book.s.calendar).status(Book::now());
-  report::Speaker speaker = book.speaker();
-};
+using PageLists = ToldBook;
 
 TEST_F(PageLists, ALineTellsWhatItServesAtWhatPressureAndWhenItIsCleaned) {
   const auto lines = read_back(report::line_list(now, speaker, "MK"));
@@ -69,8 +64,7 @@ TEST_F(PageLists, ALineOutOfUseIsLeftOut) {
   LineRecord gone{.line = book.three, .name = "Line 3"};
   gone.in_use = false;
   book.s.log(day(22, 14.5), gone);
-  journal = book.journal();
-  now = Replay(journal, book.s.calendar).status(Book::now());
+  tell_anew();
   EXPECT_THAT(report::line_list(now, speaker, "").rows, SizeIs(2));
 }
 

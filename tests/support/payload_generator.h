@@ -156,10 +156,15 @@ class PayloadMaker {
   }
   [[nodiscard]] cellar::Entry entry(std::size_t kind) { return entry(kind, cellar::ActId{uuid()}); }
 
+  [[nodiscard]] std::size_t any_kind() {
+    const auto last = static_cast<std::int64_t>(cellar::blank_payloads().size()) - 1;
+    return static_cast<std::size_t>(source_.integer(0, last));
+  }
+
   // One of every kind, in order.
   [[nodiscard]] std::vector<cellar::Entry> one_of_each() {
     std::vector<cellar::Entry> made;
-    for (std::size_t k = 0; k < boost::variant2::variant_size<cellar::AnyPayload>::value; ++k) {
+    for (std::size_t k = 0; k < cellar::blank_payloads().size(); ++k) {
       made.push_back(entry(k));
     }
     return made;
@@ -175,11 +180,7 @@ class PayloadMaker {
         act.uuid = uuid();
         left = source_.integer(0, per_act - 1);
       }
-      made.push_back(entry(static_cast<std::size_t>(source_.integer(
-                               0, static_cast<std::int64_t>(
-                                      boost::variant2::variant_size<cellar::AnyPayload>::value) -
-                                      1)),
-                           act));
+      made.push_back(entry(any_kind(), act));
     }
     return made;
   }

@@ -28,9 +28,7 @@ int main(int count, char** words) {
     const std::int64_t size = source.integer(1, 6);
     std::vector<cellar::Entry> entries;
     for (std::int64_t i = 0; i < size; ++i) {
-      const auto kinds =
-          static_cast<std::int64_t>(boost::variant2::variant_size<cellar::AnyPayload>::value);
-      entries.push_back(maker.entry(static_cast<std::size_t>(source.integer(0, kinds - 1)), act));
+      entries.push_back(maker.entry(maker.any_kind(), act));
       entries.back().header.note = std::to_string(size);
     }
     if (!store->append(entries)) return 4;
