@@ -4,8 +4,6 @@
 // days are those of tests/cellar/scenario.h (day 0 is Monday 2 November 2026).
 #pragma once
 
-#include <gtest/gtest.h>
-
 #include <map>
 #include <string>
 
@@ -234,20 +232,6 @@ class Book {
   }
 
   CountingIds ids{7};
-};
-
-// The book told: its journal, and the cellar as it then stands.
-struct ToldBook : ::testing::Test {
-  Book book;
-  Journal journal = book.journal();
-  CellarStatus now = Replay(journal, book.s.calendar).status(Book::now());
-  report::Speaker speaker = book.speaker();
-
-  // After more was logged.
-  void tell_anew() {
-    journal = book.journal();
-    now = Replay(journal, book.s.calendar).status(Book::now());
-  }
 };
 
 }  // namespace ullage::testing

@@ -9,8 +9,8 @@
 #include "core/report/period_logs.h"
 #include "core/report/recall_list.h"
 #include "core/report/tags.h"
-#include "tests/report/book.h"
 #include "tests/report/golden.h"
+#include "tests/report/told_book.h"
 
 namespace ullage::testing {
 namespace {

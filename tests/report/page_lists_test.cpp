@@ -7,7 +7,7 @@
 #include <gmock/gmock.h>
 
 #include "core/report/csv_reader.h"
-#include "tests/report/book.h"
+#include "tests/report/told_book.h"
 
 namespace ullage::testing {
 namespace {
