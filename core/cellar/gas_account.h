@@ -89,6 +89,11 @@ struct GasAccount {
   std::optional<Temperature> liquid_full_at;  // pure CO2
 };
 
+// A branch stays shut until the loss makes this many times what a difference of two
+// weighings may be off, and half a day at least (common practice, no source).
+inline constexpr double isolation_shows_at = 3;
+inline const units::Duration isolation_least = units::days(0.5);
+
 // Entries later than `now` count as having happened, as everywhere in replay.
 struct GasAccountInput {
   const GasSupply& supply;

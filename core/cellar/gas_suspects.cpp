@@ -16,7 +16,6 @@ namespace {
 
 enum class Rank { leak_found, hold_failed, touched, untested, rest };
 constexpr std::chrono::days touched_shortly_before{2};
-constexpr double shows_at = 3;  // times the error of a difference of two weighings
 
 struct Ranked {
   Rank rank = Rank::rest;
@@ -112,8 +111,8 @@ std::optional<units::Duration> wait_to_see(const GasAccount& a) {
   if (!a.loss || a.loss->between.empty() || a.loss->per_day.value().value() <= 0)
     return std::nullopt;
   const double error = a.loss->between.back().weighed.half_width();
-  const double days = shows_at * error / a.loss->per_day.value().value();
-  return units::days(std::max(days, 0.5));
+  const double days = isolation_shows_at * error / a.loss->per_day.value().value();
+  return std::max(units::days(days), isolation_least);
 }
 
 void plan_isolation(GasAccount& out, const std::vector<Ranked>& ranked) {

@@ -8,12 +8,13 @@
 namespace ullage::report {
 namespace {
 
+using cellar::GasAccount;
+using cellar::MassEstimate;
+
 // Many kegs' small errors are told as one.
 std::vector<std::string> narrowing_gas(const MassEstimate& m) {
   return narrowing(cellar::smaller_causes_together(m));
 }
-
-using cellar::GasAccount;
 
 // Longer lists of weighings are told by their ends.
 constexpr std::size_t weighings_told = 4;
@@ -191,6 +192,28 @@ Grounds liquid_full_grounds(const GasAccount& a, const Speaker& speaker) {
   g.notes.emplace_back(
       "Above that its pressure climbs steeply. Keep it cool; the label and local "
       "rules come first.");
+  return g;
+}
+
+Grounds isolation_wait_grounds(const GasAccount& a, const Speaker& speaker) {
+  if (!a.isolation_wait || !a.loss) return {};
+  const units::Printer& print = speaker.printer;
+  Grounds g =
+      grounds_by(laws::isolation_wait, "Each branch shut for", print.print(*a.isolation_wait));
+  add_loss(g, a, speaker);
+  if (!a.loss->between.empty()) {
+    const MassEstimate& lighter = a.loss->between.back().weighed;
+    g.inputs.push_back(
+        {"Lighter between the last two weighings by " + print.print(lighter), InputOrigin::read,
+         a.weighings.empty() ? std::string() : say_age(a.weighings.back().at, speaker)});
+    g.notes.push_back("Weighing before and after may be off by " + print.print(lighter.error()) +
+                      "; to show, three times that have to be lost, " +
+                      print.print(cellar::isolation_shows_at * lighter.error()) + ".");
+    if (!(*a.isolation_wait > cellar::isolation_least))
+      g.notes.emplace_back("This scale would show it sooner: half a day is the least.");
+    g.narrow = narrowing_gas(lighter);
+  }
+  g.narrow.emplace_back("A finer scale shortens the wait.");
   return g;
 }
 

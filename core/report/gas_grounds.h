@@ -18,6 +18,8 @@ namespace ullage::report {
 [[nodiscard]] Grounds gas_planned_grounds(const cellar::GasAccount&, const Speaker&);
 [[nodiscard]] Grounds gas_gauge_grounds(const cellar::GasAccount&, const Speaker&);
 [[nodiscard]] Grounds liquid_full_grounds(const cellar::GasAccount&, const Speaker&);
+// How long each branch stays shut to find the leak.
+[[nodiscard]] Grounds isolation_wait_grounds(const cellar::GasAccount&, const Speaker&);
 
 // Money is in the cellar's own currency, which the program does not know.
 [[nodiscard]] std::string say_money(double minor, const Speaker&);  // 1234: "12.34"

@@ -86,6 +86,12 @@ inline constexpr Law gas_account{
     "physics-gas.md", "Gas account",
     "Mass balance by generalised least squares; the error of expected use is assumed",
     Certainty::common_practice};
+inline constexpr Law isolation_wait{
+    "Three times what the difference of two weighings may be off, over what is lost in a day; half "
+    "a day at least.",
+    "physics-gas.md", "One branch at a time",
+    "Arithmetic on the scale’s own error; three times and half a day are assumed",
+    Certainty::common_practice};
 inline constexpr Law bottle_gauge{
     "Over liquid CO₂ the gauge shows how warm the bottle is. What is left tells on it only when "
     "the "

@@ -176,6 +176,40 @@ TEST(GasReasons, OfALossAreItsWeighingsAndUse) {
   EXPECT_FALSE(report::gas_lasts_grounds(a, speaker).inputs.empty());
 }
 
+// 20 g a day by a parcel scale: three times what the last difference may be off, by 20.
+TEST(GasReasons, OfTheWaitAreTheLossAndTheScale) {
+  GasCellar c;
+  for (int week = 0; week < 4; ++week) c.weigh(day(7 * week), 2.0 - 0.14 * week);
+  const GasAccount& a = c.account(day(22));
+  ASSERT_TRUE(a.isolation_wait);
+  const Speaker speaker = speaker_at(c, day(22));
+  const Grounds g = report::isolation_wait_grounds(a, speaker);
+  EXPECT_EQ(g.answer, speaker.printer.print(*a.isolation_wait));
+  EXPECT_THAT(inputs_of(g), Contains(AllOf(HasSubstr("Unexplained"), HasSubstr("a day"),
+                                           HasSubstr("worked out"))));
+  EXPECT_THAT(inputs_of(g),
+              Contains(AllOf(HasSubstr("last two weighings"), HasSubstr("read, 1 d ago"))));
+  EXPECT_EQ(g.section, "One branch at a time");
+  EXPECT_EQ(g.certainty, "common practice, no source");
+  EXPECT_THAT(g.narrow, Contains(HasSubstr("finer scale")));
+  EXPECT_THAT(g.narrow, Contains(HasSubstr("% of the ±")));
+  const double off = a.loss->between.back().weighed.half_width();
+  EXPECT_NEAR(units::in_days(*a.isolation_wait),
+              std::max(3 * off / a.loss->per_day.value().value(), 0.5), 1e-9);
+}
+
+// Half a day is the least, and said to be where the scale would do with less.
+TEST(GasReasons, OfTheShortestWaitSayThatItIsTheLeast) {
+  GasCellar c;
+  for (int step = 0; step < 3; ++step) c.weigh(day(3 * step), 2.2 - 1.0 * step);
+  const GasAccount& a = c.account(day(7));
+  ASSERT_TRUE(a.isolation_wait);
+  EXPECT_DOUBLE_EQ(units::in_days(*a.isolation_wait), 0.5);
+  const Speaker speaker = speaker_at(c, day(7));
+  EXPECT_THAT(report::isolation_wait_grounds(a, speaker).notes,
+              Contains(HasSubstr("half a day is the least")));
+}
+
 TEST(GasReasons, WithoutAWeighingSayWhyNothingCanBeTold) {
   GasCellar c;
   const GasAccount& a = c.account(day(22));
@@ -183,6 +217,7 @@ TEST(GasReasons, WithoutAWeighingSayWhyNothingCanBeTold) {
   EXPECT_THAT(report::gas_loss_grounds(a, speaker).answer, HasSubstr("can’t tell"));
   EXPECT_TRUE(report::gas_now_grounds(a, speaker).empty());
   EXPECT_TRUE(report::gas_cost_grounds(a, speaker).empty());
+  EXPECT_TRUE(report::isolation_wait_grounds(a, speaker).empty());
 }
 
 }  // namespace

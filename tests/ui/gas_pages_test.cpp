@@ -27,6 +27,7 @@
 #include "ui/widgets/fact_list.h"
 #include "ui/widgets/figure.h"
 #include "ui/widgets/gas_drawing.h"
+#include "ui/widgets/reasons_popup.h"
 
 namespace ullage::testing {
 namespace {
@@ -71,6 +72,8 @@ std::shared_ptr<GasAccount> leaking_account(const BottleRecord& bottle) {
   loss.confidence = units::fraction(0.9999);
   loss.smallest_visible_per_day = units::grams(2);
   loss.verdict = physics::LossVerdict::unexplained;
+  loss.between.push_back(
+      {units::days(0), units::days(7), kilos(0.27, 0.02), kilos(0.06, 0.01), kilos(0.21, 0.022)});
   a->loss = loss;
   a->alarm = true;
   a->tare_known = true;
@@ -206,6 +209,30 @@ TEST_F(GasPages, EveryWorkedOutNumberHasItsReasons) {
   EXPECT_NE(inputs("Used by the kegs").find("K01 on gas at 12 psi"), std::string::npos);
   EXPECT_NE(inputs("Costs").find("26.00"), std::string::npos) << inputs("Costs");
   EXPECT_FALSE(facts->figure("Unexplained")->grounds().narrow.empty());
+}
+
+// 3 x 20 g at 30 g a day.
+TEST_F(GasPages, TheWaitForEachBranchOpensItsReasons) {
+  const auto page = open<ui::GasPage>();
+  auto* wait = page->findChild<ui::Figure*>(QStringLiteral("isolation_wait"));
+  ASSERT_NE(wait, nullptr);
+  ASSERT_TRUE(wait->isVisible());
+  EXPECT_EQ(wait->focusPolicy(), Qt::StrongFocus);
+  EXPECT_TRUE(wait->text().contains(QStringLiteral("2 days each")));
+  wait->setFocus();
+  QTest::keyClick(wait, Qt::Key_Return);
+  ui::ReasonsPopup* reasons = nullptr;
+  for (QWidget* top : QApplication::topLevelWidgets()) {
+    auto* popup = qobject_cast<ui::ReasonsPopup*>(top);
+    if (popup && popup->isVisible()) reasons = popup;
+  }
+  ASSERT_NE(reasons, nullptr);
+  const QString words = all_words(*reasons);
+  for (const char* said : {"Each branch shut for", "2 days", "Unexplained, 30 ± 2 g a day",
+                           "Lighter between the last two weighings by", "read, just now", "60 g",
+                           "common practice", "One branch at a time", "A finer scale"})
+    EXPECT_TRUE(words.contains(QString::fromUtf8(said))) << said << "\nin\n" << words.toStdString();
+  reasons->close();
 }
 
 // At the width of a small screen, a long name wraps and is whole.

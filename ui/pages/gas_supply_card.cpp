@@ -13,6 +13,7 @@
 #include "ui/widgets/banner.h"
 #include "ui/widgets/card.h"
 #include "ui/widgets/fact_list.h"
+#include "ui/widgets/figure.h"
 #include "ui/widgets/gas_drawing.h"
 #include "ui/widgets/ink_label.h"
 
@@ -139,8 +140,8 @@ GasSupplyCard::GasSupplyCard(const Context& context, QWidget* parent)
   two->addWidget(chart_part_ = build_chart(), 1);
   suspects_ = new TaskList;
   suspects_->setObjectName(QStringLiteral("suspects"));
-  isolation_title_ = new InkLabel({}, TextRole::strong);
-  isolation_title_->setWordWrap(true);
+  isolation_title_ = new Figure(TextRole::strong);
+  isolation_title_->setObjectName(QStringLiteral("isolation_wait"));
   isolation_ = new TaskList;
   isolation_->setObjectName(QStringLiteral("isolation"));
   hunt_ = new QWidget;
@@ -281,8 +282,12 @@ void GasSupplyCard::show_hunt(const report::Speaker& speaker) {
   isolation_->show_tasks(steps);
   isolation_title_->setVisible(account_->isolation_wait.has_value());
   if (account_->isolation_wait) {
-    isolation_title_->setText(tr("If soapy water finds nothing: one branch at a time, %1 each")
-                                  .arg(q(speaker.printer.print(*account_->isolation_wait))));
+    isolation_title_->show_number({},
+                                  tr("If soapy water finds nothing: one branch at a time, %1 each")
+                                      .arg(q(speaker.printer.print(*account_->isolation_wait))),
+                                  [account = account_, speaker] {
+                                    return report::isolation_wait_grounds(*account, speaker);
+                                  });
   }
 }
 

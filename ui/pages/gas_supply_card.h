@@ -20,6 +20,7 @@ namespace ullage::ui {
 class Banner;
 class Card;
 class FactList;
+class Figure;
 class GasChart;
 class GasDrawing;
 class InkLabel;
@@ -52,7 +53,7 @@ class GasSupplyCard : public QWidget {
   FactList* facts_;
   QWidget* hunt_;
   TaskList* suspects_;
-  InkLabel* isolation_title_;
+  Figure* isolation_title_;
   TaskList* isolation_;
 };
 
