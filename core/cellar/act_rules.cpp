@@ -4,26 +4,12 @@
 #include <algorithm>
 
 #include "core/cellar/act_check.h"
+#include "core/cellar/line_timeline.h"
+#include "core/cellar/typed_names.h"
 
 namespace ullage::cellar {
 
 namespace {
-
-bool is_blank_text(const std::string& text) {
-  return text.find_first_not_of(" \t\r\n") == std::string::npos;
-}
-
-// As people compare tags and names: letters of ASCII without case, no blanks around.
-std::string folded(std::string_view text) {
-  const auto first = text.find_first_not_of(' ');
-  if (first == std::string_view::npos) return {};
-  text = text.substr(first, text.find_last_not_of(' ') - first + 1);
-  std::string out(text);
-  std::transform(out.begin(), out.end(), out.begin(), [](char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-  });
-  return out;
-}
 
 template <class Record>
 bool counts_as_in_use(const Record& record) {
@@ -39,10 +25,10 @@ template <class Record, class Id>
 void check_unique(ActCheck& check, const Record& record, Id Record::* id,
                   std::string Record::* name, std::string_view column, MessageKey taken) {
   if (!counts_as_in_use(record) || is_blank_text(record.*name)) return;
-  const std::string wanted = folded(record.*name);
+  const std::string wanted = folded_name(record.*name);
   bool other = false;
   check.for_each_record<Record>([&](const Record& r) {
-    other = other || (r.*id != record.*id && counts_as_in_use(r) && folded(r.*name) == wanted);
+    other = other || (r.*id != record.*id && counts_as_in_use(r) && folded_name(r.*name) == wanted);
   });
   if (other) check.refuse(column, taken, record.*name);
 }
@@ -157,8 +143,7 @@ void rules(ActCheck& check, const LineReleased& r) {
   }
   const auto* line = check.record<LineRecord>(subject(r.line));
   const bool second = line != nullptr && line->second_initials_to_release;
-  if (second &&
-      (is_blank_text(r.countersigned_by) || folded(r.countersigned_by) == folded(r.checked_by))) {
+  if (second && !signed_by_two(r)) {
     check.refuse("countersigned_by", MessageKey::fault_release_needs_second);
   }
 }

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <tuple>
 
+#include "core/cellar/typed_names.h"
+
 namespace ullage::cellar {
 
 namespace {
@@ -54,9 +56,10 @@ class LineStory {
     }
   }
   void on(const LineReleased& r) {
-    const bool signed_twice =
-        !out_.record.second_initials_to_release || !r.countersigned_by.empty();
-    if (!r.passed || r.checked_by.empty() || !signed_twice) return;
+    // The line's rule as it stood then: a stricter one, set since, locks nothing again.
+    const LineRecord& then = hose_ ? *hose_ : out_.record;
+    if (!r.passed || is_blank_text(r.checked_by)) return;
+    if (then.second_initials_to_release && !signed_by_two(r)) return;
     out_.lock.reset();
     last_ = LineChemical::none;
     out_.acid_after_chlorine.reset();
@@ -106,6 +109,11 @@ class LineStory {
 };
 
 }  // namespace
+
+bool signed_by_two(const LineReleased& release) {
+  return !is_blank_text(release.countersigned_by) &&
+         folded_name(release.countersigned_by) != folded_name(release.checked_by);
+}
 
 LineTimeline line_timeline(LineId id, const Journal& journal) {
   Lookup lookup(journal);

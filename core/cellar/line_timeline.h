@@ -6,7 +6,7 @@
 // A line is locked by a lock entry, and by a cleaning with anything but water
 // whose flush was not checked and passed: nobody knows then that the cleaner is
 // out. Only a release entry with a passed check and the name of who checked ends
-// it; where the line asks for a second signature, that too.
+// it; where the line asked for a second signature by then, that of somebody else too.
 #pragma once
 
 #include <optional>
@@ -37,6 +37,9 @@ struct LineTimeline {
 };
 
 [[nodiscard]] LineTimeline line_timeline(LineId, const Journal&);
+
+// Whether somebody other than who checked signed it, too.
+[[nodiscard]] bool signed_by_two(const LineReleased&);
 
 // Without its cleaning's due day: rules may call for it too (due_work.h).
 [[nodiscard]] LineStatus line_status_at(const LineTimeline&);

@@ -24,8 +24,10 @@
 #include "ui/pages/lines_page.h"
 #include "ui/pages/log_page.h"
 #include "ui/widgets/banner.h"
+#include "ui/widgets/entity_picker.h"
 #include "ui/widgets/quantity_edits.h"
 #include "ui/widgets/tag_list_edit.h"
+#include "ui/widgets/text_edit.h"
 
 namespace ullage {
 namespace {
@@ -138,6 +140,46 @@ TEST_F(Journey, ALockIsEndedOnlyByAPassedCheck) {
   EXPECT_TRUE(form.log()) << form.refusal().toStdString();
   EXPECT_FALSE(line("Line 2").lock);
   EXPECT_FALSE(keg("P01").lock);
+}
+
+TEST_F(Journey, TheSecondInitialsAreAskedForJustWhereTheLineAsksForTwo) {
+  const cellar::LineStatus locked = line("Line 2");
+  ASSERT_TRUE(locked.lock);
+  const cellar::SuggestedTask task{"line_released", cellar::subject(locked.record.line), {}, {}};
+  const auto asked = [](const ui::EntryForm& form) {
+    return form.findChild<ui::TextEdit*>(QStringLiteral("countersigned_by"))->isVisibleTo(&form);
+  };
+  {
+    const ui::EntryForm one(context(), task);
+    EXPECT_FALSE(asked(one));
+  }
+  cellar::LineRecord strict = locked.record;
+  strict.second_initials_to_release = true;
+  ASSERT_TRUE(cellar_->log({{{cellar::Payload(strict), cellar_->now(), {}, {}}}, "MK"}));
+
+  ui::EntryForm form(context(), task);
+  form.show();
+  ASSERT_TRUE(asked(form));
+  const auto* second = form.findChild<ui::TextEdit*>(QStringLiteral("countersigned_by"));
+  type(form, "checked_by", QStringLiteral("JB"));
+  form.findChild<QCheckBox*>(QStringLiteral("passed"))->setChecked(true);
+  for (const char* same : {"", "JB", "jb"}) {
+    if (*same) type(form, "countersigned_by", QString::fromLatin1(same));
+    EXPECT_FALSE(form.log()) << same;
+    EXPECT_TRUE(second->fault().contains(QStringLiteral("a second person"))) << same;
+    EXPECT_TRUE(line("Line 2").lock) << same;
+  }
+  // Another line of the same form that asks for nobody else.
+  auto* which = dynamic_cast<ui::LinePicker*>(form.findChild<QWidget*>(QStringLiteral("line")));
+  ASSERT_NE(which, nullptr);
+  type(form, "countersigned_by", QStringLiteral(" "));
+  which->set_value(line("Line 1").record.line);
+  EXPECT_FALSE(asked(form));
+  which->set_value(locked.record.line);
+  ASSERT_TRUE(asked(form));
+  type(form, "countersigned_by", QStringLiteral("CD"));
+  EXPECT_TRUE(form.log()) << form.refusal().toStdString();
+  EXPECT_FALSE(line("Line 2").lock);
 }
 
 // What a form warns of, by the headlines on show.

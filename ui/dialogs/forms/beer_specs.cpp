@@ -73,7 +73,7 @@ FormSpec level_spec() {
             when(&LevelReading::method, LevelMethod::weight)},
            {"fraction_left", QT_TRANSLATE_NOOP("Forms", "&Of a full keg"), Use::reading,
             QT_TRANSLATE_NOOP("Forms", "In tenths is close enough."), true,
-            [](const Payload& p) {
+            [](const Payload& p, const CellarStatus&) {
               const auto* r = get_if<LevelReading>(&p);
               return r && (r->method == LevelMethod::heft ||
                            r->method == LevelMethod::condensation_line);

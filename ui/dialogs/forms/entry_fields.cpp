@@ -104,17 +104,19 @@ void EntryFields::add_rows() {
 
 bool EntryFields::on_show(const FieldSpec& field) const {
   const FieldBinding* bound = binding(field.column);
-  return bound && bound->widget() && (!field.shown_if || field.shown_if(payload()));
+  return bound && bound->widget() &&
+         (!field.shown_if || field.shown_if(payload(), *context_.cellar.status()));
 }
 
 void EntryFields::show_rows() {
   const cellar::Payload now = payload();
+  const auto cellar_now = context_.cellar.status();
   const bool all = !further_ || further_->is_open();
   for (const FieldSpec& field : spec_.fields) {
     const FieldBinding* bound = binding(field.column);
     if (!bound || !bound->widget() || (!field.shown_if && !field.further)) continue;
-    rows_->set_row_visible(bound->widget(),
-                           (!field.shown_if || field.shown_if(now)) && (all || !field.further));
+    rows_->set_row_visible(bound->widget(), (!field.shown_if || field.shown_if(now, *cellar_now)) &&
+                                                (all || !field.further));
   }
 }
 

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "core/cellar/entry.h"
+#include "core/cellar/status.h"
 
 namespace ullage::ui {
 
@@ -22,14 +23,16 @@ enum class Use {
   hidden       // kept as it is, not shown
 };
 
+using ShownIf = std::function<bool(const cellar::Payload&, const cellar::CellarStatus&)>;
+
 struct FieldSpec {
   std::string_view column;
   const char* label = "";  // with a mnemonic where there is room for one
   Use use = Use::typed;
   const char* hint = "";
   bool required = false;  // of a field that the payload lets be absent
-  // Whether the row makes sense, given the rest; always when empty.
-  std::function<bool(const cellar::Payload&)> shown_if = {};
+  // Whether the row makes sense, given the rest and the cellar; always when empty.
+  ShownIf shown_if = {};
   // Behind "Further figures": most people leave it as it stands.
   bool further = false;
 };
@@ -66,8 +69,8 @@ struct FormSpec {
 // A condition on one enum field of one payload type:
 // when(&cellar::Purged::method, cellar::PurgeMethod::cycles).
 template <class P, class E>
-[[nodiscard]] std::function<bool(const cellar::Payload&)> when(E P::* field, E value) {
-  return [field, value](const cellar::Payload& payload) {
+[[nodiscard]] ShownIf when(E P::* field, E value) {
+  return [field, value](const cellar::Payload& payload, const cellar::CellarStatus&) {
     const P* p = get_if<P>(&payload);
     return p && p->*field == value;
   };

@@ -37,6 +37,14 @@ FormSpec line_cleaned_spec() {
           "not release the line: that takes a check of its own.")};
 }
 
+// Of a line that two people have to release; what was signed once stays on show.
+bool wants_second_initials(const Payload& payload, const CellarStatus& cellar) {
+  const auto* release = get_if<LineReleased>(&payload);
+  if (!release) return false;
+  const LineStatus* line = cellar.find(release->line);
+  return !release->countersigned_by.empty() || (line && line->record.second_initials_to_release);
+}
+
 std::vector<FormSpec> make_lines() {
   std::vector<FormSpec> specs;
   specs.push_back(
@@ -59,7 +67,8 @@ std::vector<FormSpec> make_lines() {
         {"flush_check", QT_TRANSLATE_NOOP("Forms", "&Checked with"), Use::remembered},
         {"passed", QT_TRANSLATE_NOOP("Forms", "The check passed: no cleaner is left")},
         {"checked_by", QT_TRANSLATE_NOOP("Forms", "Checked &by"), Use::typed, "", true},
-        {"countersigned_by", QT_TRANSLATE_NOOP("Forms", "Counter&signed by")}},
+        {"countersigned_by", QT_TRANSLATE_NOOP("Forms", "Counter&signed by"), Use::typed, "", false,
+         wants_second_initials}},
        CautionWeight::danger,
        QT_TRANSLATE_NOOP("Forms", "By litmus or pH against tap water, never by finger or taste.")});
   specs.push_back(

@@ -23,8 +23,8 @@ bool weighs(InstrumentKind k) {
 }
 
 template <class Test>
-std::function<bool(const Payload&)> for_kind(Test test) {
-  return [test](const Payload& p) {
+ShownIf for_kind(Test test) {
+  return [test](const Payload& p, const CellarStatus&) {
     const auto* i = get_if<InstrumentRecord>(&p);
     return i && test(i->instrument_kind);
   };

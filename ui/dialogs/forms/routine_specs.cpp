@@ -12,8 +12,8 @@ using namespace cellar;
 
 namespace {
 
-std::function<bool(const Payload&)> rule_is_for(std::initializer_list<RuleScope> scopes) {
-  return [wanted = std::vector<RuleScope>(scopes)](const Payload& p) {
+ShownIf rule_is_for(std::initializer_list<RuleScope> scopes) {
+  return [wanted = std::vector<RuleScope>(scopes)](const Payload& p, const CellarStatus&) {
     const auto* rule = get_if<RuleRecord>(&p);
     return rule && std::find(wanted.begin(), wanted.end(), rule->scope) != wanted.end();
   };
