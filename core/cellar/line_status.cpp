@@ -24,18 +24,29 @@ Advice about(const LineTimeline& line, Severity severity, Message headline,
 }
 
 std::string why_of(const AppliedRule& rule) {
+  if (rule.source.empty() && rule.reason.empty()) return "own rule";
   if (rule.source.empty() || rule.reason.empty()) return rule.source + rule.reason;
   return rule.source + ", because: " + rule.reason;
 }
 
-Advice overdue_advice(const LineStatus& line, const DueWork& row) {
+// A note, however long it is: how dirty a line is nobody can tell by the calendar.
+Advice overdue_advice(const LineStatus& line, const DueWork& row, Instant now,
+                      const LocalCalendar& calendar) {
   Advice a;
   a.severity = Severity::advice;
   a.about = subject(line.record.line);
-  a.headline = line.last_cleaned ? message(MessageKey::adv_line_overdue, line.record.name, row.due)
-                                 : message(MessageKey::adv_never_cleaned, line.record.name);
-  a.detail = message(MessageKey::adv_line_rule, row.governing.interval_days.value_or(0),
-                     why_of(row.governing));
+  const std::int64_t every = row.governing.interval_days.value_or(0);
+  if (row.last_done) {
+    const std::int64_t since = (calendar.date_of(now) - calendar.date_of(*row.last_done)).count();
+    a.headline = message(MessageKey::adv_line_overdue, line.record.name, row.days_over, since);
+    a.detail = message(MessageKey::adv_line_rule, every, why_of(row.governing));
+    a.inputs.push_back({message(MessageKey::input_last_cleaned), row.last_done});
+  } else {
+    a.headline = message(
+        line.last_cleaned ? MessageKey::adv_only_acid_cleaned : MessageKey::adv_never_cleaned,
+        line.record.name, row.days_over);
+    a.detail = message(MessageKey::adv_line_rule_registered, every, why_of(row.governing));
+  }
   a.action = line_task<LineCleaned>(line.record.line);
   return a;
 }
@@ -89,7 +100,7 @@ void tell_line_cleaning(CellarStatus& cellar, const Journal& journal,
     if (row.last_done) line->last_cleaned = std::max(line->last_cleaned, row.last_done);
     if (!line->overdue) continue;
     if (!line->lock) line->state = message(MessageKey::line_overdue, row.due);
-    line->advice.push_back(overdue_advice(*line, row));
+    line->advice.push_back(overdue_advice(*line, row, cellar.now, calendar));
   }
 }
 

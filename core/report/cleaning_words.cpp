@@ -17,8 +17,6 @@ namespace {
 
 bool american(const Speaker& s) { return s.words == RegionalWords::us; }
 
-std::string days_in_words(std::int64_t n) { return fmt::format("{} day{}", n, n == 1 ? "" : "s"); }
-
 // A little of a liquid reads better in small measures: fluid ounces beside US
 // gallons, else millilitres.
 std::string liquid(units::Volume v, const Speaker& s) {
@@ -116,7 +114,7 @@ std::string say(RuleScope scope, const Speaker&) {
 }
 
 std::string say_due(const DueWork& w, const Speaker& s) {
-  if (w.state == DueState::overdue) return days_in_words(w.days_over) + " overdue";
+  if (w.state == DueState::overdue) return say_days(w.days_over) + " overdue";
   const std::int64_t ahead = (w.due - s.calendar->date_of(s.now)).count();
   if (ahead == 0) return "due today";
   if (ahead == 1) return "due tomorrow";
@@ -126,7 +124,7 @@ std::string say_due(const DueWork& w, const Speaker& s) {
 std::string say_rule(const AppliedRule& r, const Speaker&) {
   const std::string source = r.source.empty() ? r.reason : r.source;
   if (!r.interval_days) return source.empty() ? "each time it is called for" : source;
-  const std::string every = "every " + days_in_words(*r.interval_days);
+  const std::string every = "every " + say_days(*r.interval_days);
   return source.empty() ? every + ", own rule" : every + ": " + source;
 }
 
@@ -295,9 +293,9 @@ std::vector<std::string> say_cost(const PlannedDay& day, const Speaker& s) {
     lines.push_back(fmt::format("{} keg{} on tap likely empty by then", c.lines_run_empty,
                                 c.lines_run_empty == 1 ? "" : "s"));
   }
-  lines.push_back(
-      c.late == 0 ? std::string("nothing late")
-                  : fmt::format("{} late, by {} at most", c.late, days_in_words(c.most_days_late)));
+  lines.push_back(c.late == 0
+                      ? std::string("nothing late")
+                      : fmt::format("{} late, by {} at most", c.late, say_days(c.most_days_late)));
   lines.push_back(fmt::format("{} task{}, {}", day.tasks.size(), day.tasks.size() == 1 ? "" : "s",
                               say_minutes(c.time, s)));
   return lines;

@@ -46,6 +46,7 @@ struct ArgumentSayer {
 
   std::string operator()(const std::string& text) const { return text; }
   std::string operator()(std::int64_t n) const {
+    if (how == "days") return say_days(n);
     return s.printer.number(static_cast<double>(n), 0);
   }
   std::string operator()(Instant t) const {
@@ -111,6 +112,8 @@ std::string say(const cellar::Message& m, const Speaker& s) {
   }
   return out;
 }
+
+std::string say_days(std::int64_t n) { return std::to_string(n) + (n == 1 ? " day" : " days"); }
 
 std::string say(cellar::Phase phase, const Speaker& s) {
   using cellar::Phase;

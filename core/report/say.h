@@ -33,6 +33,7 @@ struct Speaker {
 [[nodiscard]] std::string say_date(cellar::Date, const Speaker&);
 [[nodiscard]] std::string say_age(cellar::Instant, const Speaker&);    // "3 d ago", "just now"
 [[nodiscard]] std::string say_clock(cellar::Instant, const Speaker&);  // "2026-11-24 19:20"
+[[nodiscard]] std::string say_days(std::int64_t);                      // "1 day", "12 days"
 
 // Names of things.
 [[nodiscard]] std::string say(cellar::Phase, const Speaker&);

@@ -88,6 +88,9 @@ TEST(DueWork, TheStatusOfALineTellsWhatTheRulesCallFor) {
   EXPECT_EQ(*get_if<std::int64_t>(&told.detail->args.at(0)), 7);
   EXPECT_NE(get_if<std::string>(&told.detail->args.at(1))->find("national practice"),
             std::string::npos);
+  EXPECT_EQ(*get_if<std::int64_t>(&told.headline.args.at(1)), 2) << "days overdue";
+  EXPECT_EQ(*get_if<std::int64_t>(&told.headline.args.at(2)), 9) << "days since the last";
+  EXPECT_EQ(told.inputs.at(0).read, day(0, 10));
   const auto rule = line_cleaning_rule(line, late);
   ASSERT_TRUE(rule);
   EXPECT_EQ(rule->interval_days, 7);

@@ -62,6 +62,78 @@ const Advice* find(const std::vector<Advice>& all, MessageKey key) {
   return at == all.end() ? nullptr : &*at;
 }
 
+void clean_by(PourScene& s, std::int64_t every, std::initializer_list<int> days,
+              LineAgent agent = LineAgent::caustic) {
+  s.record.clean_every_days = every;
+  s.record.clean_source = "trade handbook";
+  s.log(day(-59), s.record);
+  for (const int d : days) {
+    LineCleaned cleaned;
+    cleaned.line = s.line;
+    cleaned.agent = agent;
+    cleaned.flush_check = FlushCheck::litmus;
+    cleaned.flush_passed = true;
+    s.log(day(d, 9), cleaned);
+  }
+}
+
+TEST(PourAdvice, SoundSetUpsCleanedInTimeGetNoWarningEither) {
+  for (const SoundSetUp& sound : sound_set_ups) {
+    PourScene s(sound.figures);
+    clean_by(s, 14, {-5, 9, 20, 34});
+    for (int d = 21; d < 40; d += 6) {
+      const LineStatus line = s.line_now(day(d, 12));
+      EXPECT_TRUE(line.clean_due) << sound.name;
+      EXPECT_THAT(line.advice, ::testing::IsEmpty()) << sound.name << " day " << d;
+    }
+  }
+}
+
+// Cleaned on day 2, due on day 16, seen on day 22: however late, a note and no alarm.
+TEST(PourAdvice, ADirtyLineSaysHowLongAndByWhichRule) {
+  PourScene s;
+  clean_by(s, 14, {2});
+  EXPECT_FALSE(find(s.line_now(day(16, 12)).advice, MessageKey::adv_line_overdue))
+      << "due that day";
+  const std::vector<Advice> all = s.line_now(day(22, 12)).advice;
+  const Advice* a = find(all, MessageKey::adv_line_overdue);
+  ASSERT_TRUE(a);
+  EXPECT_EQ(a->severity, Severity::advice);
+  EXPECT_EQ(*get_if<std::int64_t>(&a->headline.args.at(1)), 6);
+  EXPECT_EQ(*get_if<std::int64_t>(&a->headline.args.at(2)), 20);
+  ASSERT_TRUE(a->detail);
+  EXPECT_EQ(*get_if<std::int64_t>(&a->detail->args.at(0)), 14);
+  EXPECT_EQ(*get_if<std::string>(&a->detail->args.at(1)), "trade handbook");
+  ASSERT_EQ(a->inputs.size(), 1U);
+  EXPECT_EQ(a->inputs.front().read, day(2, 9));
+  EXPECT_EQ(a->action->kind, "line_cleaned");
+  const std::vector<Advice> later = s.line_now(day(39)).advice;
+  ASSERT_TRUE(find(later, MessageKey::adv_line_overdue));
+  EXPECT_EQ(find(later, MessageKey::adv_line_overdue)->severity, Severity::advice);
+}
+
+// Registered 60 days before day 0, and nothing but that is known of its cleaning.
+TEST(PourAdvice, ALineNeverCleanedSaysSoOnlyWhereARuleAsks) {
+  PourScene s;
+  for (const Advice& a : s.line_now(day(22)).advice)
+    EXPECT_NE(a.headline.key, MessageKey::adv_never_cleaned) << "no rule, no word";
+  clean_by(s, 14, {});
+  const std::vector<Advice> all = s.line_now(day(22)).advice;
+  const Advice* a = find(all, MessageKey::adv_never_cleaned);
+  ASSERT_TRUE(a);
+  EXPECT_EQ(a->severity, Severity::advice);
+  EXPECT_EQ(*get_if<std::int64_t>(&a->headline.args.at(1)), 22 + 60 - 14);
+  EXPECT_EQ(a->detail->key, MessageKey::adv_line_rule_registered);
+}
+
+TEST(PourAdvice, AcidAloneIsToldAsSuch) {
+  PourScene s;
+  clean_by(s, 14, {15}, LineAgent::acid);
+  const std::vector<Advice> all = s.line_now(day(22)).advice;
+  EXPECT_TRUE(find(all, MessageKey::adv_only_acid_cleaned));
+  EXPECT_FALSE(find(all, MessageKey::adv_never_cleaned));
+}
+
 TEST(PourAdvice, GasBreaksOutAtRestBelowTheBeersEquilibrium) {
   PourScene s;
   EXPECT_FALSE(find(s.pour_now().advice, MessageKey::adv_pour_breaks_out));

@@ -123,6 +123,29 @@ TEST(LineCleaning, TellsItsRuleItsSourceAndTheOthers) {
               HasSubstr(report::say_date(due.front().due, speaker)));
 }
 
+// The advice in words: days overdue, days since, the rule and who says so.
+TEST(LineCleaning, AnOverdueOneIsAdvisedInWordsWithNumbers) {
+  Scenario scene;
+  const LineId line = scene.line("Line 1", "1", 14);
+  const auto told = [&](Instant now) {
+    const CellarStatus cellar = scene.cellar(now);
+    const Advice& a = cellar.find(line)->advice.at(0);
+    const Speaker speaker = speaker_at(scene, now);
+    return report::say(a.headline, speaker) + " | " + report::say(*a.detail, speaker);
+  };
+  EXPECT_EQ(told(day(-45)),
+            "Line 1: no cleaning is logged, 1 day overdue | Dirt makes beer foam. Rule: every 14 "
+            "days, counted from when it was registered; own rule");
+  LineCleaned cleaned;
+  cleaned.line = line;
+  cleaned.flush_check = FlushCheck::litmus;
+  cleaned.flush_passed = true;
+  scene.log(day(-40), cleaned);
+  EXPECT_EQ(told(day(-20)),
+            "Line 1: cleaning is 6 days overdue, 20 days since the last | Dirt makes beer foam. "
+            "Rule: every 14 days; own rule");
+}
+
 // Held back, the keg locks its line: sheet, round and tag say so and why.
 TEST_F(LineReasons, ALineLockedByItsKegIsToldOnPaper) {
   Quarantined hold;
