@@ -2,8 +2,8 @@
 //
 // The words of every message. {0}, {1} ... stand for its arguments; a time may
 // say how: {0:day} without the hour, {0:age} "3 d ago", and a window {0:likely}
-// for its likely day alone; a length {0:bore} in the unit of bores; CO2 {0:over 1} by
-// how much it is more than another argument. Where the trade says it
+// for its likely day alone; a length {0:bore} in the unit of bores; a count {0:days}
+// "1 day"; CO2 {0:over 1} by how much it is more than another argument. Where the trade says it
 // differently in the US, the second text is used there.
 #pragma once
 
