@@ -23,6 +23,10 @@ class Prompts {
   // True when the person chose the named action ("Release line", "Restore").
   virtual bool confirm(QWidget* parent, const QString& question, const QString& detail,
                        const QString& action) = 0;
+  // The same where the action loses something or could hurt. `harmless` names the
+  // other way ("Go on typing"); Enter takes that one.
+  virtual bool confirm_risk(QWidget* parent, const QString& question, const QString& detail,
+                            const QString& action, const QString& harmless) = 0;
   virtual void tell(QWidget* parent, const QString& what, const QString& detail) = 0;
   // One of several ways out, by index; -1 for none (Esc).
   virtual int choose(QWidget* parent, const QString& what, const QString& detail,

@@ -2969,6 +2969,10 @@
         <source>Leave</source>
         <translation>Ohne Eintrag schließen</translation>
     </message>
+    <message>
+        <source>Go on typing</source>
+        <translation>Weiter eintippen</translation>
+    </message>
 </context>
 <context>
     <name>LineText</name>
@@ -3938,6 +3942,10 @@
     <message>
         <source>Tick it all the same</source>
         <translation>Trotzdem abhaken</translation>
+    </message>
+    <message>
+        <source>Don’t tick it</source>
+        <translation>Nicht abhaken</translation>
     </message>
     <message>
         <source>Logged: %1, %2.</source>

@@ -133,6 +133,7 @@ TEST_F(CleaningJourney, TheDayIsPlannedLockedTickedReleasedAndPrinted) {
   prompts_.confirmations.push_back(false);
   click(StepKind::caustic, about);
   ASSERT_EQ(prompts_.asked.size(), 1);
+  EXPECT_EQ(prompts_.risks, prompts_.asked) << "Enter must not tick it";
   EXPECT_FALSE(page_->begun());
   EXPECT_FALSE(box(spot(StepKind::caustic, about))->isChecked());
 

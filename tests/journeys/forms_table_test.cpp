@@ -208,7 +208,9 @@ void leaves_only_when_asked(Dialog& dialog, testing::QueuedPrompts& prompts, con
   QTest::keyClick(&dialog, Qt::Key_Escape);
   EXPECT_FALSE(dialog.isVisible());
   EXPECT_EQ(prompts.asked.size(), 2);
+  EXPECT_EQ(prompts.risks, prompts.asked) << "Enter must go on typing";
   prompts.asked.clear();
+  prompts.risks.clear();
 }
 
 TEST_F(FormTable, WhatWasTypedIsNotLostByASlipOfTheEscapeKey) {

@@ -215,7 +215,7 @@ TEST_F(KeyboardWays, SettingsOfUnitsWordsAndLooks) {
     EXPECT_TRUE(words_in(*QApplication::activeModalWidget()).contains("kPa"));
     typist_.key(Qt::Key_Escape);
   });
-  answer_box();  // leave it
+  typist_.expect("message_box", [this] { typist_.push("Leave"); });
   typist_.chord("Ctrl+G");
   typist_.finish();
   EXPECT_EQ(store::to_exchange(cellar().file().load().value()), stored);

@@ -38,6 +38,7 @@ class QueuedPrompts final : public ui::Prompts {
   std::deque<bool> confirmations;
   std::deque<int> choices;
   QStringList asked;
+  QStringList risks;  // of those asked, where Enter takes the harmless way
 
   std::optional<QString> open_cellar_file(QWidget*) override { return next_file("open cellar"); }
   std::optional<QString> save_file(QWidget*, const QString& title, const QString&,
@@ -50,6 +51,11 @@ class QueuedPrompts final : public ui::Prompts {
   bool confirm(QWidget*, const QString& question, const QString&, const QString&) override {
     asked.push_back(question);
     return take(confirmations, false);
+  }
+  bool confirm_risk(QWidget* parent, const QString& question, const QString& detail,
+                    const QString& action, const QString&) override {
+    risks.push_back(question);
+    return confirm(parent, question, detail, action);
   }
   void tell(QWidget*, const QString& what, const QString&) override { asked.push_back(what); }
   int choose(QWidget*, const QString& what, const QString&, const QStringList&) override {

@@ -12,10 +12,12 @@
 #include <QTest>
 #include <QTimer>
 #include <algorithm>
+#include <functional>
 #include <vector>
 
 #include "tests/support/own_preferences.h"
 #include "ui/dialogs/backups.h"
+#include "ui/dialogs/box_prompts.h"
 #include "ui/dialogs/first_start.h"
 #include "ui/dialogs/message_box.h"
 #include "ui/dialogs/new_cellar.h"
@@ -230,6 +232,27 @@ TEST(AskingBox, EnterTakesTheWayThatHasTheFocus) {
     QTest::keyClick(&box, Qt::Key_Return);
   });
   EXPECT_EQ(box.ask(), -1);
+}
+
+// Enter in the box that is in front, and whether the action was confirmed.
+bool confirmed_by_enter(const std::function<bool(Prompts&)>& question) {
+  BoxPrompts prompts;
+  QTimer::singleShot(0, qApp, [] {
+    QWidget* box = QApplication::activeModalWidget();
+    ASSERT_NE(box, nullptr);
+    EXPECT_TRUE(QTest::qWaitForWindowActive(box));
+    QTest::keyClick(box->focusWidget() ? box->focusWidget() : box, Qt::Key_Return);
+  });
+  return question(prompts);
+}
+
+TEST(AskingBox, EnterGoesTheHarmlessWay) {
+  EXPECT_TRUE(confirmed_by_enter(
+      [](Prompts& prompts) { return prompts.confirm(nullptr, "Log this?", "", "Log it"); }));
+  EXPECT_FALSE(confirmed_by_enter([](Prompts& prompts) {
+    return prompts.confirm_risk(nullptr, "Leave?", "What you typed would be lost.", "Leave",
+                                "Go on typing");
+  }));
 }
 
 }  // namespace

@@ -67,6 +67,14 @@ bool BoxPrompts::confirm(QWidget* parent, const QString& question, const QString
   return box.ask() == 0;
 }
 
+bool BoxPrompts::confirm_risk(QWidget* parent, const QString& question, const QString& detail,
+                              const QString& action, const QString& harmless) {
+  MessageBox box(question, detail, parent);
+  box.add_way(action, ButtonRole::plain);
+  box.add_harmless(harmless);
+  return box.ask() == 0;
+}
+
 void BoxPrompts::tell(QWidget* parent, const QString& what, const QString& detail) {
   MessageBox box(what, detail, parent);
   box.add_way(BoxText::tr("Close"), ButtonRole::plain);

@@ -16,6 +16,8 @@ class BoxPrompts final : public Prompts {
                                    const QString& filter) override;
   bool confirm(QWidget* parent, const QString& question, const QString& detail,
                const QString& action) override;
+  bool confirm_risk(QWidget* parent, const QString& question, const QString& detail,
+                    const QString& action, const QString& harmless) override;
   void tell(QWidget* parent, const QString& what, const QString& detail) override;
   int choose(QWidget* parent, const QString& what, const QString& detail,
              const QStringList& actions) override;

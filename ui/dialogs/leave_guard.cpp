@@ -39,9 +39,9 @@ bool LeaveGuard::lets_go(const Context& context, QWidget* dialog) const {
 }
 
 bool LeaveGuard::ask(const Context& context, QWidget* dialog) {
-  return context.prompts.confirm(dialog, LeaveText::tr("Leave without logging?"),
-                                 LeaveText::tr("What you typed would be lost."),
-                                 LeaveText::tr("Leave"));
+  return context.prompts.confirm_risk(dialog, LeaveText::tr("Leave without logging?"),
+                                      LeaveText::tr("What you typed would be lost."),
+                                      LeaveText::tr("Leave"), LeaveText::tr("Go on typing"));
 }
 
 }  // namespace ullage::ui

@@ -59,13 +59,18 @@ void MessageBox::add_way(const QString& words, ButtonRole role) {
   ++added_;
 }
 
-void MessageBox::add_cancel() {
-  auto* button = new QPushButton(tr("Cancel"), this);
+QPushButton* MessageBox::add_no_way(const QString& words) {
+  auto* button = new QPushButton(words, this);
   // Enter takes the way that has the focus, this one too.
   button->setAutoDefault(true);
   ways_->addWidget(button);
   connect(button, &QPushButton::clicked, this, &QDialog::reject);
+  return button;
 }
+
+void MessageBox::add_cancel() { add_no_way(tr("Cancel")); }
+
+void MessageBox::add_harmless(const QString& words) { make_default(add_no_way(words)); }
 
 int MessageBox::ask() {
   taken_ = -1;

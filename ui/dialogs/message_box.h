@@ -10,6 +10,7 @@
 #include "ui/theme/style.h"
 
 class QHBoxLayout;
+class QPushButton;
 class QVBoxLayout;
 
 namespace ullage::ui {
@@ -22,12 +23,17 @@ class MessageBox : public QDialog {
   void add_field(QWidget*);  // becomes the box's own
   void add_way(const QString& words, ButtonRole);
   void add_cancel();
+  // In place of Cancel where the other ways lose something or could hurt: takes
+  // none of them, and is the one that Enter presses.
+  void add_harmless(const QString& words);
   // Asked before any way out but Cancel is taken.
   void set_ready(std::function<bool()> ready) { ready_ = std::move(ready); }
   // The index of the way taken; -1 for none.
   int ask();
 
  private:
+  QPushButton* add_no_way(const QString& words);
+
   std::function<bool()> ready_;
   QVBoxLayout* column_;
   QHBoxLayout* ways_;

@@ -129,10 +129,10 @@ bool CleaningPage::may_open(std::size_t step, cellar::SubjectRef thing) {
   const auto status = context_.cellar.status();
   if (kind == cellar::StepKind::vent) return true;
   if (!report::waits_for_empty(thing, *shown_day(), *status)) return true;
-  return context_.prompts.confirm(
+  return context_.prompts.confirm_risk(
       this, tr("%1 has beer in it").arg(q(report::name_of(thing, *status))),
       tr("It was forecast to have run empty by now. Has it? Then log that first."),
-      tr("Tick it all the same"));
+      tr("Tick it all the same"), tr("Don’t tick it"));
 }
 
 // What has to be done before, is said; the person may still know better.
@@ -143,10 +143,10 @@ bool CleaningPage::may_tick(std::size_t step, cellar::SubjectRef thing) {
   if (!before) return true;
   const report::Speaker speaker = context_.speaker();
   const cellar::PlanStep& first = shown_day()->steps[*before];
-  return context_.prompts.confirm(
+  return context_.prompts.confirm_risk(
       this, tr("Not ticked yet: %1").arg(q(report::say_step(first, speaker))),
       tr("%1 The order keeps people safe.").arg(q(report::say_caution(first, speaker))),
-      tr("Tick it all the same"));
+      tr("Tick it all the same"), tr("Don’t tick it"));
 }
 
 void CleaningPage::tick(std::size_t step, std::size_t thing, bool on) {
