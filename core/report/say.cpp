@@ -141,6 +141,12 @@ std::string say(cellar::Phase phase, const Speaker& s) {
   return {};
 }
 
+std::string held_back_because(const cellar::KegStatus& keg) {
+  if (!keg.quarantined || keg.quarantined->args.empty()) return {};
+  const auto* reason = boost::variant2::get_if<std::string>(&keg.quarantined->args.front());
+  return reason ? *reason : std::string();
+}
+
 std::string say(cellar::KegKind kind, const Speaker& s) {
   using cellar::KegKind;
   const auto sized = [&](const char* name) {

@@ -37,6 +37,8 @@ struct Speaker {
 
 // Names of things.
 [[nodiscard]] std::string say(cellar::Phase, const Speaker&);
+// The reason it was held back for, alone: "smells of vinegar". Empty when it is not.
+[[nodiscard]] std::string held_back_because(const cellar::KegStatus&);
 [[nodiscard]] std::string say(cellar::KegKind, const Speaker&);  // "Soda keg, ball lock, 19 L"
 [[nodiscard]] std::string say_kind(std::string_view entry_kind, const Speaker&);  // "Filled"
 // One line for an entry: "Pressure set to 30 psi", "Filled from batch 12, 18.6 L".

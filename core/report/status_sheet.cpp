@@ -57,8 +57,8 @@ std::string state_words(const KegStatus& keg, const CellarStatus& status, const 
                           keg.lock->line_name, say_time(keg.lock->since, speaker), keg.lock->by);
   }
   if (keg.quarantined) {
-    const std::string why = say(*keg.quarantined, speaker);
-    warning = join(fmt::format("OUT OF USE: {}", why), warning, "\n");
+    const std::string held = join("HELD BACK, do not use", held_back_because(keg), ": ");
+    warning = join(held, warning, "\n");
   } else if (const cellar::KegLock* lock = held_back(keg, status)) {
     warning = join(fmt::format("DO NOT SERVE: {}", say(lock->why, speaker)), warning, "\n");
   }

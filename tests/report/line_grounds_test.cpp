@@ -6,6 +6,8 @@
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
+
 #include "core/report/gas_grounds.h"
 #include "core/report/status_sheet.h"
 #include "core/report/tags.h"
@@ -156,6 +158,10 @@ TEST_F(LineReasons, ALineLockedByItsKegIsToldOnPaper) {
   const auto sheet = report::status_sheet(cellar, speaker, "");
   EXPECT_THAT(words_of_sheet(sheet, "Out of service"),
               HasSubstr("Line 1: DO NOT SERVE, K01: Held back: smells of vinegar"));
+  const auto row = std::find_if(sheet.rows.begin(), sheet.rows.end(),
+                                [](const report::SheetRow& r) { return r.keg == "K01"; });
+  ASSERT_NE(row, sheet.rows.end());
+  EXPECT_EQ(row->state, "HELD BACK, do not use: smells of vinegar");
   const auto tag = report::do_not_serve_tag(*cellar.find(scene.line), speaker);
   EXPECT_EQ(tag.title, "DO NOT SERVE");
   EXPECT_EQ(tag.subtitle, "The keg on it is held back");

@@ -159,9 +159,7 @@ QString StopSign::whole() const {
 }
 
 QString held_back_because(const KegStatus& k) {
-  if (!k.quarantined || k.quarantined->args.empty()) return {};
-  const auto* reason = boost::variant2::get_if<std::string>(&k.quarantined->args.front());
-  return reason ? q(*reason) : QString();
+  return q(report::held_back_because(k));
 }
 
 StopSign caution_of(const KegStatus& k, const Speaker& speaker) {
