@@ -7526,10 +7526,6 @@ F3</translation>
         <translation>Wie karbonisiert wird</translation>
     </message>
     <message>
-        <source>Then</source>
-        <translation>Danach</translation>
-    </message>
-    <message>
         <source>Gas set</source>
         <translation>Gas eingestellt</translation>
     </message>

@@ -3,6 +3,7 @@
 // Whole tasks through the real windows on the real demo cellar.
 #include <gtest/gtest.h>
 
+#include <QAbstractButton>
 #include <QApplication>
 #include <QCheckBox>
 #include <QComboBox>
@@ -25,6 +26,7 @@
 #include "ui/pages/log_page.h"
 #include "ui/widgets/banner.h"
 #include "ui/widgets/entity_picker.h"
+#include "ui/widgets/enum_picker.h"
 #include "ui/widgets/quantity_edits.h"
 #include "ui/widgets/tag_list_edit.h"
 #include "ui/widgets/text_edit.h"
@@ -108,6 +110,36 @@ TEST_F(Journey, ATransferIsOneActAndOneUndo) {
   window_->run(ui::Command::undo);
   EXPECT_FALSE(keg("K05").contents);
   EXPECT_EQ(keg("K05").phase, cellar::Phase::purged);
+}
+
+// The bar over the step says what the gas is for; the step does not ask it again.
+TEST_F(Journey, ATransferAsksOnceHowItIsCarbonated) {
+  ui::TransferForm form(context(), keg("K05").record.keg);
+  form.show();
+  auto* gas = form.findChild<ui::TransferStep*>(QStringLiteral("step_gas_set"));
+  auto* way = form.findChild<ui::ChoiceBar*>(QStringLiteral("gas_way"));
+  ASSERT_TRUE(gas && way);
+  EXPECT_EQ(gas->findChild<QWidget*>(QStringLiteral("purpose")), nullptr);
+  type(*gas, "pressure_pa", QStringLiteral("30 psi"));
+  const auto logged = [&]() -> std::optional<cellar::GasSet> {
+    for (const cellar::Draft& draft : form.act().drafts) {
+      if (const auto* set = get_if<cellar::GasSet>(&draft.payload)) return *set;
+    }
+    return std::nullopt;
+  };
+  const auto buttons = way->findChildren<QAbstractButton*>();
+  ASSERT_EQ(buttons.size(), 4);
+  buttons.at(0)->click();
+  ASSERT_TRUE(logged());
+  EXPECT_EQ(logged()->purpose, cellar::GasPurpose::burst);
+  EXPECT_NEAR(units::in_psi(logged()->pressure), 30, 0.01) << "kept while the way changes";
+  buttons.at(1)->click();
+  ASSERT_TRUE(logged());
+  EXPECT_EQ(logged()->purpose, cellar::GasPurpose::set_and_wait);
+  buttons.at(3)->click();
+  EXPECT_FALSE(logged());
+  prompts_.confirmations.push_back(true);
+  form.reject();
 }
 
 TEST_F(Journey, AKegChangeTakesOneOffAndPutsAnotherOn) {

@@ -147,12 +147,13 @@ void TransferForm::build_steps(QVBoxLayout& all) {
   parts_->filled->set_caution(tr("Never push beer with gas out of glass: it can burst."));
   parts_->gas_way =
       new ChoiceBar({tr("Short burst"), tr("Set and wait"), tr("Sugar"), tr("No gas yet")});
-  parts_->gas_way->set_name(tr("How it is carbonated"));
+  const QString how = tr("How it is carbonated");
+  parts_->gas_way->set_name(how);
   parts_->gas_way->setObjectName(QStringLiteral("gas_way"));
   parts_->gas_way->set_index(way_set_and_wait);
   connect(parts_->gas_way, &ChoiceBar::changed, this, &TransferForm::on_gas_way);
   all.addSpacing(space::s);
-  all.addWidget(new InkLabel(tr("Then"), TextRole::strong));
+  all.addWidget(new InkLabel(how, TextRole::strong));
   all.addWidget(parts_->gas_way);
   parts_->gas = step(tr("Gas set"), as_last_time<GasSet>(journal), Need::always);
   parts_->sugar =

@@ -22,7 +22,8 @@ TransferStep::TransferStep(const Context& context, int number, const QString& ti
   state_ = new InkLabel({}, TextRole::small, Ink::secondary);
   now_ = new QCheckBox(tr("Log it now"));
   now_->setAccessibleName(tr("Log now: %1").arg(title));
-  fields_ = new EntryFields(context, start, {"keg", "batch"});
+  // What the transfer asks once: into what, from what, and how it is carbonated.
+  fields_ = new EntryFields(context, start, {"keg", "batch", "purpose"});
   outcome_ = new InkLabel({}, TextRole::strong, Ink::accent);
   outcome_->setWordWrap(true);
   outcome_->hide();

@@ -158,9 +158,7 @@ QString StopSign::whole() const {
   return rest.isEmpty() ? head : head + QStringLiteral(" – ") + rest;
 }
 
-QString held_back_because(const KegStatus& k) {
-  return q(report::held_back_because(k));
-}
+QString held_back_because(const KegStatus& k) { return q(report::held_back_because(k)); }
 
 StopSign caution_of(const KegStatus& k, const Speaker& speaker) {
   if (k.lock) {
