@@ -364,5 +364,24 @@ TEST_F(CleaningJourney, ThePageAndItsDialogsCanBeReadAndReachedByKey) {
   EXPECT_THAT(testing::clipped_texts(rules), ::testing::IsEmpty());
 }
 
+// Long names and sources wrap, where the window is narrow too.
+TEST_F(CleaningJourney, NoDueWorkAndNoRuleIsCutOff) {
+  window_->resize(1024, 640);
+  settle();
+  const auto* list = page_->findChild<QTreeWidget*>(QStringLiteral("due_list"));
+  ASSERT_NE(list, nullptr);
+  ASSERT_GT(list->topLevelItemCount(), 0);
+  EXPECT_THAT(testing::cut_cells(*list), ::testing::IsEmpty());
+  ui::RulesDialog rules(window_->context());
+  rules.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&rules));
+  rules.findChild<QPushButton*>(QStringLiteral("rule_take_set"))->click();
+  settle();
+  const auto* table = rules.findChild<QTreeWidget*>(QStringLiteral("rules_table"));
+  ASSERT_NE(table, nullptr);
+  ASSERT_GE(table->topLevelItemCount(), 5);
+  EXPECT_THAT(testing::cut_cells(*table), ::testing::IsEmpty());
+}
+
 }  // namespace
 }  // namespace ullage

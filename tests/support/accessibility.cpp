@@ -11,6 +11,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QTest>
+#include <QTreeView>
 #include <algorithm>
 #include <map>
 #include <set>
@@ -168,6 +169,28 @@ std::vector<std::string> clipped_texts(QWidget& window) {
       findings.push_back(name_of(*child) + " is " + std::to_string(child->width()) + "x" +
                          std::to_string(child->height()) + ", its text needs " +
                          std::to_string(needed.width()) + "x" + std::to_string(height));
+    }
+  }
+  return findings;
+}
+
+std::vector<std::string> cut_cells(const QTreeView& view) {
+  std::vector<std::string> findings;
+  const int margins = 2 * (view.style()->pixelMetric(QStyle::PM_FocusFrameHMargin) + 1);
+  const auto look_at = [&](const QModelIndex& cell) {
+    const QRect room = view.visualRect(cell);
+    const QString text = cell.data().toString();
+    const QRect needed = view.fontMetrics().boundingRect(
+        QRect(0, 0, room.width() - margins, QWIDGETSIZE_MAX), Qt::TextWordWrap, text);
+    if (needed.width() <= room.width() - margins && needed.height() <= room.height()) return;
+    findings.push_back("“" + text.toStdString() + "” has " + std::to_string(room.width()) + "x" +
+                       std::to_string(room.height()));
+  };
+  // Row by row as they are shown, the rows below an opened one included.
+  for (QModelIndex at = view.model()->index(0, 0, view.rootIndex()); at.isValid();
+       at = view.indexBelow(at)) {
+    for (int column = 0; column < view.model()->columnCount(at.parent()); ++column) {
+      look_at(at.siblingAtColumn(column));
     }
   }
   return findings;

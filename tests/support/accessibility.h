@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+class QTreeView;
 class QWidget;
 
 namespace ullage::testing {
@@ -24,5 +25,8 @@ namespace ullage::testing {
 
 // Labels and buttons with less room than their text needs.
 [[nodiscard]] std::vector<std::string> clipped_texts(QWidget& window);
+
+// Rows of a tree or list with less room than their text needs.
+[[nodiscard]] std::vector<std::string> cut_cells(const QTreeView& view);
 
 }  // namespace ullage::testing

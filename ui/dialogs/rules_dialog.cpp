@@ -17,6 +17,8 @@
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/screen_room.h"
+#include "ui/widgets/wrapped_rows.h"
 
 namespace ullage::ui {
 namespace {
@@ -32,6 +34,7 @@ class FacadeIds final : public cellar::IdSource {
 };
 
 constexpr int narrowest_rules_column = 96;
+constexpr int rule_row_height = 26;
 
 QString capitalised(QString line) { return line.replace(0, 1, line.left(1).toUpper()); }
 
@@ -63,7 +66,7 @@ RulesDialog::RulesDialog(const Context& context, QWidget* parent)
     : QDialog(parent), context_(context) {
   setObjectName(QStringLiteral("rules_dialog"));
   setWindowTitle(tr("Rules"));
-  resize(860, 560);
+  resize_within_screen(*this, {980, 600});
   build();
   listening_ = context_.cellar.on_change([this](const cellar::Change&) { refresh(); });
   refresh();
@@ -105,9 +108,12 @@ void RulesDialog::build() {
   table_->setRootIsDecorated(false);
   table_->setTabKeyNavigation(false);
   table_->header()->setSectionResizeMode(QHeaderView::ResizeToContents);
-  table_->header()->setSectionResizeMode(3, QHeaderView::Stretch);
+  for (const int long_words : {0, 3}) {
+    table_->header()->setSectionResizeMode(long_words, QHeaderView::Stretch);
+  }
   table_->header()->setStretchLastSection(false);
   table_->header()->setMinimumSectionSize(narrowest_rules_column);
+  wrap_rows(*table_, rule_row_height);
   say_when_empty(*table_->viewport());
   auto* add = rules_button(tr("&New rule…"), "rule_new");
   change_ = rules_button(tr("&Change…"), "rule_change");

@@ -18,6 +18,7 @@
 #include "core/report/names.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/wrapped_rows.h"
 
 namespace ullage::ui {
 namespace {
@@ -169,13 +170,13 @@ DueList::DueList(const Context& context, QWidget* parent)
   tree_->setRootIsDecorated(false);
   tree_->setItemsExpandable(false);
   tree_->setIndentation(space::m);
-  tree_->setUniformRowHeights(true);
   tree_->setTabKeyNavigation(false);
   tree_->setDragEnabled(true);
   tree_->setDragDropMode(QAbstractItemView::DragOnly);
   tree_->header()->setStretchLastSection(false);
   tree_->header()->setSectionResizeMode(0, QHeaderView::Stretch);
   tree_->header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
+  wrap_rows(*tree_, due_row_height);
   why_->setObjectName(QStringLiteral("due_why"));
   why_->set_role(TextRole::small);
   why_->set_ink(Ink::secondary);
@@ -272,7 +273,6 @@ void DueList::fill(const cellar::CellarStatus& names) {
       const QString due = q(report::say_due(row, speaker));
       auto* item = new QTreeWidgetItem(group, QStringList{what, due});
       item->setData(0, due_row_role, QVariant::fromValue<qulonglong>(i));
-      item->setSizeHint(0, QSize(0, due_row_height));
       item->setToolTip(0, what);
       item->setData(0, Qt::AccessibleTextRole, QStringLiteral("%1, %2").arg(what, due));
       item->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);
