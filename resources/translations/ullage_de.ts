@@ -6838,6 +6838,14 @@ F3</translation>
         <translation>Noch steht keine Gasflasche in einem eingetragenen Raum. Räume mit ihrem Luftvolumen (ohne Fässer und Vorräte) eintragen und angeben, wo jede Flasche steht.</translation>
     </message>
     <message>
+        <source>Add a place…</source>
+        <translation>Raum eintragen …</translation>
+    </message>
+    <message>
+        <source>Add a bottle…</source>
+        <translation>Flasche eintragen …</translation>
+    </message>
+    <message>
         <source>Safety</source>
         <translation>Sicherheit</translation>
     </message>

@@ -281,6 +281,22 @@ TEST_F(GasPages, EmptyCellarSaysTheNextStep) {
   EXPECT_TRUE(all_words(*open<ui::SafetyPage>()).contains(QStringLiteral("No gas bottle stands")));
 }
 
+TEST_F(GasPages, TheEmptySafetyPageOffersWhatItSays) {
+  facade_.show(cellar::CellarStatus{sample_now});
+  const auto empty = open<ui::SafetyPage>();
+  for (const char* kind : {"place_record", "bottle_record"}) {
+    auto* add = empty->findChild<QPushButton*>(QLatin1String("add_") + QLatin1String(kind));
+    ASSERT_NE(add, nullptr) << kind;
+    EXPECT_TRUE(add->isVisible()) << kind;
+    QTest::mouseClick(add, Qt::LeftButton);
+    ASSERT_FALSE(navigator_.tasks.empty()) << kind;
+    EXPECT_EQ(navigator_.tasks.back().kind, kind);
+  }
+  facade_.show(gas_cellar());
+  const auto told = open<ui::SafetyPage>();
+  EXPECT_FALSE(told->findChild<QPushButton*>(QStringLiteral("add_bottle_record"))->isVisible());
+}
+
 // 6.35 kg in 20 m3 at 20 °C: 17.3 % computed elsewhere from 1.8393 kg/m3.
 TEST_F(GasPages, SafetyTellsTheAirAndNeverAnAllClear) {
   const auto page = open<ui::SafetyPage>();

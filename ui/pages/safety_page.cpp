@@ -2,6 +2,7 @@
 #include "ui/pages/safety_page.h"
 
 #include <QHBoxLayout>
+#include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -11,6 +12,7 @@
 #include "ui/pages/kept_fresh.h"
 #include "ui/pages/place_safety_card.h"
 #include "ui/preferences.h"
+#include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
 #include "ui/widgets/card.h"
@@ -58,11 +60,7 @@ void SafetyPage::build() {
          "go in to rescue somebody: call for help from outside."));
   caution->setObjectName(QStringLiteral("no_all_clear"));
   column->addWidget(caution);
-  nothing_ = new InkLabel(
-      tr("No gas bottle stands in a registered place yet. Register places with their net volume "
-         "(kegs and stock taken off), and say where each bottle stands."),
-      TextRole::body, Ink::secondary);
-  static_cast<InkLabel*>(nothing_)->setWordWrap(true);
+  nothing_ = build_nothing();
   column->addWidget(nothing_);
   cards_ = new QVBoxLayout;
   cards_->setSpacing(space::l);
@@ -77,6 +75,36 @@ void SafetyPage::build() {
   all->setSpacing(space::m);
   all->addLayout(header);
   all->addWidget(scrolled(inside), 1);
+}
+
+// What is to be done first; the orders below hold all the same.
+QWidget* SafetyPage::build_nothing() {
+  auto* words = new InkLabel(
+      tr("No gas bottle stands in a registered place yet. Register places with their net volume "
+         "(kegs and stock taken off), and say where each bottle stands."),
+      TextRole::body, Ink::secondary);
+  words->setWordWrap(true);
+  auto* ways = new QHBoxLayout;
+  ways->setSpacing(space::s);
+  const auto add = [&](const QString& text, const char* kind) {
+    auto* button = new QPushButton(text);
+    button->setObjectName(QLatin1String("add_") + QLatin1String(kind));
+    button->setEnabled(!context_.cellar.read_only());
+    connect(button, &QPushButton::clicked, this,
+            [this, kind] { context_.navigator.open_task({kind, {}, {}, {}}); });
+    ways->addWidget(button);
+    return button;
+  };
+  set_role(add(tr("Add a place…"), "place_record"), ButtonRole::primary);
+  add(tr("Add a bottle…"), "bottle_record");
+  ways->addStretch(1);
+  auto* both = new QWidget;
+  auto* column = new QVBoxLayout(both);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(space::m);
+  column->addWidget(words);
+  column->addLayout(ways);
+  return both;
 }
 
 QWidget* SafetyPage::build_orders() {

@@ -26,6 +26,7 @@ class SafetyPage : public QWidget {
 
  private:
   void build();
+  QWidget* build_nothing();
   QWidget* build_orders();
 
   Context context_;
