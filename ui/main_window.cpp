@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/main_window.h"
 
+#include <QAbstractItemView>
 #include <QAction>
 #include <QDialog>
 #include <QDir>
 #include <QGuiApplication>
 #include <QHBoxLayout>
+#include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
 #include <QResizeEvent>
@@ -35,6 +37,7 @@
 #include "ui/prompts.h"
 #include "ui/rail.h"
 #include "ui/widgets/banner.h"
+#include "ui/widgets/empty_state.h"
 #include "ui/widgets/screen_room.h"
 
 namespace ullage::ui {
@@ -43,6 +46,26 @@ namespace {
 constexpr int rail_folds_below = 1120;  // the table needs the room more
 constexpr int minute_ms = 60 * 1000;
 constexpr QSize at_first(1440, 860);
+
+bool below_the_head(const QWidget& page, const QWidget* part) {
+  for (; part && part != &page; part = part->parentWidget()) {
+    if (qobject_cast<const QAbstractScrollArea*>(part)) return true;
+    if (qobject_cast<const EmptyState*>(part)) return true;
+  }
+  return false;
+}
+
+// What people come to a page for: its list, else its first control below the head.
+QWidget* first_stop(QWidget& page) {
+  QWidget* first = nullptr;
+  for (QWidget* at = page.nextInFocusChain(); at != &page; at = at->nextInFocusChain()) {
+    const bool tab = (at->focusPolicy() & Qt::TabFocus) == Qt::TabFocus && !at->focusProxy();
+    if (!tab || !at->isVisible() || !at->isEnabled() || !page.isAncestorOf(at)) continue;
+    if (qobject_cast<QAbstractItemView*>(at)) return at;
+    if (!first && below_the_head(page, at)) first = at;
+  }
+  return first;
+}
 
 }  // namespace
 
@@ -268,8 +291,15 @@ QWidget* MainWindow::page_widget(PageId page) {
 
 void MainWindow::show_page(PageId page) {
   page_ = page;
-  stack_->setCurrentWidget(page_widget(page));
+  QWidget* shown = page_widget(page);
+  const QWidget* before = focusWidget();
+  const bool from_page = !before || stack_->isAncestorOf(before);
+  const bool seen = shown->focusWidget();  // goes on where it was left
+  stack_->setCurrentWidget(shown);
   rail_->set_current(page);
+  // By itself the keyboard would come to the first button of the page's head.
+  if (!from_page || seen || qobject_cast<QLineEdit*>(focusWidget())) return;
+  if (QWidget* stop = first_stop(*shown)) stop->setFocus();
 }
 
 void MainWindow::show_keg(cellar::KegId keg) {

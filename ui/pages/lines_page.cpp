@@ -139,7 +139,6 @@ void LinesPage::build() {
   all->setSpacing(space::m);
   all->addLayout(header);
   all->addWidget(stack_, 1);
-  table_->setFocus();  // what the keyboard comes to with the page
 }
 
 QTableWidget* LinesPage::build_table() {

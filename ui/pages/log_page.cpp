@@ -70,7 +70,6 @@ LogPage::LogPage(const Context& context, QWidget* parent) : QWidget(parent), con
   connect(table_, &QAbstractItemModel::modelReset, this, &LogPage::show_selection);
   update_empty_state();
   show_selection();
-  view_->setFocus();  // what the keyboard comes to with the page
 }
 
 LogPage::~LogPage() = default;
@@ -179,8 +178,14 @@ QWidget* LogPage::build_table() {
   view_->setColumnWidth(LogTable::about, 164);
   view_->setColumnWidth(LogTable::by, 52);
   view_->setColumnWidth(LogTable::standing, 118);
+  // The keyboard makes the first row the current one without marking it.
   connect(view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
-          &LogPage::show_selection);
+          [this](const QModelIndex& now) {
+            if (now.isValid() && !view_->selectionModel()->isSelected(now)) {
+              view_->selectRow(now.row());
+            }
+            show_selection();
+          });
   empty_ = new EmptyState(Icon::log, tr("Nothing matches"),
                           tr("No entry fits what is asked for above."));
   connect(empty_->add_action(tr("Show everything")), &QPushButton::clicked, this,
