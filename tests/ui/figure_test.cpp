@@ -17,6 +17,7 @@
 #include "tests/support/accessibility.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/theme_switch.h"
+#include "ui/widgets/ink_label.h"
 #include "ui/widgets/reasons_popup.h"
 
 namespace ullage::ui {
@@ -129,6 +130,46 @@ TEST_P(FigureTest, WithoutReasonsTakesNoFocus) {
   EXPECT_EQ(figure_->focusPolicy(), Qt::NoFocus);
   QTest::mouseClick(figure_, Qt::LeftButton);
   EXPECT_EQ(popup(), nullptr);
+}
+
+// The words of a label wrap as a figure's do; who asks for its text gets what was set.
+TEST(WrappingLabel, NeverPartsAUnitNorANumberFromIt) {
+  const QString text = "It takes up 0.5 g/L a day and holds 4.7 ± 0.3 g/L of CO₂ now";
+  InkLabel label(text);
+  label.setWordWrap(true);
+  const QFontMetrics letters = label.fontMetrics();
+  const int longest = letters.horizontalAdvance("4.7 ± 0.3 g/L");
+  const int all = letters.horizontalAdvance(text);
+  for (int width = longest; width <= all; ++width) {
+    label.resize(width, label.heightForWidth(width));
+    const QStringList lines = label.lines();
+    EXPECT_EQ(lines.join(' '), text);
+    EXPECT_GE(label.height(), static_cast<int>(lines.size()) * letters.height());
+    for (const QString& line : lines) {
+      EXPECT_LE(letters.horizontalAdvance(line), width) << line.toStdString();
+      EXPECT_FALSE(line.endsWith('/')) << line.toStdString();
+      EXPECT_FALSE(line.back().isDigit()) << line.toStdString();
+    }
+  }
+  EXPECT_EQ(label.text(), text);
+  QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(&label);
+  ASSERT_NE(spoken, nullptr);
+  EXPECT_EQ(spoken->text(QAccessible::Name), text);
+  EXPECT_GE(label.sizeHint().height(), label.heightForWidth(label.sizeHint().width()));
+}
+
+// A path has no spaces to break at and is not cut off all the same.
+TEST(WrappingLabel, PartsOnlyWhatIsWiderThanItself) {
+  const QString path = "/home/somebody/cellar-of-mine/back-room.cellar";
+  InkLabel label(path);
+  label.setWordWrap(true);
+  const int width = label.minimumSizeHint().width();
+  ASSERT_LT(width, label.fontMetrics().horizontalAdvance(path));
+  label.resize(width, label.heightForWidth(width));
+  EXPECT_GT(label.lines().size(), 1);
+  EXPECT_EQ(label.lines().join(QString()), path);
+  for (const QString& line : label.lines())
+    EXPECT_LE(label.fontMetrics().horizontalAdvance(line), width) << line.toStdString();
 }
 
 INSTANTIATE_TEST_SUITE_P(BothThemes, FigureTest, ::testing::Bool());

@@ -5,32 +5,15 @@
 #include <QPainter>
 #include <algorithm>
 
-#include "core/units/paper_text.h"
 #include "ui/context.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/reasons_popup.h"
+#include "ui/widgets/wrapped_lines.h"
 
 namespace ullage::ui {
 namespace {
 
 constexpr int figure_room = 2;  // above and below the text, for ring and dots
-
-constexpr QChar figure_held_space(0x00A0);
-
-// The words between which a line may break: a number stays with its unit where both
-// fit on one line.
-QStringList figure_words(const QString& paragraph, const QFontMetrics& letters, int width) {
-  QStringList words;
-  for (QString held : q(units::held_together(s(paragraph))).split(QLatin1Char(' '))) {
-    QString word = held;
-    word.replace(figure_held_space, QLatin1Char(' '));
-    if (letters.horizontalAdvance(word) <= width)
-      words << word;
-    else
-      words << held.split(figure_held_space);
-  }
-  return words;
-}
 
 }  // namespace
 
@@ -71,22 +54,7 @@ void Figure::open_reasons() {
 }
 
 QStringList Figure::lines_at(int width) const {
-  const QFontMetrics letters = fontMetrics();
-  QStringList lines;
-  for (const QString& paragraph : text().split(QLatin1Char('\n'))) {
-    QString line;
-    for (const QString& word : figure_words(paragraph, letters, width)) {
-      const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
-      if (line.isEmpty() || letters.horizontalAdvance(longer) <= width) {
-        line = longer;
-      } else {
-        lines << line;
-        line = word;
-      }
-    }
-    lines << line;
-  }
-  return lines;
+  return wrapped_lines(text(), fontMetrics(), width);
 }
 
 QRect Figure::laid_out(const QStringList& lines) const {

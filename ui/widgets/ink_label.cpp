@@ -2,6 +2,11 @@
 #include "ui/widgets/ink_label.h"
 
 #include <QEvent>
+#include <QPainter>
+#include <QStyle>
+#include <algorithm>
+
+#include "ui/widgets/wrapped_lines.h"
 
 namespace ullage::ui {
 
@@ -36,6 +41,51 @@ void InkLabel::set_ink(Ink ink) {
 }
 
 void InkLabel::set_role(TextRole role) { setFont(font_of(role)); }
+
+bool InkLabel::breaks_lines() const {
+  const auto selects = Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard | Qt::TextEditable;
+  return wordWrap() && !text().isEmpty() && textFormat() == Qt::PlainText && !buddy() &&
+         !(textInteractionFlags() & selects) && frameWidth() == 0 && indent() <= 0;
+}
+
+QSize InkLabel::around() const {
+  const QMargins edges = contentsMargins();
+  return {edges.left() + edges.right() + 2 * margin(), edges.top() + edges.bottom() + 2 * margin()};
+}
+
+const QStringList& InkLabel::lines_in(int width) const {
+  if (broken_.width != width || broken_.text != text() || broken_.font != font()) {
+    broken_ = {text(), font(), width, wrapped_lines(text(), fontMetrics(), width)};
+  }
+  return broken_.lines;
+}
+
+QStringList InkLabel::lines() const {
+  return breaks_lines() ? lines_in(width() - around().width()) : text().split(QLatin1Char('\n'));
+}
+
+QSize InkLabel::sizeHint() const {
+  const QSize hint = QLabel::sizeHint();
+  if (!breaks_lines()) return hint;
+  return {hint.width(), std::max(hint.height(), heightForWidth(hint.width()))};
+}
+
+int InkLabel::heightForWidth(int width) const {
+  if (!breaks_lines()) return QLabel::heightForWidth(width);
+  const QRect endless(0, 0, QWIDGETSIZE_MAX, QWIDGETSIZE_MAX);
+  const QString all = lines_in(width - around().width()).join(QLatin1Char('\n'));
+  return fontMetrics().boundingRect(endless, Qt::AlignLeft | Qt::AlignTop, all).height() +
+         around().height();
+}
+
+void InkLabel::paintEvent(QPaintEvent* event) {
+  if (!breaks_lines()) return QLabel::paintEvent(event);
+  QPainter painter(this);
+  const QRect room = contentsRect().adjusted(margin(), margin(), -margin(), -margin());
+  style()->drawItemText(
+      &painter, room, static_cast<int>(QStyle::visualAlignment(layoutDirection(), alignment())),
+      palette(), isEnabled(), lines_in(room.width()).join(QLatin1Char('\n')), foregroundRole());
+}
 
 void InkLabel::changeEvent(QEvent* event) {
   QLabel::changeEvent(event);

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // A label in one of the theme's type sizes and inks, right in both themes and
-// when the theme is switched.
+// when the theme is switched. Words that wrap do so as wrapped_lines() says; text()
+// stays as it was set. One whose text can be selected wraps as Qt does.
 #pragma once
 
 #include <QLabel>
@@ -21,12 +22,30 @@ class InkLabel : public QLabel {
   void set_ink(Ink);
   void set_role(TextRole);
 
+  [[nodiscard]] QSize sizeHint() const override;
+  [[nodiscard]] int heightForWidth(int width) const override;
+  // What stands in each line, in the width that the label has.
+  [[nodiscard]] QStringList lines() const;
+
  protected:
   void changeEvent(QEvent*) override;
+  void paintEvent(QPaintEvent*) override;
 
  private:
   void colour();
+  [[nodiscard]] bool breaks_lines() const;
+  [[nodiscard]] QSize around() const;  // what the margins take
+  [[nodiscard]] const QStringList& lines_in(int width) const;
+
+  // A layout asks several times about the same width.
+  struct Broken {
+    QString text;
+    QFont font;
+    int width = -1;
+    QStringList lines;
+  };
   Ink ink_;
+  mutable Broken broken_;
 };
 
 }  // namespace ullage::ui
