@@ -24,7 +24,7 @@ const std::map<std::string, units::DisplayUnits> unit_presets = {
     {"us", units::DisplayUnits::us()},
     {"british", units::DisplayUnits::british()}};
 
-const std::map<std::string, LogBook> books = {{"cleaning", LogBook::cleaning},
+const std::map<std::string, LogBook> books = {{"cleaning", LogBook::line_cleaning},
                                               {"temperature", LogBook::temperature},
                                               {"gas", LogBook::gas},
                                               {"wastage", LogBook::wastage},

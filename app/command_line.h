@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "core/report/due_sheet.h"
+#include "core/report/log_book.h"
 #include "core/units/display_units.h"
 #include "ui/print/paper.h"
 
@@ -51,25 +52,11 @@ struct PrintTags {
   ui::Paper paper = ui::Paper::a4;
   std::optional<units::DisplayUnits> units;
 };
-enum class LogBook {
-  cleaning,
-  temperature,
-  gas,
-  wastage,
-  custody,
-  kegs,
-  lines,
-  rules,
-  batches,
-  round,
-  recall,
-  due,
-  all
-};
+using report::LogBook;
 enum class LogForm { text, pdf, csv, json };
 struct WriteLog {
   std::filesystem::path cellar, pdf;
-  LogBook book = LogBook::cleaning;
+  LogBook book = LogBook::line_cleaning;
   LogForm form = LogForm::text;
   std::string from, to;  // "2026-11-24"; empty when not said
   std::string batch;

@@ -8,12 +8,10 @@
 
 #include "app/exit_codes.h"
 #include "app/headless_parts.h"
-#include "core/report/cellar_lists.h"
 #include "core/report/cleaning_list.h"
 #include "core/report/due_sheet.h"
+#include "core/report/log_book.h"
 #include "core/report/names.h"
-#include "core/report/page_lists.h"
-#include "core/report/period_logs.h"
 #include "core/report/recall_list.h"
 #include "core/report/tags.h"
 #include "ui/print/cleaning_list_pages.h"
@@ -69,50 +67,26 @@ std::optional<cellar::BatchId> batch_of(const std::string& name, const CellarSes
 std::optional<report::TableSheet> sheet_of(const WriteLog& asked, const CellarSession& session,
                                            const cellar::CellarStatus& status,
                                            const report::Speaker& speaker, Terminal terminal) {
-  const cellar::Journal& journal = session.journal();
   const cellar::Date last = day_said(asked.to, speaker.calendar->date_of(speaker.now));
   const report::Period period{day_said(asked.from, last - usual_period + std::chrono::days(1)),
                               last};
-  switch (asked.book) {
-    case LogBook::cleaning:
-      return report::line_cleaning_log(journal, status, period, speaker, asked.by);
-    case LogBook::temperature:
-      return report::temperature_log(journal, status, period, speaker, asked.by);
-    case LogBook::gas:
-      return report::gas_log(journal, status, period, speaker, asked.by);
-    case LogBook::wastage:
-      return report::wastage_book(journal, status, period, speaker, asked.by);
-    case LogBook::all:
-      return report::entry_log(journal, status, period, speaker, asked.by);
-    case LogBook::custody:
-      return report::custody_list(journal, status, speaker, asked.by);
-    case LogBook::kegs:
-      return report::keg_list(status, speaker, asked.by);
-    case LogBook::lines:
-      return report::line_list(status, speaker, asked.by);
-    case LogBook::rules:
-      return report::rule_list(status, speaker, asked.by);
-    case LogBook::batches:
-      return report::batch_list(journal, status, speaker, asked.by);
-    case LogBook::round:
-      return report::round_sheet(journal, status, speaker, asked.by);
-    case LogBook::due: {
-      const cellar::Date today = speaker.calendar->date_of(speaker.now);
-      const cellar::Date until =
-          day_said(asked.to, today + std::chrono::days(report::usually_due_within));
-      const auto within = static_cast<int>((until - today).count());
-      return report::due_list(report::due_lines(status, journal, speaker, within), status, speaker,
-                              within, asked.by);
-    }
-    case LogBook::recall:
-      break;
+  report::BookAsked book{.book = asked.book, .period = period};
+  if (asked.book == LogBook::due) {
+    const cellar::Date today = speaker.calendar->date_of(speaker.now);
+    const cellar::Date until =
+        day_said(asked.to, today + std::chrono::days(report::usually_due_within));
+    book.within_days = static_cast<int>((until - today).count());
   }
-  const auto batch = batch_of(asked.batch, session, status);
-  if (batch) return report::recall_list(journal, status, *batch, speaker, asked.by);
-  terminal.err << (asked.batch.empty() ? "No batch was recalled; name one with --batch."
-                                       : "No batch is called " + asked.batch + ".")
-               << '\n';
-  return std::nullopt;
+  if (asked.book == LogBook::recall) {
+    book.batch = batch_of(asked.batch, session, status);
+    if (!book.batch) {
+      terminal.err << (asked.batch.empty() ? "No batch was recalled; name one with --batch."
+                                           : "No batch is called " + asked.batch + ".")
+                   << '\n';
+      return std::nullopt;
+    }
+  }
+  return report::book_sheet(book, session.journal(), status, speaker, asked.by);
 }
 
 std::optional<std::vector<report::KegTag>> tags_asked_for(const PrintTags& asked,

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <algorithm>
+#include <fmt/format.h>
 
 #include "core/report/log_rows.h"
 #include "core/report/period_logs.h"
@@ -7,23 +7,6 @@
 namespace ullage::report {
 
 using namespace cellar;
-
-namespace {
-
-// Each thing once, in the order in which the entry names them.
-std::string things_named(const Payload& payload, const CellarStatus& names) {
-  std::vector<std::string> told;
-  for (const SubjectRef& subject : subjects_of(payload)) {
-    if (subject.kind == SubjectKind::instrument) continue;
-    std::string name = name_of(subject, names);
-    if (std::find(told.begin(), told.end(), name) == told.end()) told.push_back(std::move(name));
-  }
-  std::string all;
-  for (const std::string& name : told) all += (all.empty() ? "" : ", ") + name;
-  return all;
-}
-
-}  // namespace
 
 TableSheet entry_log(const Journal& journal, const CellarStatus& now, const Period& period,
                      const Speaker& speaker, const std::string& by) {
@@ -37,7 +20,7 @@ TableSheet entry_log(const Journal& journal, const CellarStatus& now, const Peri
   for (const Entry* e : entries_within(period, from, [](const Payload&) { return true; })) {
     const EntryHeader& h = e->header;
     const std::string what = say_entry(e->payload, now, speaker);
-    const std::string things = things_named(e->payload, now);
+    const std::string things = fmt::format("{}", fmt::join(things_named(e->payload, now), ", "));
     TableRow row;
     tell_standing(row, *e, from);
     row.cells = {from.clock(h.happened_at), things, what, h.by, h.note};

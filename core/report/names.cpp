@@ -88,4 +88,14 @@ std::string batch_with_beer(cellar::BatchId id, const CellarStatus& status) {
   return beer ? fmt::format("{}, {}", beer->name, batch->name) : batch->name;
 }
 
+std::vector<std::string> things_named(const cellar::Payload& payload, const CellarStatus& names) {
+  std::vector<std::string> told;
+  for (const SubjectRef& subject : cellar::subjects_of(payload)) {
+    if (subject.kind == SubjectKind::instrument) continue;
+    std::string name = name_of(subject, names);
+    if (std::find(told.begin(), told.end(), name) == told.end()) told.push_back(std::move(name));
+  }
+  return told;
+}
+
 }  // namespace ullage::report

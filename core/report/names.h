@@ -6,6 +6,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "core/cellar/status.h"
 
@@ -15,5 +16,10 @@ namespace ullage::report {
 
 // A batch with its beer: "Red Rye, Brew 46".
 [[nodiscard]] std::string batch_with_beer(cellar::BatchId, const cellar::CellarStatus&);
+
+// The things that an entry is about, each name once, in the order in which the entry
+// names them. What it was read on is left out.
+[[nodiscard]] std::vector<std::string> things_named(const cellar::Payload&,
+                                                    const cellar::CellarStatus&);
 
 }  // namespace ullage::report

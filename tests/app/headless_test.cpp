@@ -173,9 +173,9 @@ TEST_F(Headless, writes_logs_in_every_form) {
   log(overdue_line(line));
   log(cellar::LineCleaned{.line = line, .agent_name = "caustic"});
   for (const LogBook book :
-       {LogBook::cleaning, LogBook::temperature, LogBook::gas, LogBook::wastage, LogBook::custody,
-        LogBook::kegs, LogBook::lines, LogBook::rules, LogBook::batches, LogBook::round,
-        LogBook::due, LogBook::all}) {
+       {LogBook::line_cleaning, LogBook::temperature, LogBook::gas, LogBook::wastage,
+        LogBook::custody, LogBook::kegs, LogBook::lines, LogBook::rules, LogBook::batches,
+        LogBook::round, LogBook::due, LogBook::all}) {
     for (const LogForm form : {LogForm::text, LogForm::csv, LogForm::json, LogForm::pdf}) {
       WriteLog asked{.cellar = path(), .pdf = in_folder("log.pdf"), .book = book, .form = form};
       out.str("");
@@ -184,7 +184,7 @@ TEST_F(Headless, writes_logs_in_every_form) {
     }
   }
   out.str("");
-  const WriteLog asked{.cellar = path(), .book = LogBook::cleaning, .form = LogForm::json};
+  const WriteLog asked{.cellar = path(), .book = LogBook::line_cleaning, .form = LogForm::json};
   ASSERT_EQ(write_log(asked, {clock, other_ids}, terminal), exit_ok);
   EXPECT_EQ(nlohmann::json::parse(out.str())["rows"][0]["agent"], "caustic");
   const WriteLog before{

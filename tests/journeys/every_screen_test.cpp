@@ -211,8 +211,8 @@ TEST_P(EveryScreen, OfTheDialogsThatPagesOpen) {
   judge_dialog(tags, "keg tags");
   ui::TagPreview warnings(context, ui::TagKind::warnings);
   judge_dialog(warnings, "warning tags");
-  for (const ui::LogPaper paper :
-       {ui::LogPaper::line_cleaning, ui::LogPaper::kegs, ui::LogPaper::recall, ui::LogPaper::due}) {
+  for (const report::LogBook paper : {report::LogBook::line_cleaning, report::LogBook::kegs,
+                                      report::LogBook::recall, report::LogBook::due}) {
     ui::LogPreview log(context, paper);
     judge_dialog(log, "log on paper");
   }

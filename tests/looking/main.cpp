@@ -205,10 +205,10 @@ class Studio {
   }
 
   void take_papers(const ui::Context& context) {
-    ui::LogPreview cleaning(context, ui::LogPaper::line_cleaning);
+    ui::LogPreview cleaning(context, report::LogBook::line_cleaning);
     cleaning.show();
     save(cleaning, QStringLiteral("paper-line-cleaning"));
-    ui::LogPreview round(context, ui::LogPaper::round);
+    ui::LogPreview round(context, report::LogBook::round);
     round.show();
     save(round, QStringLiteral("paper-round"));
     ui::TagPreview tags(context, ui::TagKind::kegs);

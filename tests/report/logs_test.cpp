@@ -4,8 +4,11 @@
 // one by one.
 #include <gmock/gmock.h>
 
+#include <set>
+
 #include "core/cellar/round.h"
 #include "core/report/cellar_lists.h"
+#include "core/report/log_book.h"
 #include "core/report/period_logs.h"
 #include "core/report/recall_list.h"
 #include "core/report/tags.h"
@@ -256,6 +259,26 @@ TEST_F(Logs, TheWholeLogHasEveryEntry) {
   EXPECT_THAT(text_of(sheet), HasSubstr("K01"));  // what it is about, too
   EXPECT_EQ(struck, out_of_force);
   EXPECT_EQ(report::entry_log(journal, now, {date(390), date(400)}, speaker, "").rows.size(), 0U);
+}
+
+// One choice for the previews and the command line.
+TEST_F(Logs, EachBookIsATableOfItsOwn) {
+  using report::LogBook;
+  const report::Period day{date(2), date(2)};
+  const std::string told = report::temperature_log(journal, now, day, speaker, "").period;
+  std::set<std::string> titles;
+  int books = 0;
+  for (LogBook each = LogBook::line_cleaning; each <= LogBook::all;
+       each = static_cast<LogBook>(static_cast<int>(each) + 1)) {
+    const auto sheet = report::book_sheet({.book = each, .period = day}, journal, now, speaker, "");
+    titles.insert(sheet.title);
+    EXPECT_EQ(report::over_a_period(each), sheet.period == told) << sheet.title;
+    ++books;
+  }
+  EXPECT_EQ(titles.size(), static_cast<std::size_t>(books));
+  const auto recall = report::book_sheet({.book = LogBook::recall}, journal, now, speaker, "");
+  EXPECT_TRUE(recall.rows.empty());
+  EXPECT_EQ(recall.when_empty, "No batch is registered.");
 }
 
 TEST_F(Logs, OnlyThePeriodIsTold) {

@@ -48,9 +48,10 @@ struct PaperDialogs : ::testing::Test {
 };
 
 TEST_F(PaperDialogs, EveryLogHasPagesAndSavesAsPdf) {
-  using enum ui::LogPaper;
-  for (const ui::LogPaper which : {line_cleaning, temperature, gas, wastage, ui::LogPaper::round,
-                                   custody, kegs, lines, rules, batches, recall, due, all}) {
+  using enum report::LogBook;
+  for (const report::LogBook which :
+       {line_cleaning, temperature, gas, wastage, report::LogBook::round, custody, kegs, lines,
+        rules, batches, recall, due, all}) {
     ui::LogPreview preview(context, which);
     preview.show();
     EXPECT_GE(preview.pages().count(), 1);
@@ -69,7 +70,7 @@ auto csv_in(const QString& path) {
 }
 
 TEST_F(PaperDialogs, ATableSavesAsCsvThatReadsBack) {
-  ui::LogPreview preview(context, ui::LogPaper::kegs);
+  ui::LogPreview preview(context, report::LogBook::kegs);
   const QString path = folder.filePath(QStringLiteral("kegs.csv"));
   ASSERT_TRUE(preview.save_csv(path));
   const auto read = csv_in(path);
@@ -86,7 +87,7 @@ TEST_F(PaperDialogs, LinesRulesAndBatchesSaveAsCsvToo) {
   status.rules.emplace_back();
   status.batches.emplace_back();
   cellar.show(status);
-  using enum ui::LogPaper;
+  using enum report::LogBook;
   for (const auto& [which, first] :
        {std::pair(lines, "tap"), std::pair(rules, "for"), std::pair(batches, "beer")}) {
     ui::LogPreview preview(context, which);
@@ -109,7 +110,7 @@ TEST_F(PaperDialogs, WhatIsDueSavesAsCsvUpToTheDayChosen) {
   bottle.record.retest_due = cellar.calendar().date_of(status.now) - std::chrono::days(1);
   status.bottles.push_back(bottle);
   cellar.show(status);
-  ui::LogPreview preview(context, ui::LogPaper::due);
+  ui::LogPreview preview(context, report::LogBook::due);
   ASSERT_FALSE(preview.sheet().rows.empty());
   const QString path = folder.filePath(QStringLiteral("due.csv"));
   ASSERT_TRUE(preview.save_csv(path));
@@ -123,7 +124,7 @@ TEST_F(PaperDialogs, WhatIsDueSavesAsCsvUpToTheDayChosen) {
 }
 
 TEST_F(PaperDialogs, APeriodTypedTheWrongWayRoundIsTheTimeBetween) {
-  ui::LogPreview preview(context, ui::LogPaper::temperature);
+  ui::LogPreview preview(context, report::LogBook::temperature);
   preview.set_period(QDate(2026, 11, 24), QDate(2026, 11, 2));
   EXPECT_EQ(preview.sheet().period, "2026-11-02 to 2026-11-24");
 }
@@ -211,9 +212,9 @@ void expect_usable(QWidget& window, const std::string& what) {
 }
 
 TEST_F(PaperDialogs, AreUsableByKeyboardAndScreenReader) {
-  ui::LogPreview log(context, ui::LogPaper::line_cleaning);
+  ui::LogPreview log(context, report::LogBook::line_cleaning);
   expect_usable(log, "log");
-  ui::LogPreview recall(context, ui::LogPaper::recall);
+  ui::LogPreview recall(context, report::LogBook::recall);
   expect_usable(recall, "recall");
   ui::TagPreview tags(context, ui::TagKind::kegs);
   expect_usable(tags, "tags");

@@ -7,11 +7,7 @@
 #include <QDateEdit>
 #include <algorithm>
 
-#include "core/report/cellar_lists.h"
-#include "core/report/due_sheet.h"
 #include "core/report/names.h"
-#include "core/report/page_lists.h"
-#include "core/report/period_logs.h"
 #include "core/report/recall_list.h"
 #include "ui/preferences.h"
 #include "ui/print/table_sheet_pages.h"
@@ -39,50 +35,45 @@ struct LogPaperText {
   Q_DECLARE_TR_FUNCTIONS(LogPaperText)
 };
 
-bool over_a_period(LogPaper which) {
-  return which == LogPaper::line_cleaning || which == LogPaper::temperature ||
-         which == LogPaper::gas || which == LogPaper::wastage || which == LogPaper::all;
-}
-
 }  // namespace
 
-QString title_of(LogPaper which) {
+QString title_of(report::LogBook which) {
   switch (which) {
-    case LogPaper::line_cleaning:
+    case report::LogBook::line_cleaning:
       return LogPaperText::tr("Line cleaning log");
-    case LogPaper::temperature:
+    case report::LogBook::temperature:
       return LogPaperText::tr("Temperature log");
-    case LogPaper::gas:
+    case report::LogBook::gas:
       return LogPaperText::tr("Gas log");
-    case LogPaper::wastage:
+    case report::LogBook::wastage:
       return LogPaperText::tr("Wastage book");
-    case LogPaper::round:
+    case report::LogBook::round:
       return LogPaperText::tr("Round sheet");
-    case LogPaper::custody:
+    case report::LogBook::custody:
       return LogPaperText::tr("Custody list");
-    case LogPaper::kegs:
+    case report::LogBook::kegs:
       return LogPaperText::tr("Keg list");
-    case LogPaper::lines:
+    case report::LogBook::lines:
       return LogPaperText::tr("Line list");
-    case LogPaper::rules:
+    case report::LogBook::rules:
       return LogPaperText::tr("Rule list");
-    case LogPaper::batches:
+    case report::LogBook::batches:
       return LogPaperText::tr("Batch list");
-    case LogPaper::recall:
+    case report::LogBook::recall:
       return LogPaperText::tr("Recall list");
-    case LogPaper::due:
+    case report::LogBook::due:
       return LogPaperText::tr("Due list");
-    case LogPaper::all:
+    case report::LogBook::all:
       return LogPaperText::tr("Whole log");
   }
   return {};
 }
 
-LogPreview::LogPreview(const Context& context, LogPaper which, QWidget* parent)
+LogPreview::LogPreview(const Context& context, report::LogBook which, QWidget* parent)
     : PaperPreview(context, title_of(which), parent), which_(which) {
-  if (over_a_period(which)) add_period();
-  if (which == LogPaper::recall) add_batches();
-  if (which == LogPaper::due)
+  if (report::over_a_period(which)) add_period();
+  if (which == report::LogBook::recall) add_batches();
+  if (which == report::LogBook::due)
     to_ = add_day(tr("&To and with"), today().addDays(report::usually_due_within));
   offer_csv();
   lay_out();
@@ -147,48 +138,16 @@ report::Period LogPreview::period() const {
 }
 
 report::TableSheet LogPreview::make_sheet() const {
-  const auto status = context().cellar.status();
-  const cellar::Journal& journal = context().cellar.journal();
-  const report::Speaker speaker = context().speaker();
-  const std::string by = s(context().preferences.initials());
-  switch (which_) {
-    case LogPaper::line_cleaning:
-      return report::line_cleaning_log(journal, *status, period(), speaker, by);
-    case LogPaper::temperature:
-      return report::temperature_log(journal, *status, period(), speaker, by);
-    case LogPaper::gas:
-      return report::gas_log(journal, *status, period(), speaker, by);
-    case LogPaper::wastage:
-      return report::wastage_book(journal, *status, period(), speaker, by);
-    case LogPaper::round:
-      return report::round_sheet(journal, *status, speaker, by);
-    case LogPaper::all:
-      return report::entry_log(journal, *status, period(), speaker, by);
-    case LogPaper::custody:
-      return report::custody_list(journal, *status, speaker, by);
-    case LogPaper::kegs:
-      return report::keg_list(*status, speaker, by);
-    case LogPaper::lines:
-      return report::line_list(*status, speaker, by);
-    case LogPaper::rules:
-      return report::rule_list(*status, speaker, by);
-    case LogPaper::batches:
-      return report::batch_list(journal, *status, speaker, by);
-    case LogPaper::due: {
-      const int within = static_cast<int>(today().daysTo(to_->date()));
-      return report::due_list(report::due_lines(*status, journal, speaker, within), *status,
-                              speaker, within, by);
-    }
-    case LogPaper::recall:
-      break;
+  report::BookAsked asked{.book = which_};
+  if (report::over_a_period(which_)) asked.period = period();
+  if (which_ == report::LogBook::due) {
+    asked.within_days = static_cast<int>(today().daysTo(to_->date()));
   }
-  if (batches_.empty()) {
-    report::TableSheet none = report::sheet_titled("Recall list", *status, speaker, by);
-    none.when_empty = "No batch is registered.";
-    return none;
+  if (!batches_.empty()) {
+    asked.batch = batches_.at(static_cast<std::size_t>(std::max(0, batch_->currentIndex())));
   }
-  const auto chosen = static_cast<std::size_t>(std::max(0, batch_->currentIndex()));
-  return report::recall_list(journal, *status, batches_.at(chosen), speaker, by);
+  return report::book_sheet(asked, context().cellar.journal(), *context().cellar.status(),
+                            context().speaker(), s(context().preferences.initials()));
 }
 
 std::unique_ptr<Pages> LogPreview::make_pages() {

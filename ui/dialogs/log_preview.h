@@ -3,7 +3,7 @@
 // A log book over a period, or a list of now, before it is printed or saved.
 #pragma once
 
-#include "core/report/table_sheet.h"
+#include "core/report/log_book.h"
 #include "ui/dialogs/paper_preview.h"
 
 class QDate;
@@ -11,28 +11,12 @@ class QDateEdit;
 
 namespace ullage::ui {
 
-enum class LogPaper {
-  line_cleaning,
-  temperature,
-  gas,
-  wastage,
-  round,
-  custody,
-  kegs,
-  lines,
-  rules,
-  batches,
-  recall,
-  due,
-  all
-};
-
 class LogPreview final : public PaperPreview {
   Q_OBJECT
  public:
   // Of the last 30 days to begin with; a recall list starts with the batch
   // recalled last; what is due, with the next two weeks.
-  LogPreview(const Context& context, LogPaper which, QWidget* parent = nullptr);
+  LogPreview(const Context& context, report::LogBook which, QWidget* parent = nullptr);
 
   [[nodiscard]] const report::TableSheet& sheet() const { return sheet_; }
   void set_period(const QDate& from, const QDate& to);
@@ -50,7 +34,7 @@ class LogPreview final : public PaperPreview {
   [[nodiscard]] report::Period period() const;
   [[nodiscard]] report::TableSheet make_sheet() const;
 
-  LogPaper which_;
+  report::LogBook which_;
   QDateEdit* from_ = nullptr;
   QDateEdit* to_ = nullptr;
   QComboBox* batch_ = nullptr;
@@ -58,6 +42,6 @@ class LogPreview final : public PaperPreview {
   report::TableSheet sheet_;
 };
 
-[[nodiscard]] QString title_of(LogPaper);
+[[nodiscard]] QString title_of(report::LogBook);
 
 }  // namespace ullage::ui

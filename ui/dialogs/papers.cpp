@@ -18,34 +18,34 @@ struct PapersText {
   Q_DECLARE_TR_FUNCTIONS(PapersText)
 };
 
-std::optional<LogPaper> log_of(Command command) {
+std::optional<report::LogBook> log_of(Command command) {
   switch (command) {
     case Command::paper_line_cleaning:
-      return LogPaper::line_cleaning;
+      return report::LogBook::line_cleaning;
     case Command::paper_temperature:
-      return LogPaper::temperature;
+      return report::LogBook::temperature;
     case Command::paper_gas:
-      return LogPaper::gas;
+      return report::LogBook::gas;
     case Command::paper_wastage:
-      return LogPaper::wastage;
+      return report::LogBook::wastage;
     case Command::paper_round:
-      return LogPaper::round;
+      return report::LogBook::round;
     case Command::paper_custody:
-      return LogPaper::custody;
+      return report::LogBook::custody;
     case Command::paper_kegs:
-      return LogPaper::kegs;
+      return report::LogBook::kegs;
     case Command::paper_lines:
-      return LogPaper::lines;
+      return report::LogBook::lines;
     case Command::paper_rules:
-      return LogPaper::rules;
+      return report::LogBook::rules;
     case Command::paper_batches:
-      return LogPaper::batches;
+      return report::LogBook::batches;
     case Command::paper_all:
-      return LogPaper::all;
+      return report::LogBook::all;
     case Command::paper_due:
-      return LogPaper::due;
+      return report::LogBook::due;
     case Command::paper_recall:
-      return LogPaper::recall;
+      return report::LogBook::recall;
     default:
       return std::nullopt;
   }

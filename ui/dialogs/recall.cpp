@@ -100,7 +100,7 @@ void RecallDialog::add_buttons(QVBoxLayout& all) {
 }
 
 void RecallDialog::print_list() {
-  LogPreview preview(context_, LogPaper::recall, this);
+  LogPreview preview(context_, report::LogBook::recall, this);
   preview.set_batch(batch_);
   preview.exec();
 }

@@ -144,7 +144,7 @@ void RulesDialog::build() {
   connect(add, &QPushButton::clicked, this,
           [this] { context_.navigator.open_task({"rule_record", {}, {}, {}}); });
   connect(list, &QPushButton::clicked, this,
-          [this] { LogPreview(context_, LogPaper::rules, this).exec(); });
+          [this] { LogPreview(context_, report::LogBook::rules, this).exec(); });
   connect(change_, &QPushButton::clicked, this, &RulesDialog::change);
   connect(force_, &QPushButton::clicked, this, &RulesDialog::switch_force);
   connect(table_, &QTreeWidget::currentItemChanged, this, [this] {

@@ -117,9 +117,8 @@ QString LogTable::text(const cellar::Entry& entry, Column column) const {
       return q(report::say_clock(entry.header.happened_at, speaker_));
     case about: {
       QStringList names;
-      for (const cellar::SubjectRef& subject : cellar::subjects_of(entry.payload)) {
-        if (subject.kind == cellar::SubjectKind::instrument) continue;
-        names << q(report::name_of(subject, *names_));
+      for (const std::string& name : report::things_named(entry.payload, *names_)) {
+        names << q(name);
       }
       return names.join(QStringLiteral(" · "));
     }

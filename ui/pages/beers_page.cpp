@@ -53,7 +53,7 @@ void BeersPage::build() {
   auto* list = new QPushButton(tr("Print, save as CSV…"), this);
   list->setObjectName(QStringLiteral("batch_list"));
   connect(list, &QPushButton::clicked, this,
-          [this] { LogPreview(context_, LogPaper::batches, window()).exec(); });
+          [this] { LogPreview(context_, report::LogBook::batches, window()).exec(); });
   header->addWidget(list);
   header->addWidget(register_button(tr("Add a beer…"), "beer_record"));
   header->addWidget(register_button(tr("Add a batch…"), "batch_record"));

@@ -110,7 +110,7 @@ void LinesPage::build() {
   auto* list = new QPushButton(tr("Print, save as CSV…"));
   list->setObjectName(QStringLiteral("line_list"));
   connect(list, &QPushButton::clicked, this,
-          [this] { LogPreview(context_, LogPaper::lines, window()).exec(); });
+          [this] { LogPreview(context_, report::LogBook::lines, window()).exec(); });
   summary_ = new InkLabel({}, TextRole::small, Ink::secondary);
   auto* header = new QHBoxLayout;
   header->addWidget(new InkLabel(tr("Lines"), TextRole::title));
