@@ -86,13 +86,9 @@ void MovingKeg::apply(const PlainStep& step) {
       vent_to(step.exact + ambient_pa_);
       break;
     case PlainStep::Kind::place:
-      warmth_.place_k = at(step.uncertain);
-      break;
     case PlainStep::Kind::beer_read:
-      warmth_.temperature_k = at(step.uncertain);
-      break;
     case PlainStep::Kind::rocked:
-      rocked_until_s_ = now_s_ + step.exact;
+      warmth_.apply(step, now_s_, history_, offsets_);
       break;
     case PlainStep::Kind::drawn:
       beer_m3_ -= step.exact;
@@ -146,7 +142,7 @@ MovingKeg::Stretch MovingKeg::next_stretch(double end_s, std::span<const Thermal
       return {span.length_s, span.heat, &span.decay};
     }
   }
-  const double length = warmth_.longest_piece(now_s_, end_s, rocked_until_s_);
+  const double length = warmth_.longest_piece(now_s_, end_s);
   return {length, PieceHeat::of(warmth_, length, start_node_), nullptr};
 }
 

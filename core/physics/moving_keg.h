@@ -59,7 +59,8 @@ class MovingKeg {
   [[nodiscard]] KegPiece piece(bool flowing, double length_s, const Stretch&) const;
   [[nodiscard]] double rate() const {
     // Surface over volume grows as beer is drawn.
-    return rocked_until_s_ > now_s_ ? 1 / rocking_s_ : first_beer_m3_ / beer_m3_ / resting_s_;
+    return warmth_.rocked_until_s > now_s_ ? 1 / rocking_s_
+                                           : first_beer_m3_ / beer_m3_ / resting_s_;
   }
   [[nodiscard]] KegPiece next_piece(const Stretch&) const;
   void take(const KegPiece&, const Stretch&);
@@ -79,7 +80,6 @@ class MovingKeg {
   double co2_mol_ = 0;
   double inert_mol_ = 0;
   double now_s_ = 0;
-  double rocked_until_s_ = -1;
   std::optional<Supply> supply_;
   ThermalNode start_node_;  // at the start of the next piece
 };

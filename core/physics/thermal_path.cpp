@@ -49,13 +49,20 @@ Decay Decay::doubled() const {
           0.125 * (one * two + 2 * three + two)};
 }
 
+void KegWarmth::apply(const PlainStep& step, double now_s, const PlainHistory& history,
+                      std::span<const double> offsets) {
+  if (step.kind == PlainStep::Kind::place) place_k = history.at(step.uncertain, offsets);
+  if (step.kind == PlainStep::Kind::beer_read) temperature_k = history.at(step.uncertain, offsets);
+  if (step.kind == PlainStep::Kind::rocked) rocked_until_s = now_s + step.exact;
+}
+
 double KegWarmth::offset() const {
   const double off = temperature_k - place_k;
   return std::abs(off) > same_temperature_k ? off : 0;
 }
 
 // The cube-root rule keeps the parabola's error about equal from piece to piece.
-double KegWarmth::longest_piece(double now_s, double end_s, double rocked_until_s) const {
+double KegWarmth::longest_piece(double now_s, double end_s) const {
   double most = end_s - now_s;
   if (rocked_until_s > now_s) most = std::min(most, rocked_until_s - now_s);
   const double off = std::abs(temperature_k - place_k);
@@ -86,17 +93,12 @@ ThermalWalk::ThermalWalk(const PlainHistory& history, std::span<const double> of
   warmth_.cooling_s = PlainHistory::at(history.cooling, offsets);
 }
 
-void ThermalWalk::apply(const PlainStep& step) {
-  if (step.kind == PlainStep::Kind::place) warmth_.place_k = history_.at(step.uncertain, offsets_);
-  if (step.kind == PlainStep::Kind::beer_read)
-    warmth_.temperature_k = history_.at(step.uncertain, offsets_);
-  if (step.kind == PlainStep::Kind::rocked) rocked_until_s_ = now_s_ + step.exact;
-}
+void ThermalWalk::apply(const PlainStep& step) { warmth_.apply(step, now_s_, history_, offsets_); }
 
 void ThermalWalk::run_to(double end_s, std::vector<ThermalSpan>& out) {
   out.clear();
   while (now_s_ < end_s) {
-    const double length = warmth_.longest_piece(now_s_, end_s, rocked_until_s_);
+    const double length = warmth_.longest_piece(now_s_, end_s);
     const PieceHeat heat = PieceHeat::of(warmth_, length, start_node_);
     out.push_back({now_s_, length, warmth_.temperature_k, heat, {}});
     warmth_.temperature_k = heat.end.kelvin;

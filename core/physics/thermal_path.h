@@ -34,17 +34,21 @@ struct Decay {
   [[nodiscard]] Decay doubled() const;  // over 2 z
 };
 
-// A beer on its way to the temperature of its place.
+// A beer on its way to the temperature of its place, at rest or rocked.
 struct KegWarmth {
   double temperature_k = 0;
   double place_k = 0;
   double cooling_s = 1;
+  double rocked_until_s = -1;
+
+  // What a step changes of it; steps about gas and beer change nothing.
+  void apply(const PlainStep&, double now_s, const PlainHistory&, std::span<const double> offsets);
 
   // T = place + offset exp(-t / cooling); 0 where it is as good as there.
   [[nodiscard]] double offset() const;
   // The longest piece up to the end, and to the end of rocking, over which a parabola
   // will do for what temperature moves.
-  [[nodiscard]] double longest_piece(double now_s, double end_s, double rocked_until_s) const;
+  [[nodiscard]] double longest_piece(double now_s, double end_s) const;
 };
 
 struct PieceHeat {
@@ -81,7 +85,6 @@ class ThermalWalk {
   KegWarmth warmth_;
   ThermalNode start_node_;
   double now_s_ = 0;
-  double rocked_until_s_ = -1;
 };
 
 // How far past the end of a history the slowest keg and cold room come to rest.
