@@ -17,8 +17,6 @@ namespace {
 
 constexpr double water_kg_per_m3 = 1000.0;
 constexpr double n2_kilograms_per_mole = 28.0134e-3;
-constexpr double dense_co2_share = 0.04;    // 95 %, of the vapour's density
-constexpr double dense_mixed_share = 0.05;  // 95 %, assumed
 
 // a_i and t_i of one ancillary equation.
 struct SaturationTerm {
@@ -197,8 +195,8 @@ Result<Estimate<Mass>> gas_by_gauge(const BottleGauge& g, MoleFraction co2, Volu
   };
   auto gas = try_propagate(mass_at, g.pressure, g.temperature);
   if (!gas) return gas;
-  const double share = pure ? dense_co2_share : dense_mixed_share;
-  return gas->with_error(equation, share * gas->value());
+  const Fraction share = pure ? dense_co2_half_width : dense_mixed_half_width;
+  return gas->with_error(equation, share.count() * gas->value());
 }
 
 }  // namespace

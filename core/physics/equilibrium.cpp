@@ -137,11 +137,11 @@ Result<Co2Volumes> not_above_water(Co2Volumes co2, AbsolutePressure p, Temperatu
 Co2Volumes equation_half_width(Equation equation) {
   switch (equation) {
     case Equation::polynomial:
-      return volumes_of_co2(0.04);
+      return volumes_of_co2(0.02);
     case Equation::exponential:
       return volumes_of_co2(0.09);
     case Equation::pure_water:
-      return volumes_of_co2(0.25);
+      return volumes_of_co2(0.3);
     case Equation::fitted_chart:
       break;
   }

@@ -6,6 +6,9 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <map>
+#include <utility>
+#include <vector>
 
 #include "core/physics/atmosphere.h"
 #include "tests/published/csv.h"
@@ -30,34 +33,70 @@ struct Spread {
   [[nodiscard]] double rms() const { return std::sqrt(squares / count); }
 };
 
+// Cells that the equation refuses (the polynomial's, outside 32 F and 2-3 volumes)
+// are left out.
 Spread against_asbc_type_chart(Equation equation) {
   Spread spread;
   for (const Row& row : table("co2_beer_table_degF_psig.csv")) {
     const auto co2 =
         equilibrium_co2(GasAbove{gauge_psi(row.number("gauge_pressure_psi")), sea_level()},
                         fahrenheit(row.number("temp_degF")), equation);
-    EXPECT_TRUE(co2.has_value()) << row.text("temp_degF");
     if (co2) spread.add(co2->count() - row.number("co2_volumes"));
   }
   return spread;
 }
 
+// A 95 % half-width is 1.96 standard deviations, and is the largest distance from
+// the chart rounded up to the next 0.01: neither too little nor made up.
+void expect_half_width_is_of(const Spread& s, Equation equation) {
+  const double half_width = equation_half_width(equation).count();
+  EXPECT_LE(s.largest, half_width);
+  EXPECT_GT(s.largest, half_width - 0.01);
+  EXPECT_LE(s.rms(), half_width / 1.96);
+}
+
 // Miller, BrewingTechniques 2.1 (1994), Table I, an ASBC-type chart; verified.
-// The chart is printed to 0.01 volumes but is not smooth to better than about
-// 0.03; its beer is unknown (Speers & MacIntosh 2013). What is accepted is what
-// the program tells people it may be off by.
+// Printed to 0.01 volumes, and its beer is unknown (Speers & MacIntosh 2013). What
+// is accepted is what the program tells people it may be off by.
 TEST(AsbcTypeChart, FittedChartIsWithinItsStatedHalfWidth) {
   const Spread s = against_asbc_type_chart(Equation::fitted_chart);
   EXPECT_EQ(s.count, 276);
-  EXPECT_LE(s.largest, equation_half_width(Equation::fitted_chart).count());
-  EXPECT_LT(s.rms(), 0.02);
+  expect_half_width_is_of(s, Equation::fitted_chart);
 }
 
 TEST(AsbcTypeChart, ExponentialIsWithinItsStatedHalfWidth) {
   const Spread s = against_asbc_type_chart(Equation::exponential);
   EXPECT_EQ(s.count, 276);
-  EXPECT_LE(s.largest, equation_half_width(Equation::exponential).count());
-  EXPECT_LT(s.rms(), 0.04);
+  expect_half_width_is_of(s, Equation::exponential);
+}
+
+TEST(AsbcTypeChart, PolynomialIsWithinItsStatedHalfWidthInItsRange) {
+  const Spread s = against_asbc_type_chart(Equation::polynomial);
+  EXPECT_EQ(s.count, 160);
+  expect_half_width_is_of(s, Equation::polynomial);
+}
+
+// The chart's own roughness: along the pressure a real chart is straight, and in one
+// row of pressures a cell lies up to 0.024 volumes off its row's straight line, where
+// rounding makes 0.005.
+TEST(AsbcTypeChart, IsRougherThanItsRounding) {
+  std::map<double, std::vector<std::pair<double, double>>> rows;
+  for (const Row& row : table("co2_beer_table_degF_psig.csv"))
+    rows[row.number("temp_degF")].emplace_back(row.number("gauge_pressure_psi"),
+                                               row.number("co2_volumes"));
+  double roughest = 0;
+  for (const auto& [f, cells] : rows) {
+    const auto n = static_cast<double>(cells.size());
+    double p_mean = 0, v_mean = 0, pp = 0, pv = 0;
+    for (const auto& [p, v] : cells) p_mean += p / n, v_mean += v / n;
+    for (const auto& [p, v] : cells) {
+      pp += (p - p_mean) * (p - p_mean);
+      pv += (p - p_mean) * (v - v_mean);
+    }
+    for (const auto& [p, v] : cells)
+      roughest = std::max(roughest, std::abs(v - v_mean - pv / pp * (p - p_mean)));
+  }
+  EXPECT_NEAR(roughest, 0.024, 0.0005);
 }
 
 TEST(AsbcTypeChart, PureWaterIsAboveEveryCell) {
@@ -162,7 +201,9 @@ TEST(EquationGrid, FourEquationsAsComputedElsewhere) {
 // Brewery.org library, carbonation article, Table 2: CO2 left after fermentation
 // at 1 atm; verified. The table follows pure water, not beer: it lies up to 6 %
 // above the beer equations, so it is not expected of them. Printed to 0.1 (0.01
-// from 12 C on); water is within 0.07, then 0.017.
+// from 12 C on). Its measurements aren't named; what is allowed beside the rounding
+// is the 2 % that the CRC Handbook states for a table of CO2 in water. Weiss is below
+// the print throughout from 4 C on, by 1.8 % at 20 C.
 TEST(ResidualCo2, PrintedTableIsPureWater) {
   for (const Row& row : table("residual_co2_after_fermentation.csv")) {
     const Temperature t = celsius(row.number("temp_C"));
@@ -170,11 +211,37 @@ TEST(ResidualCo2, PrintedTableIsPureWater) {
     const auto water = equilibrium_co2(sea_level(), t, Equation::pure_water);
     const auto beer = equilibrium_co2(sea_level(), t, Equation::exponential);
     ASSERT_TRUE(water && beer);
-    EXPECT_NEAR(water->count(), printed, printed > 1.15 ? 0.07 : 0.017);
+    const double rounding = row.number("temp_C") <= 10 ? 0.05 : 0.005;
+    EXPECT_NEAR(water->count(), printed, rounding + 0.02 * printed) << row.text("temp_C");
     EXPECT_NEAR(water->count(), row.number("volumes_pure_water_Weiss_1atm"), 0.002);
     // At 1.013 bar in the table; 0.0003 of it is the atmosphere's last digits.
     EXPECT_NEAR(beer->count(), row.number("volumes_E1_at_1.013bar"), 0.0012);
     EXPECT_LT(beer->count(), printed);
+  }
+}
+
+// The EU's and OIV's method for wine at 20 C (verified):
+//
+//   C[g/L] = 1.951e-5 p[Pa] (0.86 - 0.01 A)(1 - 0.00144 S)
+//
+// A % alcohol by volume, S sugar in g/L. 0.86 has two digits: 0.6 %. Without alcohol
+// and sugar it is water, within that and the 0.6 % of Weiss's fit (water_and_gas_test).
+// For a beer of 5 % it is 1.601 g/L at 1 atm, 0.03 volumes less than the beer equations,
+// which know of no alcohol: within their half-widths.
+TEST(WineMethod, IsWithinTheHalfWidths) {
+  const auto wine = [](double alcohol, double sugar) {
+    return 1.951e-5 * pascals_per_atmosphere * (0.86 - 0.01 * alcohol) * (1 - 0.00144 * sugar);
+  };
+  EXPECT_NEAR(wine(5, 0), 1.601, 0.0005) << "as the reference has it";
+  const auto at_rest = [](Equation equation) {
+    return to_concentration(equilibrium_co2(sea_level(), celsius(20), equation).value()).count();
+  };
+  EXPECT_NEAR(at_rest(Equation::pure_water), wine(0, 0), 0.012 * wine(0, 0));
+  for (const double alcohol : {4.0, 5.0, 6.0}) {
+    for (const Equation e : {Equation::fitted_chart, Equation::exponential})
+      EXPECT_NEAR(at_rest(e), wine(alcohol, 0),
+                  equation_half_width(e).count() * grams_per_litre_per_volume)
+          << equation_name(e) << " " << alcohol;
   }
 }
 

@@ -5,7 +5,11 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <map>
+#include <optional>
 #include <string>
+#include <string_view>
 
 #include "core/physics/atmosphere.h"
 #include "core/physics/co2_bottle.h"
@@ -64,10 +68,13 @@ TEST(FillRatio, LiquidFullTemperature) {
   EXPECT_NEAR(in_psi(s->pressure - sea_level()), 958, 2);
 }
 
-// The dense-gas equation meets the printed vapour densities within what its
-// header promises (cubic equations of its kind are known to 2-5 % below the
-// critical region; print: the same table).
+// The dense-gas equation against the printed vapour densities: within the half-width
+// that the program gives it (4 %) and the print's half unit. A cubic equation of two
+// constants is not a fit to these densities: it truly differs, by 1.1 % at 20 C and
+// 1.9 % at 30 C, a degree below the critical point, where the density is most in
+// question.
 TEST(DenseGas, SaturatedVapour) {
+  double farthest = 0;
   for (const Row& row : table("co2_saturation.csv")) {
     const auto printed = row.maybe("vapour_density_kg_m3");
     const double c = row.number("temp_C");
@@ -75,38 +82,50 @@ TEST(DenseGas, SaturatedVapour) {
     const auto p = co2_saturation(celsius(c))->pressure;
     const auto d = bottle_gas_density(p, celsius(c), mole_fraction(1));
     ASSERT_TRUE(d) << c;
-    EXPECT_NEAR(in_kilograms_per_cubic_metre(*d), *printed, (c <= 20 ? 0.03 : 0.08) * *printed)
-        << c;
+    const double off = std::abs(in_kilograms_per_cubic_metre(*d) - *printed);
+    EXPECT_LE(off, dense_co2_half_width.count() * *printed + 0.05) << c;
+    farthest = std::max(farthest, off / *printed);
   }
+  EXPECT_NEAR(farthest, 0.019, 0.0005) << "as said here and on the page";
 }
 
-// At keg pressures two equations of different kinds agree: the virial table
-// (computed elsewhere from verified coefficients) to 0.5 %.
+// At keg pressures two equations of different kinds agree: the virial table (computed
+// elsewhere from verified coefficients, good to the 0.3 % that co2_gas.h states). They
+// differ by 0.34 %, within the dense gas's own half-width.
 TEST(DenseGas, LowPressureTable) {
   int checked = 0;
+  double farthest = 0;
   for (const Row& row : table("co2_gas_compressibility.csv")) {
     const auto d = bottle_gas_density(bar_absolute(row.number("pressure_bar_abs")),
                                       celsius(row.number("temp_C")), mole_fraction(1));
     ASSERT_TRUE(d);
-    EXPECT_NEAR(in_kilograms_per_cubic_metre(*d), row.number("density_kg_m3"),
-                0.005 * row.number("density_kg_m3"));
+    const double printed = row.number("density_kg_m3");
+    const double off = std::abs(in_kilograms_per_cubic_metre(*d) - printed);
+    EXPECT_LE(off, (dense_co2_half_width.count() + 0.003) * printed);
+    farthest = std::max(farthest, off / printed);
     ++checked;
   }
   EXPECT_EQ(checked, 30);
+  EXPECT_NEAR(farthest, 0.0034, 0.00005) << "as said here and on the page";
 }
 
-// Compressibility of nitrogen at 300 K in an engineers' handbook (from memory),
-// against the 5 % that the header promises for anything with nitrogen in it. The
-// trade's "9.4 to 9.6 m3 in a 50 L cylinder at 200 bar" says the same.
+// Compressibility of nitrogen at 300 K in an engineers' handbook (from memory, to 1e-4),
+// within the half-width of anything with nitrogen in it (5 %). It truly differs by 2.7 %
+// at 200 bar, three times as cold a gas by its critical point as the equation was made
+// for. The trade's "9.4 to 9.6 m3 in a 50 L cylinder at 200 bar" says the same.
 TEST(DenseGas, Nitrogen) {
+  double farthest = 0;
   constexpr std::array<std::array<double, 2>, 4> handbook{
       {{1, 0.9998}, {40, 0.9964}, {100, 1.0052}, {200, 1.0559}}};
   for (const auto& [bars, z] : handbook) {
     const auto d = bottle_gas_density(bar_absolute(bars), kelvin(300), mole_fraction(0));
     ASSERT_TRUE(d);
     const double ideal = bars * 1e5 * 28.0134e-3 / (gas_constant * 300);
-    EXPECT_NEAR(ideal / in_kilograms_per_cubic_metre(*d), z, 0.05 * z) << bars;
+    const double off = std::abs(ideal / in_kilograms_per_cubic_metre(*d) - z);
+    EXPECT_LE(off, dense_mixed_half_width.count() * z + 0.00005) << bars;
+    farthest = std::max(farthest, off / z);
   }
+  EXPECT_NEAR(farthest, 0.027, 0.0005) << "as said here and on the page";
 }
 
 Room room_of(double m3, double c) { return {cubic_metres(m3), celsius(c), sea_level()}; }
@@ -197,28 +216,85 @@ TEST(RoomExamples, SteadyRelease) {
   EXPECT_NEAR(in_per_second(*needed) * 3600, 2.12, 0.005);
 }
 
+// What the program calls a limit of the printed document, and its kind; nothing for
+// one that is no longer in force.
+struct InForce {
+  std::string_view name;
+  LimitKind kind;
+};
+const std::map<std::string, std::optional<InForce>>& printed_limits() {
+  static const std::map<std::string, std::optional<InForce>> all{
+      {"OSHA PEL", InForce{"OSHA PEL", LimitKind::working_day}},
+      {"NIOSH REL TWA", InForce{"NIOSH REL TWA", LimitKind::working_day}},
+      {"NIOSH REL STEL", InForce{"NIOSH REL STEL", LimitKind::short_time}},
+      {"ACGIH TLV-TWA", InForce{"ACGIH TLV-TWA", LimitKind::working_day}},
+      {"ACGIH TLV-STEL", InForce{"ACGIH TLV-STEL", LimitKind::short_time}},
+      {"NIOSH IDLH revised", InForce{"NIOSH IDLH", LimitKind::immediate_danger}},
+      {"IFC 5307 alarm threshold max", InForce{"fire code alarm, at most", LimitKind::alarm}},
+      {"NIOSH IDLH original", std::nullopt},           // revised in 1994
+      {"NIOSH 1976 criteria document", std::nullopt},  // before the REL
+      {"NIOSH 1976 ceiling", std::nullopt},
+      {"OSHA 1989 PEL (vacated)", std::nullopt}};
+  return all;
+}
+
 // Every US limit in force of the printed document is in the program's list, with
-// its certainty.
+// its certainty; what was superseded is not.
 TEST(ExposureLimits, AsPrinted) {
-  int found = 0;
+  std::size_t rows = 0;
+  std::size_t of_the_us = 0;
+  for (const ExposureLimit& l : exposure_limits()) of_the_us += l.country == "US" ? 1 : 0;
+  std::size_t found = 0;
   for (const Row& row : table("co2_exposure_limits.csv")) {
-    const std::string name = row.text("limit");
+    const std::string& name = row.text("limit");
+    ASSERT_TRUE(printed_limits().contains(name)) << name;
+    const auto& in_force = printed_limits().at(name);
+    ++rows;
+    if (!in_force) continue;
     for (const ExposureLimit& l : exposure_limits()) {
-      const bool same = (name == "OSHA PEL" && l.name == "OSHA PEL") ||
-                        (name == "NIOSH REL STEL" && l.name == "NIOSH REL STEL") ||
-                        (name == "NIOSH IDLH revised" && l.kind == LimitKind::immediate_danger) ||
-                        (name == "IFC 5307 alarm threshold max" && l.kind == LimitKind::alarm);
-      if (!same) continue;
+      if (l.country != "US" || l.name != in_force->name) continue;
+      EXPECT_EQ(l.kind, in_force->kind) << name;
       EXPECT_DOUBLE_EQ(l.value.count() * 1e6, row.number("value_ppm")) << name;
       EXPECT_EQ(l.certainty, SourceCertainty::verified) << name;
       EXPECT_EQ(row.text("flag"), "verified") << name;
+      if (row.text("averaging") == "15 min" || row.text("averaging") == "8 h TWA") {
+        EXPECT_EQ(l.averaging, row.text("averaging").substr(0, l.averaging.size())) << name;
+        EXPECT_FALSE(l.averaging.empty());
+      }
       ++found;
     }
   }
-  EXPECT_EQ(found, 4);
+  EXPECT_EQ(rows, printed_limits().size());
+  EXPECT_EQ(found, 7U);
+  // Beside these the fire code's high alarm (below) and short oxygen, of another source.
+  EXPECT_EQ(of_the_us, found + 2);
+}
+
+// The fire code's row also quotes its high alarm, in words.
+TEST(ExposureLimits, HighAlarmIsQuotedBesideTheAlarm) {
   const auto all = exposure_limits();
-  EXPECT_TRUE(std::is_sorted(all.begin(), all.end(),
-                             [](const auto& a, const auto& b) { return a.country < b.country; }));
+  const auto high = std::find_if(all.begin(), all.end(), [](const ExposureLimit& l) {
+    return l.kind == LimitKind::high_alarm;
+  });
+  ASSERT_NE(high, all.end());
+  int quoted = 0;
+  for (const Row& row : table("co2_exposure_limits.csv")) {
+    const std::string& source = row.text("source");
+    const auto at = source.find("2018 adds ");
+    if (at == std::string::npos) continue;
+    EXPECT_DOUBLE_EQ(std::stod(source.substr(at + 10)), high->value.count() * 1e6);
+    ++quoted;
+  }
+  EXPECT_EQ(quoted, 1);
+}
+
+TEST(ExposureLimits, AreByCountryAndRising) {
+  const auto all = exposure_limits();
+  EXPECT_TRUE(std::is_sorted(all.begin(), all.end(), [](const auto& a, const auto& b) {
+    if (a.country != b.country) return a.country < b.country;
+    return a.kind != LimitKind::oxygen_below && b.kind != LimitKind::oxygen_below &&
+           a.value < b.value;
+  }));
 }
 
 // Our own arithmetic of the needs list, by ideal gas at 12 psi and 3.3 C and by

@@ -6,6 +6,7 @@
 
 #include <array>
 #include <cmath>
+#include <numbers>
 #include <string>
 
 #include "core/physics/atmosphere.h"
@@ -49,8 +50,10 @@ TEST(FrictionTable, ByMethod) {
 
 // White, Fluid Mechanics, Example 6.7 (verified): oil 900 kg/m3, 1e-5 m2/s,
 // 0.2 m3/s through 500 m of 200 mm cast iron (0.26 mm). f 0.0225 is read off a
-// chart: 2 %. Head loss 117 m and 265 kPa down 10 degrees are from memory; the
-// book rounds V to 6.4 m/s, which is 1 % of the head.
+// chart: 2 %, and so is the head. Head loss 117 m (to the metre) and 265 kPa down
+// 10 degrees are from memory; the book goes on with V rounded to 6.4 m/s, as is done
+// here. The 265 kPa are what the friction of 1030 kPa has over the weight of the oil,
+// so the chart's 2 % are 21 kPa of them.
 TEST(White, Example67) {
   const Density oil = kilograms_per_cubic_metre(900);
   const Length bore = metres(0.2);
@@ -61,8 +64,11 @@ TEST(White, Example67) {
   const auto f = friction_factor(re, RelativeRoughness(0.26 / 200));
   ASSERT_TRUE(f);
   EXPECT_NEAR(f->count(), 0.0225, 0.02 * 0.0225);
-  const double head = in_pascals(friction_loss(*f, metres(500), bore, oil, v)) / (900 * 9.81);
-  EXPECT_NEAR(head, 117, 0.015 * 117);
+  const Velocity rounded = Velocity::from_value(6.4);
+  const double lost = in_pascals(friction_loss(*f, metres(500), bore, oil, rounded));
+  EXPECT_NEAR(lost / (900 * 9.81), 117, 0.02 * 117 + 0.5);
+  const double weight = 900 * 9.81 * 500 * std::sin(10 * std::numbers::pi / 180);
+  EXPECT_NEAR(lost - weight, 265e3, 0.02 * lost + 0.5e3);
 }
 
 // Engineering-exam lecture problem 4.5.2 (verified): 6.605 in asphalted iron,
@@ -152,13 +158,15 @@ HoseMaterial material_of(const std::string& text) {
 }
 
 // The handbook's own rows are our usual figure; every other print of a hose lies
-// between our least and most. Two generic rows name no material.
+// between our least and most. Two rows of a maker of towers only say "plastic": they
+// are held against vinyl, the soft hose sold for it.
 TEST(TubingTable, FiguresArePrinted) {
   int handbook = 0;
   int others = 0;
   for (const Row& row : table("tubing_restriction.csv")) {
-    const HoseMaterial material = material_of(row.text("material"));
-    if (material == HoseMaterial::other) continue;
+    const bool plastic = row.text("material").find("plastic") != std::string::npos;
+    const HoseMaterial material = plastic ? HoseMaterial::vinyl : material_of(row.text("material"));
+    ASSERT_NE(material, HoseMaterial::other) << row.text("material");
     const std::string& size = row.text("size_inch");
     const double inch = inches_of(size.substr(0, size.find(' ')));
     const bool outer = material == HoseMaterial::stainless;
@@ -175,20 +183,68 @@ TEST(TubingTable, FiguresArePrinted) {
     }
   }
   EXPECT_EQ(handbook, 11);
-  EXPECT_GE(others, 10);
+  EXPECT_EQ(others, 13);
 }
 
-// The note beside the table: pipe friction alone explains 40 to 60 % of the
-// common vinyl figures (3/16 is 60, 1/4 is 54, 5/16 is 40, 3/8 is up to 52, 1/2 up
-// to 72 by Colebrook; less where flow is no longer fully turbulent).
+// What a foot holds. The table (from memory) is in simple fractions of an ounce (1/6,
+// 1/3, 1/2, 3/4, 4/3), which all are whole twelfths: half a twelfth is its rounding.
+// Stainless is sold by its outer diameter and printed by what the next smaller bore
+// holds. One secondary print has 1/16 oz for 3/16 in, a misprint of the handbook's 1/6:
+// by geometry it is 0.184, so the right figure is checked and the print is shown wrong.
+TEST(TubingTable, VolumesOfAFoot) {
+  constexpr double half_a_twelfth = 1.0 / 24;
+  int checked = 0;
+  int misprinted = 0;
+  for (const Row& row : table("tubing_restriction.csv")) {
+    const auto printed = row.maybe("volume_US_floz_per_ft");
+    if (!printed) continue;
+    const std::string& size = row.text("size_inch");
+    const double inch = inches_of(size.substr(0, size.find(' ')));
+    const bool outer = row.text("material") == "stainless";
+    const auto held = line_volume(inches(outer ? inch - 1.0 / 16 : inch), feet(1));
+    ASSERT_TRUE(held);
+    const double ounces = in_us_gallons(*held) * 128;
+    if (*printed == 0.0625) {
+      EXPECT_EQ(size, "3/16 ID");
+      EXPECT_GT(std::abs(ounces - *printed), half_a_twelfth);
+      EXPECT_NEAR(ounces, 1.0 / 6, half_a_twelfth);
+      ++misprinted;
+      continue;
+    }
+    EXPECT_NEAR(ounces, *printed, half_a_twelfth) << row.text("material") << " " << size;
+    ++checked;
+  }
+  EXPECT_EQ(checked, 11);
+  EXPECT_EQ(misprinted, 1);
+}
+
+// The note beside the table: pipe friction alone explains 40 to 60 % of the common
+// vinyl figures, to whole per cent, by Colebrook throughout: 60 at 3/16 in, 54 at 1/4,
+// 40 at 5/16, 52 at 3/8. (1/2 in, 72 %, is not among the common ones.) Ours is the same
+// where flow is turbulent, and lies between laminar flow and Colebrook where it isn't:
+// 3/8 in at Re 3400.
 TEST(TubingTable, FrictionExplainsAboutHalfOfVinyl) {
-  const std::array sizes{3.0 / 16, 1.0 / 4, 5.0 / 16, 3.0 / 8};
-  for (double inch : sizes) {
-    const auto c = compare_restriction(*handbook_restriction(HoseMaterial::vinyl, inches(inch)),
-                                       beer_of_the_table());
+  const FlowingBeer beer = beer_of_the_table();
+  for (const double inch : {3.0 / 16, 1.0 / 4, 5.0 / 16, 3.0 / 8}) {
+    const auto figure = handbook_restriction(HoseMaterial::vinyl, inches(inch));
+    const auto c = compare_restriction(*figure, beer);
     ASSERT_TRUE(c);
-    EXPECT_GT(c->explained.count(), 0.36) << inch;
-    EXPECT_LT(c->explained.count(), 0.61) << inch;
+    const Velocity v = mean_velocity(nominal_pour(), inches(inch));
+    const Reynolds re = reynolds_number(beer.density, v, inches(inch), beer.viscosity);
+    const auto share = [&](const Result<DarcyFriction>& f) {
+      const auto loss = friction_loss(*f, feet(1), inches(inch), beer.density, v);
+      return in_psi(loss) / in_psi_per_foot(figure->usual);
+    };
+    const double rough = drawn_tube_roughness().value() / inches(inch).value();
+    const double colebrook = share(colebrook_friction(re, RelativeRoughness(rough)));
+    EXPECT_GE(colebrook, 0.395) << inch;
+    EXPECT_LE(colebrook, 0.605) << inch;
+    if (re.count() >= turbulent_above) {
+      EXPECT_NEAR(c->explained.count(), colebrook, 0.001) << inch;
+    } else {
+      EXPECT_LT(c->explained.count(), colebrook) << inch;
+      EXPECT_GT(c->explained.count(), share(laminar_friction(re))) << inch;
+    }
     EXPECT_LT(c->implied_bore.count(), 1.0);
   }
 }
