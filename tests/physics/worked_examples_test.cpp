@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// The worked examples of docs/physics-rescue.md, -sugar.md, -purge.md and -hold.md,
-// read from the pages themselves and worked out anew, to the digits printed there.
+// The worked examples of docs/physics-rescue.md, -sugar.md, -purge.md and -hold.md, and
+// those of docs/physics.md that physics_page_test.cpp has not, read from the pages
+// themselves and worked out anew, to the digits printed there.
 #include <gtest/gtest.h>
 
 #include <cmath>
 
+#include "core/physics/co2_gas.h"
+#include "core/physics/gas_use.h"
 #include "core/physics/leak_law.h"
+#include "core/physics/level.h"
+#include "core/physics/line_volume.h"
 #include "core/physics/priming.h"
 #include "core/physics/purge_plan.h"
 #include "core/physics/rescue.h"
@@ -221,6 +226,121 @@ TEST(HoldPage, LeakLaws) {
   };
   EXPECT_PRINTED(share(LeakLaw::viscous), n[2], 0);
   EXPECT_PRINTED(share(LeakLaw::orifice), n[3], 0);
+}
+
+// "The litre above the 18 L of a full 19 L keg at 4 °C holds 0.13 g for each psi, which
+// the beer swallows by 0.004 volumes": from 12 to 13 psi, as a keg on gas stands.
+TEST(HoldPage, WhatThePsiOfAHeadspaceIs) {
+  const auto n = printed("physics-hold.md",
+                         R"(above the (\d+) L of a full (\d+) L keg at (\d+) °C holds (\d\.\d+) g )"
+                         R"(for each psi, which the beer swallows by (\d\.\d+) volumes)");
+  ASSERT_EQ(n.size(), 5U);
+  const Volume beer = litres(number(n[0]));
+  const auto held = [&](double psi_gauge) {
+    return gas_amount(gauge_psi(psi_gauge).at_ambient(sea_level()), litres(number(n[1])) - beer,
+                      celsius(number(n[2])))
+        .value();
+  };
+  const double g = in_grams(co2_mass(held(13) - held(12)));
+  EXPECT_PRINTED(g, n[3], 0);
+  EXPECT_PRINTED(g / grams_per_litre_per_volume / in_litres(beer), n[4], 0);
+}
+
+// "The trade's rule of 1 psi per 2000 ft agrees to 0.05 psi at 5000 ft and is 0.65 psi
+// too much at 12 000 ft"
+TEST(MainPage, AltitudeRule) {
+  const auto n =
+      printed("physics.md", R"(rule of (\d) psi per (\d+) ft agrees to (\d\.\d+) psi at (\d+) ft )"
+                            R"(and is (\d\.\d+) psi too much at ([\d ]+) ft)");
+  ASSERT_EQ(n.size(), 6U);
+  const auto too_much = [&](const std::string& ft) {
+    const auto air = ambient_pressure(feet(number(ft))).value();
+    return number(n[0]) * number(ft) / number(n[1]) - in_psi(sea_level() - air);
+  };
+  EXPECT_LT(std::abs(too_much(n[3])), number(n[2]));
+  EXPECT_PRINTED(too_much(n[5]), n[4], 0);
+}
+
+TEST(MainPage, Co2Gas) {
+  const auto n =
+      printed("physics.md", R"(A litre at (\d+) psi and (\d+) °C is (\d\.\d+) mol or (\d\.\d+) g )"
+                            R"(of CO2; with (\d+) % CO2 and the rest nitrogen it is (\d\.\d+) mol )"
+                            R"(and (\d\.\d+) g)");
+  ASSERT_EQ(n.size(), 7U);
+  const auto holds = [&](MoleFraction co2) {
+    return gas_amount(gauge_psi(number(n[0])).at_ambient(sea_level()), litres(1),
+                      celsius(number(n[1])), co2)
+        .value();
+  };
+  const MoleFraction pure = mole_fraction(1), mixed = mole_fraction(number(n[4]) / 100);
+  EXPECT_PRINTED(in_moles(holds(pure)), n[2], 0);
+  EXPECT_PRINTED(in_grams(gas_mass(holds(pure), pure)), n[3], 0);
+  EXPECT_PRINTED(in_moles(holds(mixed)), n[5], 0);
+  EXPECT_PRINTED(in_grams(gas_mass(holds(mixed), mixed)), n[6], 0);
+}
+
+void expect_litres(const Estimate<Volume>& level, const std::string& value,
+                   const std::string& error) {
+  EXPECT_PRINTED(in_litres(level.value()), value, 0);
+  EXPECT_PRINTED(level.half_width() * 1e3, error, 0);
+}
+
+TEST(MainPage, LevelByWeight) {
+  const auto n = printed(
+      "physics.md",
+      R"(A keg of (\d+) L weighs (\d+\.\d) ± (\d\.\d) kg, its tare is (\d+\.\d) ± (\d\.\d) kg; )"
+      R"(with beer of (\d\.\d+) at (\d+) °C under (\d+) psi it holds (\d+\.\d) ± (\d\.\d) L)");
+  ASSERT_EQ(n.size(), 10U);
+  Weighing w;
+  w.brimful = litres(number(n[0]));
+  w.gross = Estimate<Mass>(kilograms(number(n[1]))).with({"scale"}, number(n[2]));
+  w.tare = Estimate<Mass>(kilograms(number(n[3]))).with({"tare"}, number(n[4]));
+  w.gravity = specific_gravity(number(n[5]));
+  w.temperature = celsius(number(n[6]));
+  w.headspace = gauge_psi(number(n[7]));
+  w.ambient = sea_level();
+  expect_litres(beer_from_weight(w).value(), n[8], n[9]);
+}
+
+TEST(MainPage, LevelByHandEyeAndGlasses) {
+  const auto n = printed(
+      "physics.md", R"(Hefted as four tenths of (\d+) L it holds (\d+) ± (\d+\.\d) L, with a dew )"
+                    R"(line at four tenths (\d+) ± (\d+) L, and after (\d+) glasses of (\d\.\d) L )"
+                    R"(out of a full one (\d+\.\d) ± (\d\.\d) L)");
+  ASSERT_EQ(n.size(), 9U);
+  const Volume keg = litres(number(n[0]));
+  expect_litres(beer_from_heft(fraction(0.4), keg, {"heft"}).value(), n[1], n[2]);
+  expect_litres(beer_from_condensation_line(fraction(0.4), keg, {"dew"}).value(), n[3], n[4]);
+  const Glasses drawn{number(n[5]), litres(number(n[6])), {"fill"}, {"loss"}};
+  expect_litres(beer_after_glasses(Estimate<Volume>(keg), drawn).value(), n[7], n[8]);
+}
+
+// "trade figures of 18, 32, 49 and 71 mL/m for 3/16, 1/4, 5/16 and 3/8 in": printed to
+// the millilitre, the third a bare half off.
+TEST(MainPage, LineContents) {
+  const auto n = printed("physics.md", R"((\d+) m of (\d+) mm hold (\d+) mL)");
+  ASSERT_EQ(n.size(), 3U);
+  const auto held = [](Length bore, double m) {
+    return in_litres(line_volume(bore, metres(m)).value()) * 1e3;
+  };
+  EXPECT_PRINTED(held(millimetres(number(n[1])), number(n[0])), n[2], 0);
+  const auto trade =
+      printed("physics.md", R"(trade figures of (\d+), (\d+), (\d+) and (\d+) mL/m for 3/16, )");
+  ASSERT_EQ(trade.size(), 4U);
+  for (std::size_t i = 0; i < 4; ++i)
+    EXPECT_PRINTED(held(inches((3 + static_cast<double>(i)) / 16), 1), trade[i], 0);
+}
+
+// "five fills leave 5 times as much, and five volumes swept 30 times" between m = 1 and
+// the worst.
+TEST(PurgePage, MixingMattersMost) {
+  const auto n = printed("physics-purge.md",
+                         R"(five fills leave (\d+) times as much, and five volumes swept (\d+))");
+  ASSERT_EQ(n.size(), 2U);
+  const Vessel v{litres(19), litres(19), sea_level(), celsius(20)};
+  const auto spread = [](const PurgeOutcome& out) { return out.worst.count() / out.best.count(); };
+  EXPECT_PRINTED(spread(purge_by_cycles(v, {5, gauge_psi(30), {}}).value()), n[0], 0);
+  EXPECT_NEAR(spread(purge_by_sweep(v, 5).value()), number(n[1]), 5);
 }
 
 }  // namespace
