@@ -6,8 +6,12 @@
 // least that anything of the kind can cost.
 #include <benchmark/benchmark.h>
 
+#include <algorithm>
 #include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
+#include <string>
+#include <utility>
+#include <vector>
 
 #include "core/physics/atmosphere.h"
 #include "core/physics/carbonation.h"
@@ -82,6 +86,46 @@ void carbonation_half_year(benchmark::State& state) {
   for (auto _ : state) benchmark::DoNotOptimize(physics::CarbonationModel::make(h, r, days(200)));
 }
 BENCHMARK(carbonation_half_year)->Unit(benchmark::kMicrosecond);
+
+// The same half year with more in it: closed for a day in each ten, on mixed gas in
+// its second half, vented now and then, and its CO2 read every other week, which the
+// model learns from.
+physics::CarbonationHistory eventful_half_year() {
+  physics::CarbonationHistory h = half_year();
+  std::vector<physics::Step> steps;
+  for (const physics::Step& step : h.steps) {
+    const int day = static_cast<int>(in_days(step.at));
+    if (const auto* gas = get_if<physics::GasOn>(&step.what)) {
+      if (day > 0) {
+        steps.push_back({days(day - 0.0001), physics::GasOff{}});
+        steps.push_back({days(day), physics::Vented{gauge_psi(5)}});
+      }
+      physics::GasOn again = *gas;
+      if (day >= 90) again.co2 = mole_fraction(0.7);
+      steps.push_back({days(day + (day > 0 ? 0.9 : 0)), again});
+      continue;
+    }
+    steps.push_back(step);
+  }
+  std::stable_sort(steps.begin(), steps.end(),
+                   [](const auto& a, const auto& b) { return a.at < b.at; });
+  h.steps = std::move(steps);
+  for (int n = 0; n < 12; ++n) {
+    const std::string name = "meter: reading " + std::to_string(n);
+    h.readings.push_back(
+        {days(5 + 14.0 * n), Estimate<Co2Volumes>(volumes_of_co2(2.3)).with({name}, 0.3)});
+  }
+  return h;
+}
+
+void carbonation_half_year_eventful(benchmark::State& state) {
+  const physics::CarbonationHistory h = eventful_half_year();
+  const physics::CarbonationRates r = rates();
+  if (!physics::CarbonationModel::make(h, r, days(200))) state.SkipWithError("refused");
+  const AgainstFloor ratio(state);
+  for (auto _ : state) benchmark::DoNotOptimize(physics::CarbonationModel::make(h, r, days(200)));
+}
+BENCHMARK(carbonation_half_year_eventful)->Unit(benchmark::kMicrosecond);
 
 void carbonation_half_year_now(benchmark::State& state) {
   const auto model = physics::CarbonationModel::make(half_year(), rates(), days(200)).value();
