@@ -126,6 +126,12 @@ void settle_state(DueWork& row, Date today) {
 
 }  // namespace
 
+bool renews_seals(const Payload& p) {
+  if (const auto* i = get_if<Inspected>(&p)) return i->seals_renewed;
+  const auto* w = get_if<WorkDone>(&p);
+  return w != nullptr && w->work == WorkKind::seals && w->complete;
+}
+
 DueState state_on(Date due, Date day) {
   if (due < day) return DueState::overdue;
   return due <= day + due_soon ? DueState::soon : DueState::later;
@@ -201,6 +207,15 @@ std::optional<AppliedRule> line_cleaning_rule(LineId line, const CellarStatus& c
   return strictest;
 }
 
+std::optional<Date> follows_caustic_to(const DueWork& row, const std::vector<DueWork>& all) {
+  if (row.work != WorkKind::acid) return std::nullopt;
+  for (const DueWork& other : all) {
+    if (other.work != WorkKind::caustic || other.about != row.about) continue;
+    if (other.put_off_to && *other.put_off_to > other.due) return other.put_off_to;
+  }
+  return std::nullopt;
+}
+
 std::vector<DueWork> overdue_if_moved(const std::vector<DueWork>& all, const DueWork& row,
                                       Date to) {
   std::vector<DueWork> over;
@@ -210,7 +225,7 @@ std::vector<DueWork> overdue_if_moved(const std::vector<DueWork>& all, const Due
     over.push_back(std::move(d));
   };
   take(row);
-  if (row.work != WorkKind::caustic) return over;
+  if (row.work != WorkKind::caustic || to <= row.due) return over;
   for (const DueWork& other : all) {
     if (other.about == row.about && other.work == WorkKind::acid) take(other);
   }

@@ -62,6 +62,18 @@ void tell_line_cleaning(CellarStatus&, const Journal&, const LocalCalendar&);  /
 // The next step of a keg on tap where its line is due. Nothing for a locked line.
 void tell_next_by_line(KegStatus&, const LineStatus&, Date today);  // keg_words.cpp
 
+// Seals renewed, by an inspection or as work of its own.
+[[nodiscard]] bool renews_seals(const Payload&);
+
+// The day a row is planned for: the one it was moved to, else the one it is due.
+[[nodiscard]] inline Date planned_for(const DueWork& row) {
+  return row.put_off_to.value_or(row.due);
+}
+// The day that a line's acid waits for, because its caustic was put off; the acid
+// follows it. Nothing for other work.
+[[nodiscard]] std::optional<Date> follows_caustic_to(const DueWork& row,
+                                                     const std::vector<DueWork>& all);
+
 // How a row stands on another day.
 [[nodiscard]] DueState state_on(Date due, Date day);
 

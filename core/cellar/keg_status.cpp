@@ -27,6 +27,7 @@ void tell_facts(Moment& m) {
   s.contents = keg.contents;
   s.gas = keg.gas.now;
   s.preparation = keg.preparation;
+  s.chemicals = keg.chemicals;
   s.hold_result = keg.hold.result;
   s.hold_failed = keg.hold.kind == HoldKind::falls;
   s.leaks = leaks(keg);

@@ -79,6 +79,7 @@ class KegStory {
   void on(const HoldReading&);
   void on(const Purged&);
   void on(const LeakTested&);
+  void on(const WorkDone&);
   // beer: keg_story_beer.cpp
   void on(const Filled&);
   void on(const Primed&);
@@ -115,9 +116,11 @@ class KegStory {
   void forget_preparation();
   void stands_in(std::optional<PlaceId>, Instant from);
   void put_on_line(LineId, Instant from);
+  void seals_renewed();
   void opened();  // lid off: pressure should have been let out first
   void pressure_seen(GaugePressure, bool stays);
   void chemical(Chemical);
+  void used(Chemical);
   void gas_set(GaugePressure, std::optional<RegulatorId>, std::optional<InstrumentId>,
                std::optional<MoleFraction>, GasPurpose);
   [[nodiscard]] std::optional<Message> purge_result(const Purged&) const;

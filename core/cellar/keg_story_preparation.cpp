@@ -35,6 +35,11 @@ void KegStory::opened() {
   out_.gas.now.on = false;
 }
 
+void KegStory::used(Chemical what) {
+  if (what == Chemical::acid) out_.chemicals.acid = at();
+  if (what == Chemical::chlorine) out_.chemicals.chlorine = at();
+}
+
 void KegStory::chemical(Chemical now) {
   if (now == Chemical::none) {
     chemical_ = now;
@@ -66,7 +71,25 @@ void KegStory::on(const Inspected& i) {
                                  : i.seals_lubricated ? MessageKey::step_seals_lubricated
                                                       : MessageKey::step_looked_over);
   inspected_ = Done{id(), at(), i.fit_to_use, result};
-  if (!i.seals_renewed) return;
+  if (i.seals_renewed) seals_renewed();
+}
+
+// Ticked on a cleaning day, or logged as due work: the same as an inspection that
+// renewed them, but nobody said whether the keg is fit to use.
+void KegStory::on(const WorkDone& w) {
+  used(w.agent_kind == LineAgent::acid          ? Chemical::acid
+       : w.agent_kind == LineAgent::chlorinated ? Chemical::chlorine
+                                                : Chemical::none);
+  if (w.work != WorkKind::seals || !w.complete) return;
+  if (holds_beer()) {
+    doesnt_fit(message(MessageKey::misfit_opened_while_full));
+    return;
+  }
+  inspected_ = Done{id(), at(), !out_.unfit, message(MessageKey::step_seals_renewed)};
+  seals_renewed();
+}
+
+void KegStory::seals_renewed() {
   opened();
   hold_readings_ = {};
   for (auto* step : {&sanitised_, &purged_}) {
@@ -84,6 +107,11 @@ void KegStory::on(const Cleaned& c) {
   }
   opened();
   const bool rinse = c.method == CleaningMethod::rinse;
+  if (c.method == CleaningMethod::acid) used(Chemical::acid);
+  if (!rinse) {
+    out_.chemicals.washed = at();
+    out_.chemicals.washed_with = c.agent;
+  }
   chemical(c.method == CleaningMethod::acid && !rinse ? Chemical::acid
            : rinse                                    ? Chemical::none
                                                       : chemical_);
@@ -115,7 +143,10 @@ void KegStory::on(const Sanitised& s) {
     return;
   }
   if (s.method == SanitisingMethod::acid_sanitiser) chemical(Chemical::acid);
-  if (s.method == SanitisingMethod::chlorine) chemical(Chemical::chlorine);
+  if (s.method == SanitisingMethod::chlorine) {
+    chemical(Chemical::chlorine);
+    used(Chemical::chlorine);
+  }
   const bool clean = cleaned_ && cleaned_->counts;
   Message result =
       clean ? message(MessageKey::step_sanitised, s.agent.empty() ? plain_word(s.method) : s.agent)

@@ -103,6 +103,7 @@ struct KegTimeline {
   std::string recall_reason;
 
   std::vector<PreparationStep> preparation;
+  LastChemicals chemicals;
   bool only_rinsed = false;
   bool unfit = false;  // looked at and found not fit to use
   std::optional<EntryId> unfit_entry;

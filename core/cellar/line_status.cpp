@@ -81,6 +81,7 @@ LineStatus line_status_at(const LineTimeline& line) {
   s.record = line.record;
   s.lock = line.lock;
   s.last_cleaned = line.last_cleaned;
+  s.chemicals = line.chemicals;
   s.state = line.lock ? message(MessageKey::line_locked, agent_of(*line.lock))
                       : message(MessageKey::line_free);
   advise(line, s);

@@ -55,6 +55,7 @@ class LineStory {
       lock(c.agent, c.agent_name);
     }
   }
+  void on(const WorkDone& w) { used(w.agent_kind); }
   void on(const LineReleased& r) {
     // The line's rule as it stood then: a stricter one, set since, locks nothing again.
     const LineRecord& then = hose_ ? *hose_ : out_.record;
@@ -77,7 +78,12 @@ class LineStory {
     out_.lock = LineLock{out_.record.line,     out_.record.name, name,       agent,
                          header_->happened_at, header_->by,      header_->id};
   }
+  void used(LineAgent agent) {
+    if (agent == LineAgent::acid) out_.chemicals.acid = header_->happened_at;
+    if (agent == LineAgent::chlorinated) out_.chemicals.chlorine = header_->happened_at;
+  }
   void chemical(LineAgent agent) {
+    used(agent);
     const LineChemical now = agent == LineAgent::acid          ? LineChemical::acid
                              : agent == LineAgent::chlorinated ? LineChemical::chlorine
                                                                : LineChemical::none;

@@ -25,6 +25,7 @@ struct LineTimeline {
   Instant registered_at{};
   std::optional<LineLock> lock;
   std::optional<Instant> last_cleaned;  // with a cleaner, not water alone
+  LastChemicals chemicals;
   std::optional<KegId> last_tapped;
   Instant tapped_at{};
   // Chlorine and acid followed one another with no flush between.

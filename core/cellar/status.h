@@ -13,6 +13,7 @@
 
 #include "core/cellar/curve_points.h"
 #include "core/cellar/entry.h"
+#include "core/cellar/last_chemicals.h"
 #include "core/cellar/message.h"
 #include "core/cellar/uptake.h"
 
@@ -164,6 +165,7 @@ struct KegStatus {
   std::optional<Message> hold_result;  // "held 30 psi for 2 days", "failed: fell 4 psi ..."
   bool hold_failed = false;
   std::optional<Message> leaks;  // a leak found, or a failed hold test, and not put right since
+  LastChemicals chemicals;
   [[nodiscard]] bool out_of_service() const { return quarantined || hold_failed || leaks; }
   // Its hold test in full, where it has one: of the beer in it, else of the keg.
   std::shared_ptr<const HoldStudy> hold_study;
@@ -194,6 +196,7 @@ struct LineStatus {
   std::optional<Instant> last_cleaned;
   std::optional<Date> clean_due;
   bool overdue = false;
+  LastChemicals chemicals;
   Message state;
   std::vector<Advice> advice;
   // How it pours, and what to do about it; else `no_pour` says what is missing.

@@ -3,6 +3,7 @@
 
 #include <array>
 
+#include "core/cellar/due_work.h"
 #include "core/physics/density.h"
 #include "core/report/beer_traces.h"
 #include "core/report/keg_code.h"
@@ -85,7 +86,7 @@ BackOfTag back_of(const KegStatus& keg, const Journal& journal, const CellarStat
   for (const Entry* e : journal.story(subject(keg.record.keg))) {
     if (e->header.happened_at > speaker.now) break;
     const std::string day = iso_day(speaker.calendar->date_of(e->header.happened_at));
-    if (const auto* seen = get_if<Inspected>(&e->payload); seen && seen->seals_renewed) {
+    if (renews_seals(e->payload)) {
       back.seals = day;
     } else if (holds_alternative<HoldReading>(e->payload)) {
       back.hold = day;
