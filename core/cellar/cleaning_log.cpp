@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "core/cellar/due_work.h"
+
 namespace ullage::cellar {
 
 namespace {
@@ -12,7 +14,7 @@ const Cleaner& cleaner_of(const PlanStep& step, const CleaningKit& kit) {
 }
 
 Payload line_cleaned(const PlanStep& step, LineId line, const CellarStatus& cellar,
-                     const CleaningKit& kit) {
+                     const CleaningKit& kit, std::optional<units::Duration> stood) {
   const Cleaner& cleaner = cleaner_of(step, kit);
   LineCleaned c;
   c.line = line;
@@ -20,7 +22,7 @@ Payload line_cleaned(const PlanStep& step, LineId line, const CellarStatus& cell
   c.agent_name = cleaner.name;
   c.strength_percent = cleaner.strength.count() * 100;
   c.method = SoakMethod::static_soak;
-  c.contact = cleaner.contact;
+  c.contact = stood;
   const LineStatus* status = cellar.find(line);
   // The beer went out before the first chemical: told once.
   if (step.kind == StepKind::caustic && status != nullptr && status->keg) {
@@ -30,12 +32,12 @@ Payload line_cleaned(const PlanStep& step, LineId line, const CellarStatus& cell
   return Payload(c);
 }
 
-Payload keg_cleaned(KegId keg, const CleaningKit& kit) {
+Payload keg_cleaned(KegId keg, const CleaningKit& kit, std::optional<units::Duration> stood) {
   Cleaned c;
   c.keg = keg;
   c.agent = kit.caustic.name;
   c.strength_percent = kit.caustic.strength.count() * 100;
-  c.contact = kit.caustic.contact;
+  c.contact = stood;
   return Payload(c);
 }
 
@@ -52,11 +54,15 @@ Payload leak_tested(SubjectRef thing) {
   return Payload(l);
 }
 
-Payload locked(SubjectRef thing, const CleaningKit& kit) {
+// By the cleaner that goes in first: it is what the tag at the tap warns of.
+Payload locked(const PlanStep& step, SubjectRef thing, const CleaningKit& kit) {
+  const auto& acid = step.acid_first;
+  const bool acid_first = std::find(acid.begin(), acid.end(), thing) != acid.end();
+  const Cleaner& first = acid_first ? kit.acid : kit.caustic;
   LineLocked l;
   l.line = LineId{thing.uuid};
-  l.agent = kit.caustic.kind;
-  l.agent_name = kit.caustic.name;
+  l.agent = first.kind;
+  l.agent_name = first.name;
   l.reason = "cleaning day";
   return Payload(l);
 }
@@ -96,7 +102,7 @@ bool is_of(const PlanStep& step, SubjectRef thing, const Payload& p) {
     case StepKind::coupler:
       return work(WorkKind::coupler_clean) || (cleaned != nullptr && cleaned->coupler);
     case StepKind::seals:
-      return work(WorkKind::seals);
+      return renews_seals(p);
     case StepKind::purge:
       return holds_alternative<Purged>(p);
     case StepKind::release:
@@ -136,19 +142,19 @@ TickMeans means(const PlanStep& step, SubjectRef thing) {
 }
 
 std::optional<Payload> entry_for(const PlanStep& step, SubjectRef thing, const CellarStatus& cellar,
-                                 const CleaningKit& kit) {
+                                 const CleaningKit& kit, std::optional<units::Duration> stood) {
   switch (step.kind) {
     case StepKind::check_alarm:
       return Payload(AlarmChecked{PlaceId{thing.uuid}, true});
     case StepKind::lock:
-      return locked(thing, kit);
+      return locked(step, thing, kit);
     case StepKind::vent:
       if (thing.kind != SubjectKind::keg) return std::nullopt;
       return Payload(Vented{KegId{thing.uuid}, std::nullopt});
     case StepKind::caustic:
     case StepKind::acid:
-      if (thing.kind == SubjectKind::keg) return keg_cleaned(KegId{thing.uuid}, kit);
-      return line_cleaned(step, LineId{thing.uuid}, cellar, kit);
+      if (thing.kind == SubjectKind::keg) return keg_cleaned(KegId{thing.uuid}, kit, stood);
+      return line_cleaned(step, LineId{thing.uuid}, cellar, kit, stood);
     case StepKind::strip_down:
       return work_done(WorkKind::strip_down, thing);
     case StepKind::coupler:

@@ -19,9 +19,11 @@ enum class TickMeans { logs, opens_form, leaves_no_trace };
 
 // The entry of one thing of a step; nullopt where the tick logs nothing. For a
 // step with a form, what the form starts from. `beer_lost` is told on the first
-// chemical of a line.
+// chemical of a line. `stood`: how long the cleaner was in, where a timer measured it;
+// else the entry states no contact time, for nobody knows it.
 [[nodiscard]] std::optional<Payload> entry_for(const PlanStep&, SubjectRef thing,
-                                               const CellarStatus&, const CleaningKit&);
+                                               const CellarStatus&, const CleaningKit&,
+                                               std::optional<units::Duration> stood = {});
 
 // The entry by which the journal has it already (the line locked, the keg washed),
 // since the list was begun; null when it has not.

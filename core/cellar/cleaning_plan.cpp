@@ -6,40 +6,12 @@
 #include <set>
 #include <tuple>
 
+#include "core/cellar/cleaning_day.h"
 #include "core/cellar/cleaning_steps.h"
 
 namespace ullage::cellar {
 
 namespace {
-
-// How long before it is due work may be taken on with the rest.
-std::chrono::days early_by(const DueWork& w) {
-  const std::int64_t interval = w.governing.interval_days.value_or(0);
-  return std::chrono::days(std::clamp<std::int64_t>(interval / 4, 1, due_soon.count()));
-}
-
-bool keg_has_beer(const DueWork& w, const CellarStatus& cellar) {
-  if (!is_keg(w) || (w.work != WorkKind::seals && w.work != WorkKind::keg_clean)) return false;
-  const KegStatus* keg = cellar.find(KegId{w.about.uuid});
-  return keg != nullptr && keg->contents.has_value();
-}
-
-// When a keg is expected to run empty: nothing where no forecast tells.
-const EmptyForecast* forecast_of(KegId keg, const PlanWishes& wishes) {
-  const auto at = std::find_if(wishes.empties.begin(), wishes.empties.end(),
-                               [&](const EmptyForecast& f) { return f.keg == keg; });
-  return at == wishes.empties.end() ? nullptr : &*at;
-}
-
-// The first day on which the work can be done: a keg with beer in it has to run
-// empty before. Nothing when that can't be told.
-std::optional<Date> doable_from(const DueWork& w, const CellarStatus& cellar,
-                                const LocalCalendar& calendar, const PlanWishes& wishes) {
-  if (!keg_has_beer(w, cellar)) return Date::min();
-  const EmptyForecast* forecast = forecast_of(KegId{w.about.uuid}, wishes);
-  if (forecast == nullptr) return std::nullopt;
-  return calendar.date_of(forecast->when.likely);
-}
 
 // The washing that a rule asks for after each emptying, of the kegs that are
 // still to run empty: due on the day they do.
@@ -64,86 +36,6 @@ std::vector<DueWork> with_washing_to_come(const std::vector<DueWork>& all,
   }
   return known;
 }
-
-class DayFiller {
- public:
-  DayFiller(Date day, const CellarStatus& cellar, const LocalCalendar& calendar,
-            const PlanWishes& wishes, PlannedDay& out)
-      : day_(day), cellar_(cellar), calendar_(calendar), wishes_(wishes), out_(out) {}
-
-  void fill(const std::vector<DueWork>& all) {
-    std::vector<DueWork> late;   // overdue on the day, or due on it
-    std::vector<DueWork> early;  // with the rest, if there is time
-    for (const DueWork& w : all) {
-      if (w.put_off_to && *w.put_off_to > day_) continue;
-      if (w.due > day_ + early_by(w)) continue;
-      const auto from = doable_from(w, cellar_, calendar_, wishes_);
-      if (!from || *from > day_) {
-        if (w.due <= day_) leave(w, LeftOutWhy::keg_has_beer);
-        continue;
-      }
-      (w.due <= day_ ? late : early).push_back(w);
-    }
-    keep_acid_from_chlorine(late, early);
-    by_urgency(late);
-    by_urgency(early);
-    // What is on the list makes more of its kind cheaper (one contact time for
-    // all), so it is gone through until nothing more fits; the overdue first.
-    while (take_what_fits(late) || take_what_fits(early)) {
-    }
-    for (const DueWork& w : late) leave(w, LeftOutWhy::no_time);
-    std::stable_sort(out_.tasks.begin(), out_.tasks.end(), [](const auto& a, const auto& b) {
-      return std::tie(a.work, a.due, a.about) < std::tie(b.work, b.due, b.about);
-    });
-  }
-
- private:
-  void leave(const DueWork& w, LeftOutWhy why) { out_.left_out.push_back({w, why}); }
-
-  static void by_urgency(std::vector<DueWork>& list) {
-    std::stable_sort(list.begin(), list.end(), [](const DueWork& a, const DueWork& b) {
-      return std::tie(a.due, a.work, a.about) < std::tie(b.due, b.work, b.about);
-    });
-  }
-  // With a chlorinated cleaner among the day's work, acid waits for another day;
-  // and so it does when the acid's place in the kit holds a chlorinated one.
-  void keep_acid_from_chlorine(std::vector<DueWork>& late, std::vector<DueWork>& early) {
-    const bool chlorine = wishes_.kit.caustic.kind == LineAgent::chlorinated ||
-                          wishes_.kit.acid.kind == LineAgent::chlorinated;
-    if (!chlorine) return;
-    const auto washes = [](const DueWork& w) {
-      return w.work == WorkKind::caustic || w.work == WorkKind::keg_clean;
-    };
-    const bool used = std::any_of(late.begin(), late.end(), washes) ||
-                      std::any_of(early.begin(), early.end(), washes) ||
-                      wishes_.kit.acid.kind == LineAgent::chlorinated;
-    if (!used) return;
-    std::erase_if(late, [&](const DueWork& w) {
-      if (w.work != WorkKind::acid) return false;
-      leave(w, LeftOutWhy::acid_with_chlorine);
-      return true;
-    });
-    std::erase_if(early, [](const DueWork& w) { return w.work == WorkKind::acid; });
-  }
-  // Takes the first that still fits; whether there was one.
-  bool take_what_fits(std::vector<DueWork>& list) {
-    for (auto at = list.begin(); at != list.end(); ++at) {
-      out_.tasks.push_back(*at);
-      if (time_for(out_.tasks, wishes_.kit) <= wishes_.time_at_hand) {
-        list.erase(at);
-        return true;
-      }
-      out_.tasks.pop_back();
-    }
-    return false;
-  }
-
-  Date day_;
-  const CellarStatus& cellar_;
-  const LocalCalendar& calendar_;
-  const PlanWishes& wishes_;
-  PlannedDay& out_;
-};
 
 class CostTeller {
  public:
@@ -278,8 +170,7 @@ PlannedDay plan_cleaning_day(Date day, const std::vector<DueWork>& all, const Ce
                              const LocalCalendar& calendar, const PlanWishes& wishes) {
   PlannedDay planned;
   planned.day = day;
-  DayFiller(day, cellar, calendar, wishes, planned)
-      .fill(with_washing_to_come(all, cellar, calendar, wishes));
+  fill_day(planned, with_washing_to_come(all, cellar, calendar, wishes), cellar, calendar, wishes);
   for (const DueWork& t : planned.tasks) {
     const KegId keg{t.about.uuid};
     const auto& told = planned.when_empty;
@@ -304,13 +195,14 @@ std::vector<PlannedDay> propose_cleaning_days(const std::vector<DueWork>& all,
                                               const PlanWishes& wishes) {
   const Date last = wishes.from + wishes.horizon;
   // The day on which the first thing falls due, or the first day that is asked
-  // for when it is due by then; put-off work counts from the day it was put to.
+  // for when it is due by then; moved work counts from the day it was moved to.
   std::optional<Date> first;
   bool overdue = false;
   for (const DueWork& w : with_washing_to_come(all, cellar, calendar, wishes)) {
     const auto from = doable_from(w, cellar, calendar, wishes);
     if (!from) continue;
-    const Date due = std::max({w.due, w.put_off_to.value_or(w.due), *from});
+    const Date due =
+        std::max({planned_for(w), *from, follows_caustic_to(w, all).value_or(planned_for(w))});
     if (!first || due < *first) first = due;
     overdue = overdue || (due == w.due && w.due < wishes.from);
   }

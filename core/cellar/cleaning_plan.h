@@ -6,14 +6,17 @@
 // What a day takes on: all that is due by then; what falls due soon after (within
 // a quarter of its interval, a day at least, a week at most); and the washing of
 // kegs that will have run empty, where a rule asks for it after each emptying.
-// Work put off to a later day is left to it. Where the time at hand does not suffice, the
-// longest overdue comes first, and no overdue work is left out that still fits.
+// Work put off to a later day is left to it, with the acid that follows a line's
+// caustic; what was brought forward is taken on from its new day. Where the time at hand does not
+// suffice, the longest overdue comes first, and no overdue work is left out that still fits.
 //
 // The order is the safe one, whatever is on the list: alarms tried; lines locked
 // and their taps signed; pressure let off; beer flushed out with water; caustic;
 // rinsed; acid; rinsed; parts opened; washed kegs closed and
 // purged; lines released by a check; leak tests;
-// floors. Acid and a chlorinated cleaner never come on one day: the acid waits.
+// floors. Acid and a chlorinated cleaner never come on one day: the acid waits; and
+// where the one was used that day already, or stands in a locked line, the other
+// waits, whatever else is due.
 //
 // Minutes of hands-on work are common practice without a source and can be
 // changed in the kit; strength and contact times start from the trade's practice
@@ -39,6 +42,27 @@ struct Cleaner {
   units::Duration contact = physics::line_cleaning_practice.standing;
 };
 
+// Hands-on work at one thing.
+struct WorkMinutes {
+  // Of each line or keg, whatever is done to it.
+  units::Duration lock = units::minutes(1);
+  units::Duration vent = units::minutes(1);
+  units::Duration flush = units::minutes(2);
+  units::Duration rinse = units::minutes(2);
+  units::Duration release = units::minutes(2);
+  units::Duration purge = units::minutes(3);
+  // The work itself.
+  units::Duration line = units::minutes(4);  // with caustic or acid
+  units::Duration strip_down = units::minutes(5);
+  units::Duration coupler = units::minutes(3);
+  units::Duration seals = units::minutes(10);
+  units::Duration keg = units::minutes(12);
+  units::Duration place = units::minutes(15);
+  units::Duration alarm = units::minutes(3);
+  units::Duration leak_test = units::minutes(5);
+  units::Duration bottle = units::minutes(5);
+};
+
 struct CleaningKit {
   Cleaner caustic;
   Cleaner acid;
@@ -47,6 +71,7 @@ struct CleaningKit {
   std::int64_t rinses = 3;             // line volumes of water, at least; the check decides
   std::int64_t purge_cycles = 5;       // of a cleaned keg
   GaugePressure purge_to = units::gauge_bar(2);
+  WorkMinutes minutes;
 };
 // Strengths, contact times and label figures to start from.
 [[nodiscard]] CleaningKit usual_kit();
@@ -94,8 +119,10 @@ struct PlanStep {
   std::optional<PlaceId> place;
   bool kegs = false;  // washing kegs, not lines
   std::vector<SubjectRef> things;
-  std::vector<std::size_t> tasks;  // of the day, that are done once the step is
-  std::vector<LineLock> locked;    // of a lock: the things that stand locked already
+  std::vector<std::size_t> tasks;      // of the day, that are done once the step is
+  std::vector<LineLock> locked;        // of a lock: the things that stand locked already
+  std::vector<SubjectRef> acid_first;  // of a lock: lines whose first chemical is acid
+  std::int64_t lines_unmeasured = 0;   // whose contents are not in the amounts
   StepCaution caution = StepCaution::none;
   std::string agent;  // the cleaner's name
   std::optional<LineAgent> agent_kind;
@@ -112,10 +139,18 @@ struct PlanStep {
   [[nodiscard]] const LineLock* locked_before(SubjectRef thing) const;
 };
 
-enum class LeftOutWhy { no_time, keg_has_beer, acid_with_chlorine };
+enum class LeftOutWhy {
+  no_time,
+  keg_has_beer,
+  acid_with_chlorine,
+  chlorine_with_acid,
+  put_off,         // to a later day
+  follows_caustic  // acid, whose line's caustic was put off
+};
 struct LeftOut {
   DueWork task;
   LeftOutWhy why = LeftOutWhy::no_time;
+  std::optional<Date> until;  // of what was put off
 };
 
 // The beer in the lines that are flushed, with what it may come to at least and at

@@ -2,6 +2,7 @@
 #include "core/cellar/cleaning_steps.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <set>
 
@@ -15,13 +16,6 @@ namespace {
 
 using Things = std::vector<SubjectRef>;
 using ByPlace = std::map<std::optional<PlaceId>, Things>;
-
-constexpr double minutes_to_lock = 1;
-constexpr double minutes_to_vent = 1;
-constexpr double minutes_to_flush = 2;
-constexpr double minutes_to_rinse = 2;
-constexpr double minutes_to_release = 2;
-constexpr double minutes_to_purge = 3;
 
 // Of a hose, 95 %, assumed: drawn to a few percent, measured along its way.
 constexpr double bore_within = 0.03;
@@ -44,18 +38,18 @@ class StepWriter {
       to_release.push_back(line);
     }
     work(WorkKind::alarm_check, StepKind::check_alarm, StepCaution::gas);
-    steps(only_standing, StepKind::rinse, minutes_to_rinse, StepCaution::none);
-    steps(wet, StepKind::lock, minutes_to_lock, StepCaution::release);
+    steps(only_standing, StepKind::rinse, kit_.minutes.rinse, StepCaution::none);
+    steps(wet, StepKind::lock, kit_.minutes.lock, StepCaution::release);
     vent();
-    steps(wet, StepKind::flush, minutes_to_flush, StepCaution::none);
+    steps(wet, StepKind::flush, kit_.minutes.flush, StepCaution::none);
     chemical(WorkKind::caustic, kit_.caustic, StepKind::caustic, StepKind::rinse);
     chemical(WorkKind::keg_clean, kit_.caustic, StepKind::caustic, StepKind::rinse);
     chemical(WorkKind::acid, kit_.acid, StepKind::acid, StepKind::rinse_acid);
     work(WorkKind::strip_down, StepKind::strip_down, StepCaution::pressure);
     work(WorkKind::coupler_clean, StepKind::coupler, StepCaution::pressure);
     work(WorkKind::seals, StepKind::seals, StepCaution::pressure);
-    steps(things_with(WorkKind::keg_clean), StepKind::purge, minutes_to_purge, StepCaution::gas);
-    steps(to_release, StepKind::release, minutes_to_release, StepCaution::release);
+    steps(things_with(WorkKind::keg_clean), StepKind::purge, kit_.minutes.purge, StepCaution::gas);
+    steps(to_release, StepKind::release, kit_.minutes.release, StepCaution::release);
     work(WorkKind::leak_test, StepKind::leak_test, StepCaution::none);
     work(WorkKind::place_clean, StepKind::place_clean, StepCaution::none);
     work(WorkKind::bottle_retest, StepKind::retest, StepCaution::none);
@@ -117,12 +111,12 @@ class StepWriter {
     return found;
   }
 
-  PlanStep& add(StepKind kind, std::optional<PlaceId> place, Things things, double minutes_each,
+  PlanStep& add(StepKind kind, std::optional<PlaceId> place, Things things, units::Duration each,
                 StepCaution caution) {
     PlanStep& step = out_.emplace_back();
     step.kind = kind;
     step.place = place;
-    step.hands_on = units::minutes(minutes_each * static_cast<double>(things.size()));
+    step.hands_on = each * static_cast<double>(things.size());
     step.kegs = !things.empty() && things.front().kind == SubjectKind::keg;
     step.things = std::move(things);
     step.caution = caution;
@@ -130,27 +124,36 @@ class StepWriter {
   }
 
   // A step for each place, about these things, that ends no task by itself.
-  void steps(const Things& things, StepKind kind, double minutes_each, StepCaution caution) {
+  void steps(const Things& things, StepKind kind, units::Duration each, StepCaution caution) {
     for (auto& [place, group] : by_place(things)) {
-      PlanStep& step = add(kind, place, group, minutes_each, caution);
-      if (kind == StepKind::flush) step.water = lines_hold(step.things);
-      if (kind == StepKind::lock) tell_locked(step, minutes_each);
+      PlanStep& step = add(kind, place, group, each, caution);
+      if (kind == StepKind::flush) step.water = lines_hold(step);
+      if (kind == StepKind::rinse) step.water = rinse_water(step);
+      if (kind == StepKind::lock) tell_locked(step, each);
+      if (kind == StepKind::lock) tell_acid_first(step);
       if (kind == StepKind::purge) step.gas = gas_to_purge(step.things);
     }
   }
-  void tell_locked(PlanStep& step, double minutes_each) const {
+  void tell_locked(PlanStep& step, units::Duration each) const {
     for (const LineLock& lock : standing_) {
       if (std::find(step.things.begin(), step.things.end(), subject(lock.line)) ==
           step.things.end())
         continue;
       step.locked.push_back(lock);
-      step.hands_on -= units::minutes(minutes_each);
+      step.hands_on -= each;
     }
+  }
+  void tell_acid_first(PlanStep& step) const {
+    const Things caustic = things_with(WorkKind::caustic);
+    std::copy_if(step.things.begin(), step.things.end(), std::back_inserter(step.acid_first),
+                 [&](const SubjectRef& line) {
+                   return std::find(caustic.begin(), caustic.end(), line) == caustic.end();
+                 });
   }
   void work(WorkKind work, StepKind kind, StepCaution caution) {
     for (auto& [place, group] : by_place(things_with(work))) {
       const std::size_t many = group.size();
-      PlanStep& step = add(kind, place, group, units::in_minutes(hands_on(work)), caution);
+      PlanStep& step = add(kind, place, group, hands_on(work, kit_.minutes), caution);
       step.tasks = tasks_of(work, step.things);
       if (work == WorkKind::seals) step.seals = static_cast<std::int64_t>(many);
     }
@@ -166,7 +169,7 @@ class StepWriter {
                           t.work == WorkKind::seals || t.work == WorkKind::keg_clean;
       if (opened && seen.insert(t.about).second) things.push_back(t.about);
     }
-    steps(things, StepKind::vent, minutes_to_vent, StepCaution::pressure);
+    steps(things, StepKind::vent, kit_.minutes.vent, StepCaution::pressure);
   }
 
   void chemical(WorkKind work, const Cleaner& cleaner, StepKind with, StepKind after) {
@@ -175,7 +178,7 @@ class StepWriter {
                                 : cleaner.kind == LineAgent::chlorinated ? StepCaution::chlorine
                                                                          : StepCaution::caustic;
     for (const auto& [place, group] : groups) {
-      PlanStep& step = add(with, place, group, units::in_minutes(hands_on(work)), caution);
+      PlanStep& step = add(with, place, group, hands_on(work, kit_.minutes), caution);
       step.tasks = tasks_of(work, step.things);
       step.agent = cleaner.name;
       step.agent_kind = cleaner.kind;
@@ -183,35 +186,40 @@ class StepWriter {
       measure(step, cleaner);
     }
     for (const auto& [place, group] : groups) {
-      PlanStep& step = add(after, place, group, minutes_to_rinse, StepCaution::none);
-      const auto rinses = static_cast<double>(kit_.rinses);
-      step.water = step.kegs ? units::litres(units::in_litres(kit_.keg_fill) *
-                                             static_cast<double>(step.things.size()))
-                             : lines_hold(step.things);
-      if (step.water) step.water = units::litres(units::in_litres(*step.water) * rinses);
+      PlanStep& step = add(after, place, group, kit_.minutes.rinse, StepCaution::none);
+      step.water = rinse_water(step);
     }
   }
+  [[nodiscard]] std::optional<Volume> rinse_water(PlanStep& step) const {
+    const auto once = step.kegs ? std::optional(kegs_take(step)) : lines_hold(step);
+    if (!once) return std::nullopt;
+    return *once * static_cast<double>(kit_.rinses);
+  }
+  [[nodiscard]] Volume kegs_take(const PlanStep& step) const {
+    return kit_.keg_fill * static_cast<double>(step.things.size());
+  }
   void measure(PlanStep& step, const Cleaner& cleaner) const {
-    double litres = units::in_litres(kit_.pot);
     if (step.kegs) {
-      litres = units::in_litres(kit_.keg_fill) * static_cast<double>(step.things.size());
-    } else if (const auto hold = lines_hold(step.things)) {
-      litres += units::in_litres(*hold);
+      step.solution = kegs_take(step);
+    } else {
+      step.solution = kit_.pot + lines_hold(step).value_or(units::litres(0));
     }
-    step.solution = units::litres(litres);
     const auto parts = physics::cleaning_solution(*step.solution, cleaner.strength, cleaner.label);
     if (!parts) return;
     step.concentrate = parts->concentrate_volume;
     step.concentrate_mass = parts->concentrate;
     step.water = parts->water;
   }
-  // What the lines hold together, as far as it is on record.
-  [[nodiscard]] std::optional<Volume> lines_hold(const Things& things) const {
+  // What the step's lines hold together, as far as it is on record; the step counts
+  // those of which it is not.
+  [[nodiscard]] std::optional<Volume> lines_hold(PlanStep& step) const {
     std::optional<Volume> sum;
-    for (const SubjectRef& t : things) {
+    step.lines_unmeasured = 0;
+    for (const SubjectRef& t : step.things) {
       if (t.kind != SubjectKind::line) continue;
       const auto one = volume_of_line(LineId{t.uuid}, cellar_);
       if (one) sum = sum ? *sum + *one : *one;
+      if (!one) ++step.lines_unmeasured;
     }
     return sum;
   }
@@ -243,27 +251,29 @@ class StepWriter {
 
 }  // namespace
 
-units::Duration hands_on(WorkKind work) {
+units::Duration hands_on(WorkKind work, const WorkMinutes& each) {
   switch (work) {
     case WorkKind::caustic:
     case WorkKind::acid:
-      return units::minutes(4);
+      return each.line;
     case WorkKind::strip_down:
-      return units::minutes(5);
+      return each.strip_down;
     case WorkKind::seals:
-      return units::minutes(10);
+      return each.seals;
     case WorkKind::keg_clean:
-      return units::minutes(12);
+      return each.keg;
     case WorkKind::coupler_clean:
+      return each.coupler;
     case WorkKind::alarm_check:
-      return units::minutes(3);
+      return each.alarm;
     case WorkKind::place_clean:
-      return units::minutes(15);
+      return each.place;
     case WorkKind::bottle_retest:
+      return each.bottle;
     case WorkKind::leak_test:
-      return units::minutes(5);
+      return each.leak_test;
   }
-  return units::minutes(5);
+  return each.line;
 }
 
 std::vector<PlanStep> steps_of(const std::vector<DueWork>& tasks, const CellarStatus& cellar,
@@ -272,18 +282,19 @@ std::vector<PlanStep> steps_of(const std::vector<DueWork>& tasks, const CellarSt
 }
 
 units::Duration time_for(const std::vector<DueWork>& tasks, const CleaningKit& kit) {
-  double minutes = 0;
+  const WorkMinutes& each = kit.minutes;
+  units::Duration time = units::minutes(0);
   std::set<SubjectRef> wet;
   std::set<SubjectRef> vented;
   bool lines_caustic = false;
   bool kegs_caustic = false;
   bool acid = false;
   for (const DueWork& t : tasks) {
-    minutes += units::in_minutes(hands_on(t.work));
+    time += hands_on(t.work, each);
     const bool chemical = t.work == WorkKind::caustic || t.work == WorkKind::acid;
     if (chemical) wet.insert(t.about);
-    if (chemical || t.work == WorkKind::keg_clean) minutes += minutes_to_rinse;
-    if (t.work == WorkKind::keg_clean) minutes += minutes_to_purge;
+    if (chemical || t.work == WorkKind::keg_clean) time += each.rinse;
+    if (t.work == WorkKind::keg_clean) time += each.purge;
     if (chemical || t.work == WorkKind::keg_clean || t.work == WorkKind::strip_down ||
         t.work == WorkKind::coupler_clean || t.work == WorkKind::seals) {
       vented.insert(t.about);
@@ -292,13 +303,12 @@ units::Duration time_for(const std::vector<DueWork>& tasks, const CleaningKit& k
     kegs_caustic = kegs_caustic || t.work == WorkKind::keg_clean;
     acid = acid || t.work == WorkKind::acid;
   }
-  minutes +=
-      static_cast<double>(wet.size()) * (minutes_to_lock + minutes_to_flush + minutes_to_release);
-  minutes += static_cast<double>(vented.size()) * minutes_to_vent;
+  time += static_cast<double>(wet.size()) * (each.lock + each.flush + each.release);
+  time += static_cast<double>(vented.size()) * each.vent;
   // Lines and kegs stand at the same time.
-  if (lines_caustic || kegs_caustic) minutes += units::in_minutes(kit.caustic.contact);
-  if (acid) minutes += units::in_minutes(kit.acid.contact);
-  return units::minutes(minutes);
+  if (lines_caustic || kegs_caustic) time += kit.caustic.contact;
+  if (acid) time += kit.acid.contact;
+  return time;
 }
 
 std::optional<Volume> volume_of_line(LineId id, const CellarStatus& cellar) {

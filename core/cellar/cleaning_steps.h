@@ -14,7 +14,7 @@ namespace ullage::cellar {
                                              const std::vector<LineLock>& standing);
 
 // Minutes at the thing itself.
-[[nodiscard]] units::Duration hands_on(WorkKind);
+[[nodiscard]] units::Duration hands_on(WorkKind, const WorkMinutes&);
 [[nodiscard]] inline bool is_keg(const DueWork& w) { return w.about.kind == SubjectKind::keg; }
 
 }  // namespace ullage::cellar

@@ -78,7 +78,7 @@ class ItemList {
       words += ", last done " + iso_day(speaker_.calendar->date_of(*w.last_done));
     }
     if (w.put_off_to) {
-      words += ", put off to " + iso_day(*w.put_off_to);
+      words += fmt::format(", {} {}", say_moved(w), iso_day(*w.put_off_to));
       if (!w.put_off_because.empty()) words += ": " + w.put_off_because;
     }
     if (!words.empty() && words.front() >= 'a' && words.front() <= 'z') {

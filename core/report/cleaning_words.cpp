@@ -65,6 +65,10 @@ std::string say_warmth(const Speaker& s) {
   return "at " + s.printer.print_range(whole(usual.coldest), whole(usual.hottest));
 }
 
+std::string say_purge_gas(units::Mass purged, const Speaker& s) {
+  return s.printer.print(physics::gas_to_purge(purged, {"purge: gas used"})) + " of CO₂";
+}
+
 std::string money(std::int64_t minor) { return fmt::format("{}.{:02}", minor / 100, minor % 100); }
 
 }  // namespace
@@ -121,6 +125,10 @@ std::string say_due(const DueWork& w, const Speaker& s) {
   return "due " + say_date(w.due, s);
 }
 
+std::string_view say_moved(const DueWork& w) {
+  return planned_for(w) < w.due ? "brought forward to" : "put off to";
+}
+
 std::string say_rule(const AppliedRule& r, const Speaker&) {
   const std::string source = r.source.empty() ? r.reason : r.source;
   if (!r.interval_days) return source.empty() ? "each time it is called for" : source;
@@ -137,7 +145,7 @@ std::vector<std::string> say_why(const DueWork& w, const Speaker& s) {
                               : std::string("never logged: counted from when it was registered"));
   if (w.partly_done) lines.push_back("partly done " + say_day(*w.partly_done, s));
   if (w.put_off_to) {
-    std::string line = "put off to " + say_date(*w.put_off_to, s);
+    std::string line = fmt::format("{} {}", say_moved(w), say_date(*w.put_off_to, s));
     if (!w.put_off_because.empty()) line += ": " + w.put_off_because;
     lines.push_back(std::move(line));
   }
@@ -205,6 +213,16 @@ std::string say_amounts(const PlanStep& step, const Speaker& s) {
   } else if (step.water) {
     parts.push_back("at least " + liquid(*step.water, s) + " of water");
   }
+  if (step.lines_unmeasured > 0) {
+    const std::string more =
+        fmt::format("{} line{} whose contents are not known", step.lines_unmeasured,
+                    step.lines_unmeasured == 1 ? "" : "s");
+    if (parts.empty()) {
+      parts.push_back("water for " + more);
+    } else {
+      parts.back() += ", and for " + more;
+    }
+  }
   if (step.kind == StepKind::caustic && !step.kegs) {
     parts.push_back(say_warmth(s));
   }
@@ -212,10 +230,7 @@ std::string say_amounts(const PlanStep& step, const Speaker& s) {
   if (step.seals > 0) {
     parts.push_back(fmt::format("{} set{} of seals", step.seals, step.seals == 1 ? "" : "s"));
   }
-  if (step.gas) {
-    const auto gas = physics::gas_to_purge(*step.gas, {"purge: gas used"});
-    parts.push_back(s.printer.print(gas) + " of CO₂");
-  }
+  if (step.gas) parts.push_back(say_purge_gas(*step.gas, s));
   if (units::in_minutes(step.hands_on) > 0) {
     parts.push_back(say_minutes(step.hands_on, s) + " of work");
   }
@@ -298,6 +313,7 @@ std::vector<std::string> say_cost(const PlannedDay& day, const Speaker& s) {
                       : fmt::format("{} late, by {} at most", c.late, say_days(c.most_days_late)));
   lines.push_back(fmt::format("{} task{}, {}", day.tasks.size(), day.tasks.size() == 1 ? "" : "s",
                               say_minutes(c.time, s)));
+  if (units::in_grams(c.gas) > 0) lines.push_back(say_purge_gas(c.gas, s) + " to purge kegs");
   return lines;
 }
 
@@ -330,8 +346,27 @@ std::string say_left_out(const LeftOut& l, const CellarStatus& names, const Spea
       return what + ": once the keg is empty";
     case LeftOutWhy::acid_with_chlorine:
       return what + ": not on a day with a chlorine cleaner";
+    case LeftOutWhy::chlorine_with_acid:
+      return what + ": the cleaner has chlorine, and acid was used or stands in a line";
+    case LeftOutWhy::put_off:
+      return what + ": put off" + (l.until ? " to " + say_date(*l.until, s) : std::string());
+    case LeftOutWhy::follows_caustic:
+      return what + ": follows the line’s cleaning" +
+             (l.until ? ", put off to " + say_date(*l.until, s) : std::string());
   }
   return what;
+}
+
+std::string say_cleaner(const Cleaner& c, const Speaker& s) {
+  const auto percent = [&](units::Fraction share) { return s.printer.print(share); };
+  return fmt::format(
+      "{} with {} of active by weight{}, used at {}", c.name, percent(c.label.active),
+      c.label.density
+          ? fmt::format(
+                " ({} times as heavy as water)",
+                s.printer.number(units::in_kilograms_per_cubic_metre(*c.label.density) / 1000, 2))
+          : std::string(),
+      percent(c.strength));
 }
 
 std::string say_minutes(units::Duration d, const Speaker&) {

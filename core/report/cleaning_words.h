@@ -5,6 +5,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/cellar/cleaning_plan.h"
@@ -17,6 +18,8 @@ namespace ullage::report {
 
 // "3 days overdue", "due today", "due Fri 4 Dec"
 [[nodiscard]] std::string say_due(const cellar::DueWork&, const Speaker&);
+// "put off to", or "brought forward to", before the day the work was moved to.
+[[nodiscard]] std::string_view say_moved(const cellar::DueWork&);
 // "every 14 days: trade handbook (US), 14 days"
 [[nodiscard]] std::string say_rule(const cellar::AppliedRule&, const Speaker&);
 // Why it is due, line by line: its rule, what was done last, other rules, put off.
@@ -49,6 +52,8 @@ namespace ullage::report {
                                    const cellar::CellarStatus& now);
 [[nodiscard]] std::string say_left_out(const cellar::LeftOut&, const cellar::CellarStatus& names,
                                        const Speaker&);
+// "line cleaner with 30 % of active, used at 2 %"
+[[nodiscard]] std::string say_cleaner(const cellar::Cleaner&, const Speaker&);
 [[nodiscard]] std::string say_minutes(units::Duration, const Speaker&);  // "25 min", "2 h 10 min"
 
 }  // namespace ullage::report

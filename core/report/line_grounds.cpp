@@ -299,7 +299,7 @@ Grounds line_cleaning_grounds(const cellar::LineStatus& line, const cellar::DueW
   for (const cellar::AppliedRule& other : due->also)
     g.notes.push_back("Also: " + say_rule(other, speaker) + ".");
   if (due->put_off_to) {
-    g.notes.push_back("Put off to " + say_date(*due->put_off_to, speaker) +
+    g.notes.push_back("Planned for " + say_date(*due->put_off_to, speaker) +
                       (due->put_off_because.empty() ? "." : ": " + due->put_off_because + "."));
   }
   return g;

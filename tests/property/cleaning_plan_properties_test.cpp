@@ -9,140 +9,17 @@
 #include <algorithm>
 #include <map>
 
-#include "core/cellar/cleaning_plan.h"
-#include "core/cellar/presets.h"
-#include "core/cellar/replay.h"
-#include "tests/support/entry_maker.h"
+#include "tests/property/any_cleaning_cellar.h"
 
 namespace ullage::testing {
 namespace {
 
 using namespace cellar;
 
-class UtcCalendar final : public LocalCalendar {
- public:
-  [[nodiscard]] std::string zone_name() const override { return "Etc/UTC"; }
-  [[nodiscard]] UtcOffset offset_at(Instant) const override { return UtcOffset(0); }
-  [[nodiscard]] std::optional<Instant> to_instant(LocalTime local) const override {
-    return Instant(local.time_since_epoch());
-  }
-};
-
-int drawn(int low, int high) { return *rc::gen::inRange(low, high + 1); }
-
-// A cellar with up to five lines, four kegs and two places, any rules, and work
-// done at any time before.
-struct AnyCellar {
-  Journal journal;
-  UtcCalendar calendar;
-  EntryMaker maker;
-  std::vector<LineId> lines;
-  std::vector<KegId> kegs;
-  std::vector<PlaceId> places;
-  std::vector<EmptyForecast> empties;
-  Instant now = minute(60 * 24 * 200);
-
-  AnyCellar() {
-    for (int i = 0; i < 2; ++i) {
-      PlaceRecord p;
-      p.place = maker.ids.make<PlaceId>();
-      p.name = "P" + std::to_string(i);
-      p.sensor_height = units::metres(0.3);
-      places.push_back(p.place);
-      log(0, p);
-    }
-    add_lines(drawn(0, 5));
-    add_kegs(drawn(0, 4));
-    add_rules(drawn(1, 6));
-    for (int i = drawn(0, 15); i > 0; --i) do_work();
-    for (const LineId line : lines) {
-      if (drawn(0, 3) > 0) continue;
-      log(drawn(151, 199), LineLocked{line, static_cast<LineAgent>(drawn(0, 3)), "", "drawn"});
-    }
-  }
-
- private:
-  void log(int day, Payload p) { journal.append(maker.make(minute(60 * 24 * day), std::move(p))); }
-  void add_lines(int many) {
-    for (int i = 0; i < many; ++i) {
-      LineRecord l;
-      l.line = maker.ids.make<LineId>();
-      l.name = "L" + std::to_string(i);
-      l.place = places[static_cast<std::size_t>(drawn(0, 1))];
-      if (drawn(0, 3) > 0) {
-        l.length = units::metres(drawn(1, 30));
-        l.bore = units::metres(0.001 * drawn(4, 12));
-      }
-      lines.push_back(l.line);
-      log(drawn(0, 150), l);
-    }
-  }
-  void add_kegs(int many) {
-    for (int i = 0; i < many; ++i) {
-      KegRecord k = keg_from_preset(KegKind::ball_lock_19);
-      k.keg = maker.ids.make<KegId>();
-      k.tag = "K" + std::to_string(i);
-      k.place = places[static_cast<std::size_t>(drawn(0, 1))];
-      kegs.push_back(k.keg);
-      const int day = drawn(0, 150);
-      log(day, k);
-      const int story = drawn(0, 2);
-      if (story == 0) log(day + 1, Emptied{k.keg});
-      if (story == 1) fill(k.keg, day + 1);
-    }
-  }
-  // With beer in it, perhaps on a line; perhaps running empty soon.
-  void fill(KegId keg, int day) {
-    BeerRecord beer;
-    beer.beer = maker.ids.make<BeerId>();
-    beer.name = "B" + std::to_string(day);
-    log(day, beer);
-    BatchRecord batch;
-    batch.batch = maker.ids.make<BatchId>();
-    batch.beer = beer.beer;
-    batch.name = "1";
-    log(day, batch);
-    Filled f;
-    f.keg = keg;
-    f.batch = batch.batch;
-    f.volume = units::litres(18);
-    log(day, f);
-    if (next_line_ < lines.size() && drawn(0, 1) == 0) {
-      log(day + 1, Tapped{keg, lines[next_line_++]});
-    }
-    if (drawn(0, 2) == 0) return;
-    const auto hours = std::chrono::hours(drawn(1, 24 * 20));
-    empties.push_back({keg, {now + hours / 2, now + hours, now + 2 * hours}});
-  }
-  void add_rules(int many) {
-    for (int i = 0; i < many; ++i) {
-      RuleRecord r;
-      r.rule = maker.ids.make<RuleId>();
-      r.scope = static_cast<RuleScope>(drawn(0, 5));
-      const auto works = works_of(r.scope);
-      r.work = works[static_cast<std::size_t>(drawn(0, static_cast<int>(works.size()) - 1))];
-      if (drawn(0, 5) > 0) r.interval_days = drawn(1, 120);
-      r.source = "drawn";
-      log(0, r);
-    }
-  }
-  void do_work() {
-    WorkDone w;
-    w.work = static_cast<WorkKind>(drawn(0, 9));
-    w.complete = drawn(0, 3) > 0;
-    if (!lines.empty() && drawn(0, 1) == 0) {
-      w.line = lines[static_cast<std::size_t>(drawn(0, static_cast<int>(lines.size()) - 1))];
-    } else {
-      w.place = places[static_cast<std::size_t>(drawn(0, 1))];
-    }
-    log(drawn(1, 199), w);
-  }
-  std::size_t next_line_ = 0;
-};
-
 struct Seen {
   bool locked = false, vented = false, chemical_in = false, caustic = false, acid = false;
-  bool released = false, rinsed_between = true;
+  bool released = false;
+  std::optional<LineAgent> stands_with;  // since before the day
 };
 
 // What a step does to one thing; refuses what is not safe for it.
@@ -164,6 +41,7 @@ void see(const PlanStep& s, bool line, bool already, Seen& seen) {
       RC_ASSERT(seen.vented);
       RC_ASSERT(!line || seen.locked);
       RC_ASSERT(!seen.acid);  // never after acid
+      RC_ASSERT(seen.stands_with != LineAgent::acid || s.agent_kind != LineAgent::chlorinated);
       RC_ASSERT(!seen.released);
       seen.caustic = seen.chemical_in = true;
       break;
@@ -171,6 +49,7 @@ void see(const PlanStep& s, bool line, bool already, Seen& seen) {
       RC_ASSERT(seen.vented);
       RC_ASSERT(!line || seen.locked);
       RC_ASSERT(!seen.chemical_in);  // the caustic is rinsed out before
+      RC_ASSERT(seen.stands_with != LineAgent::chlorinated);
       RC_ASSERT(!seen.released);
       seen.acid = seen.chemical_in = true;
       break;
@@ -199,16 +78,25 @@ void see(const PlanStep& s, bool line, bool already, Seen& seen) {
 
 // Walks the steps and refuses the first that is not safe. On today's list the lines
 // that stand locked have to come out of it released; by another day they may be.
-void require_safe(const std::vector<PlanStep>& steps, const CellarStatus& status, bool today) {
+void require_safe(const std::vector<PlanStep>& steps, const AnyCellar& any,
+                  const CellarStatus& status, bool today) {
   std::map<SubjectRef, Seen> of;
+  bool chlorine_there = today && any.used_today(LineAgent::chlorinated);
+  bool acid_there = today && any.used_today(LineAgent::acid);
   for (const LineStatus& line : status.lines) {
-    if (!today || !line.lock) continue;
+    if (!line.lock) continue;
     Seen& seen = of[subject(line.record.line)];
+    seen.stands_with = line.lock->agent_kind;
+    if (!today) continue;
     seen.locked = seen.chemical_in = true;
+    chlorine_there = chlorine_there || seen.stands_with == LineAgent::chlorinated;
+    acid_there = acid_there || seen.stands_with == LineAgent::acid;
   }
   bool chlorine = false;
   bool any_acid = false;
   for (const PlanStep& s : steps) {
+    RC_ASSERT(!(acid_there && s.agent_kind == LineAgent::chlorinated));
+    RC_ASSERT(!(chlorine_there && s.agent_kind == LineAgent::acid));
     chlorine = chlorine || s.agent_kind == LineAgent::chlorinated;
     any_acid = any_acid || s.agent_kind == LineAgent::acid;
     RC_ASSERT(!s.things.empty());
@@ -257,7 +145,7 @@ RC_GTEST_PROP(CleaningPlanProperties, StepsComeInASafeOrder, ()) {
   const auto due = due_work(any.journal, status, any.calendar);
   const PlanWishes wishes = any_wishes(any);
   for (const PlannedDay& day : propose_cleaning_days(due, status, any.calendar, wishes)) {
-    require_safe(day.steps, status, day.day == any.calendar.date_of(any.now));
+    require_safe(day.steps, any, status, day.day == any.calendar.date_of(any.now));
     require_empty(day, status, any.calendar, wishes);
     const BeerLost& beer = day.cost.beer;
     RC_ASSERT(beer.least <= beer.likely);
@@ -271,25 +159,88 @@ RC_GTEST_PROP(CleaningPlanProperties, StepsComeInASafeOrder, ()) {
   }
 }
 
+// The reason given for a task left out is a true one.
+void require_true(const LeftOut& left, const PlannedDay& day, const AnyCellar& any,
+                  const std::vector<DueWork>& due, const CellarStatus& status,
+                  const PlanWishes& wishes) {
+  const auto chlorine = [](const Cleaner& c) { return c.kind == LineAgent::chlorinated; };
+  const bool today = day.day == any.calendar.date_of(any.now);
+  const auto there = [&](LineAgent agent) {
+    return (today && any.used_today(agent)) ||
+           std::ranges::any_of(status.lines, [&](const LineStatus& l) {
+             return l.lock && l.lock->agent_kind == agent &&
+                    (today || subject(l.record.line) == left.task.about);
+           });
+  };
+  switch (left.why) {
+    case LeftOutWhy::no_time: {
+      std::vector<DueWork> with = day.tasks;
+      with.push_back(left.task);
+      RC_ASSERT(time_for(with, wishes.kit) > wishes.time_at_hand);
+      break;
+    }
+    case LeftOutWhy::keg_has_beer: {
+      const KegStatus* keg = status.find(KegId{left.task.about.uuid});
+      RC_ASSERT(keg != nullptr && keg->contents.has_value());
+      const auto forecast =
+          std::ranges::find(wishes.empties, KegId{left.task.about.uuid}, &EmptyForecast::keg);
+      RC_ASSERT(forecast == wishes.empties.end() ||
+                any.calendar.date_of(forecast->when.likely) > day.day);
+      break;
+    }
+    case LeftOutWhy::acid_with_chlorine: {
+      const bool on_list = std::ranges::any_of(
+          day.steps, [](const PlanStep& s) { return s.agent_kind == LineAgent::chlorinated; });
+      RC_ASSERT(left.task.work == WorkKind::acid);
+      RC_ASSERT(on_list || chlorine(wishes.kit.acid) || there(LineAgent::chlorinated));
+      break;
+    }
+    case LeftOutWhy::chlorine_with_acid:
+      RC_ASSERT(chlorine(wishes.kit.caustic) && there(LineAgent::acid));
+      break;
+    case LeftOutWhy::put_off:
+      RC_ASSERT(left.task.put_off_to && *left.task.put_off_to > day.day);
+      break;
+    case LeftOutWhy::follows_caustic: {
+      const auto caustic = std::ranges::find_if(due, [&](const DueWork& w) {
+        return w.work == WorkKind::caustic && w.about == left.task.about;
+      });
+      RC_ASSERT(left.task.work == WorkKind::acid && caustic != due.end());
+      RC_ASSERT(caustic->put_off_to && *caustic->put_off_to > day.day);
+      break;
+    }
+  }
+}
+
+void require_nothing_left(const PlannedDay& day, const AnyCellar& any,
+                          const std::vector<DueWork>& due, const CellarStatus& status,
+                          const PlanWishes& wishes) {
+  RC_ASSERT(day.tasks.empty() || time_for(day.tasks, wishes.kit) <= wishes.time_at_hand);
+  for (const LeftOut& left : day.left_out) require_true(left, day, any, due, status, wishes);
+  for (const DueWork& w : due) {
+    const bool wanted = w.due <= day.day || (w.put_off_to && *w.put_off_to <= day.day);
+    const bool waits_silently =
+        w.due > day.day && follows_caustic_to(w, due).value_or(day.day) > day.day;
+    const auto is_it = [&](const DueWork& t) { return t.same_work(w); };
+    const auto left =
+        std::ranges::count_if(day.left_out, [&](const LeftOut& l) { return is_it(l.task); });
+    const auto taken = std::ranges::count_if(day.tasks, is_it);
+    RC_ASSERT(left + taken <= 1);
+    if (wanted && !waits_silently) RC_ASSERT(left + taken == 1);  // never silently
+    if (taken == 1 && w.put_off_to) RC_ASSERT(*w.put_off_to <= day.day);
+  }
+}
+
 RC_GTEST_PROP(CleaningPlanProperties, NothingOverdueIsLeftThatStillFits, ()) {
   const AnyCellar any;
   const CellarStatus status = Replay(any.journal, any.calendar).status(any.now);
   const auto due = due_work(any.journal, status, any.calendar);
   const Date today = any.calendar.date_of(any.now);
   const PlanWishes wishes = any_wishes(any);
-  const PlannedDay day = plan_cleaning_day(today, due, status, any.calendar, wishes);
-  RC_ASSERT(day.tasks.empty() || time_for(day.tasks, wishes.kit) <= wishes.time_at_hand);
-  for (const DueWork& w : due) {
-    if (w.state != DueState::overdue) continue;
-    const auto is_it = [&](const DueWork& t) { return t.same_work(w); };
-    if (std::ranges::any_of(day.tasks, is_it)) continue;
-    const auto left =
-        std::ranges::find_if(day.left_out, [&](const LeftOut& l) { return l.task.same_work(w); });
-    RC_ASSERT(left != day.left_out.end());  // never silently
-    if (left->why != LeftOutWhy::no_time) continue;
-    std::vector<DueWork> with = day.tasks;
-    with.push_back(w);
-    RC_ASSERT(time_for(with, wishes.kit) > wishes.time_at_hand);
+  require_nothing_left(plan_cleaning_day(today, due, status, any.calendar, wishes), any, due,
+                       status, wishes);
+  for (const PlannedDay& day : propose_cleaning_days(due, status, any.calendar, wishes)) {
+    require_nothing_left(day, any, due, status, wishes);
   }
 }
 
