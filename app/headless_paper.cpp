@@ -212,7 +212,9 @@ int plan_day(const PlanDay& asked, CellarSession::Tools tools, Terminal terminal
   const auto status = (*session)->status();
   const report::Speaker speaker = speaker_for(**session, *status, asked.units);
   const cellar::PlannedDay day = day_asked_for(asked, **session, *status);
-  const report::CleaningList list = report::cleaning_list(day, *status, speaker, asked.by);
+  const cellar::CleaningKit assumed = cellar::usual_kit();
+  const report::CleaningList list =
+      report::cleaning_list(day, *status, speaker, asked.by, &assumed);
   if (asked.pdf.empty()) return tell(report::json_of(list), terminal);
   if (day.steps.empty()) {
     terminal.err << "Nothing is due to be cleaned.\n";

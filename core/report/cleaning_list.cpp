@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <nlohmann/json.hpp>
 
@@ -23,7 +24,8 @@ std::string weekday_name(cellar::Date day) {
 }  // namespace
 
 CleaningList cleaning_list(const cellar::PlannedDay& day, const cellar::CellarStatus& status,
-                           const Speaker& s, const std::string& by) {
+                           const Speaker& s, const std::string& by,
+                           const cellar::CleaningKit* assumed) {
   CleaningList list;
   list.title = "Cleaning list";
   list.cellar = status.cellar ? status.cellar->name : "";
@@ -49,6 +51,13 @@ CleaningList cleaning_list(const cellar::PlannedDay& day, const cellar::CellarSt
   list.footnote =
       "The label of each cleaner and your local rules come first. Release a line only by a check "
       "with litmus or pH.";
+  if (assumed == nullptr) return list;
+  for (const cellar::Cleaner* cleaner : {&assumed->caustic, &assumed->acid}) {
+    const bool used = std::any_of(day.steps.begin(), day.steps.end(), [&](const auto& step) {
+      return step.agent_kind == cleaner->kind && step.agent == cleaner->name;
+    });
+    if (used) list.assumed.push_back(say_cleaner(*cleaner, s));
+  }
   return list;
 }
 
@@ -71,6 +80,7 @@ std::string json_of(const CleaningList& list) {
   all["costs"] = list.costs;
   all["steps"] = std::move(steps);
   all["not_on_the_list"] = list.left_out;
+  all["assumed_cleaners"] = list.assumed;
   return all.dump(2, ' ', false, ordered_json::error_handler_t::replace) + "\n";
 }
 

@@ -32,12 +32,16 @@ struct CleaningList {
   std::vector<std::string> costs;
   std::vector<CleaningListStep> steps;
   std::vector<std::string> left_out;
+  // The cleaners the amounts are for, where nobody said which are on the shelf.
+  std::vector<std::string> assumed;
   std::vector<std::string> signatures;
   std::string footnote;
 };
 
+// `assumed`: the kit of the amounts, where it is not the person's own.
 [[nodiscard]] CleaningList cleaning_list(const cellar::PlannedDay&, const cellar::CellarStatus&,
-                                         const Speaker&, const std::string& by);
+                                         const Speaker&, const std::string& by,
+                                         const cellar::CleaningKit* assumed = nullptr);
 // The same for programs; of no day, an object without steps.
 [[nodiscard]] std::string json_of(const CleaningList&);
 

@@ -9,6 +9,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/report/due_sheet.h"
+#include "core/report/tags.h"
 #include "tests/cellar/routine_cellar.h"
 
 namespace ullage::testing {
@@ -68,6 +69,89 @@ TEST(CleaningList, SaysSinceWhenAndByWhomALineStandsLocked) {
       EXPECT_THAT(thing.name, Not(HasSubstr("locked since"))) << step.what;
     }
   }
+}
+
+const report::CleaningListStep* step_of(const report::CleaningList& list, const char* what) {
+  const auto at = std::ranges::find_if(list.steps, [&](const report::CleaningListStep& s) {
+    return s.what.find(what) != std::string::npos;
+  });
+  return at == list.steps.end() ? nullptr : &*at;
+}
+
+TEST(CleaningList, SaysAtTheStepThatLinesAreNotInItsAmounts) {
+  ListCellar c;
+  c.line("Line 8", "8", 14);
+  c.line("Line 9", "9", 14);
+  c.rule(RuleScope::line, WorkKind::caustic, 14);
+  const report::CleaningList bare = c.list(day(0, 8));
+  EXPECT_THAT(step_of(bare, "Fill the lines")->takes,
+              HasSubstr("and for 2 lines whose contents are not known"));
+  EXPECT_THAT(step_of(bare, "Flush the beer out")->takes,
+              HasSubstr("water for 2 lines whose contents are not known"));
+  c.hose("Line 1");
+  EXPECT_THAT(step_of(c.list(day(0, 8)), "Rinse the lines")->takes,
+              HasSubstr("of water, and for 2 lines whose contents are not known"));
+}
+
+TEST(CleaningList, SaysTheGasThatTheDayTakes) {
+  ListCellar c;
+  const KegId keg = c.keg("K1", c.bar);
+  c.rule(RuleScope::keg, WorkKind::keg_clean, std::nullopt);
+  c.log(day(-1), Emptied{keg});
+  EXPECT_THAT(c.list(day(0, 8)).costs, ::testing::Contains(HasSubstr("of CO₂ to purge kegs")));
+}
+
+TEST(CleaningList, SaysWhyWorkIsNotOnIt) {
+  ListCellar c;
+  const LineId line = c.hose("Line 1");
+  c.rule(RuleScope::line, WorkKind::caustic, 14);
+  c.rule(RuleScope::line, WorkKind::acid, 60);
+  WorkMoved m;
+  m.work = WorkKind::caustic;
+  m.line = line;
+  m.to_day = date(4);
+  c.log(day(-1), m);
+  const auto left = c.list(day(1, 8)).left_out;
+  EXPECT_THAT(left, ::testing::UnorderedElementsAre(
+                        HasSubstr("Clean the line, Line 1: put off to Fri 6 Nov"),
+                        HasSubstr("follows the line’s cleaning, put off to Fri 6 Nov")));
+}
+
+TEST(CleaningList, NamesTheCleanersItAssumes) {
+  ListCellar c;
+  c.hose("Line 1");
+  c.rule(RuleScope::line, WorkKind::caustic, 14);
+  EXPECT_THAT(c.list(day(0, 8)).assumed, ::testing::IsEmpty());
+  const CleaningKit kit = usual_kit();
+  const Instant now = day(0, 8);
+  const CellarStatus status = c.cellar(now);
+  PlanWishes wishes = usual_wishes(status, c.calendar);
+  const PlannedDay planned = plan_cleaning_day(wishes.from, due_work(c.journal, status, c.calendar),
+                                               status, c.calendar, wishes);
+  const auto list = report::cleaning_list(planned, status, c.speaker(now), "MK", &kit);
+  ASSERT_EQ(list.assumed.size(), 1U) << "no acid is on it";
+  EXPECT_THAT(list.assumed[0], HasSubstr("line cleaner with 30 % of active by weight"));
+  EXPECT_THAT(list.assumed[0], HasSubstr("used at 2 %"));
+  const auto told = nlohmann::json::parse(report::json_of(list));
+  EXPECT_EQ(told["assumed_cleaners"][0], list.assumed[0]);
+}
+
+TEST(KegTag, TellsSealsThatWereTickedOnACleaningDay) {
+  ListCellar c;
+  const KegId keg = c.keg("K1", c.bar);
+  WorkDone seals;
+  seals.work = WorkKind::seals;
+  seals.keg = keg;
+  c.log(day(-2), seals);
+  seals.complete = false;
+  c.log(day(-1), seals);
+  const Instant now = day(0, 8);
+  const CellarStatus status = c.cellar(now);
+  const report::KegTag tag = report::keg_tag(*status.find(keg), c.journal, status, c.speaker(now));
+  const auto row = std::ranges::find_if(
+      tag.back, [](const auto& r) { return r.label.find("Seals") != std::string::npos; });
+  ASSERT_NE(row, tag.back.end());
+  EXPECT_EQ(row->value, "2026-10-31");
 }
 
 TEST(CleaningList, IsToldToProgramsToo) {

@@ -102,6 +102,16 @@ void CleaningListPages::add_end() {
     }
     groups_.push_back(std::move(group));
   }
+  if (!list_.assumed.empty()) {
+    Group group{
+        words("Amounts are for cleaners that are assumed, not yours", name_, 0, Block::Kind::step)};
+    group.back().height += points(above_step_pt + 2);
+    group.back().leads = true;
+    for (const std::string& cleaner : list_.assumed) {
+      group.push_back(words(cleaner, text_, points(list_indent_pt), Block::Kind::words));
+    }
+    groups_.push_back(std::move(group));
+  }
   if (list_.signatures.empty()) return;
   groups_.push_back({Block{Block::Kind::signatures, {}, signatures_height(), false, false}});
 }
