@@ -4,6 +4,7 @@
 #include <QCheckBox>
 #include <QDialogButtonBox>
 #include <QPushButton>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include "ui/dialogs/forms/scrolled.h"
@@ -37,6 +38,10 @@ KitDialog::KitDialog(const Context& context, QWidget* parent) : QDialog(parent),
   time_->set_required(true);
   time->add(tr("&Time at hand"), time_, tr("Hands-on work and waiting together."));
   column->addWidget(time);
+  column->addSpacing(space::m);
+  QWidget* folded = amounts(habits.kit);
+  column->addWidget(unfold_, 0, Qt::AlignLeft);
+  column->addWidget(folded);
   column->addStretch(1);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
   QPushButton* keep_it = buttons->addButton(tr("&Keep"), QDialogButtonBox::AcceptRole);
@@ -78,6 +83,82 @@ FormSection* KitDialog::section(const QString& heading, CleanerFields& fields,
   return form;
 }
 
+QWidget* KitDialog::amounts(const cellar::CleaningKit& kit) {
+  auto* folded = new QWidget;
+  folded->setObjectName(QStringLiteral("kit_amounts"));
+  auto* column = new QVBoxLayout(folded);
+  column->setContentsMargins(0, 0, 0, 0);
+  auto* vessels = new FormSection(tr("Amounts"));
+  const auto field = [&]<class Edit>(Edit*& edit, const char* name, const auto& value,
+                                     const auto& least, const auto& most, const QString& label,
+                                     const QString& hint = {}) {
+    edit = new Edit(context_.preferences);
+    edit->setObjectName(QLatin1String(name));
+    edit->set_range(least, most);
+    edit->set_value(value);
+    edit->set_required(true);
+    vessels->add(label, edit, hint);
+  };
+  field(pot_, "kit_pot", kit.pot, units::litres(0), units::litres(200), tr("Cleaning vessel"),
+        tr("What it and its hose hold besides the lines."));
+  field(keg_fill_, "kit_keg_fill", kit.keg_fill, units::litres(0.1), units::litres(200),
+        tr("Solution to wash a keg"));
+  field(rinses_, "kit_rinses", kit.rinses, std::int64_t{1}, std::int64_t{20}, tr("Rinses"),
+        tr("At least so many times what a line holds; the check decides."));
+  field(purge_cycles_, "kit_purge_cycles", kit.purge_cycles, std::int64_t{1}, std::int64_t{30},
+        tr("Purge cycles of a keg"));
+  field(purge_to_, "kit_purge_to", kit.purge_to, units::gauge_bar(0.1), units::gauge_bar(4),
+        tr("Purge to"), tr("No more than the keg is rated for."));
+  auto* work = new FormSection(tr("Minutes of work at each"));
+  for (const MinutesOfWork& each : minutes_of_work) {
+    auto* edit = new DurationEdit(context_.preferences);
+    edit->setObjectName(QStringLiteral("kit_minutes_") + QLatin1String(each.key));
+    edit->set_range(units::minutes(0), units::minutes(600));
+    edit->set_value(kit.minutes.*each.each);
+    edit->set_required(true);
+    work->add(tr(each.label), edit);
+    minutes_.push_back(edit);
+  }
+  column->addWidget(vessels);
+  column->addSpacing(space::m);
+  column->addWidget(work);
+  unfold_ = new QToolButton;
+  unfold_->setObjectName(QStringLiteral("kit_unfold"));
+  unfold_->setText(tr("&Amounts and minutes"));
+  unfold_->setCheckable(true);
+  unfold_->setAutoRaise(true);
+  unfold_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+  unfold_->setArrowType(Qt::RightArrow);
+  folded->hide();
+  connect(unfold_, &QToolButton::toggled, folded, [this, folded](bool open) {
+    unfold_->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
+    folded->setVisible(open);
+  });
+  return folded;
+}
+
+bool KitDialog::read_amounts(cellar::CleaningKit& into) const {
+  bool all = true;
+  const auto take = [&](auto* edit, auto& value) {
+    edit->show_fault();
+    if (const auto read = edit->value()) {
+      value = *read;
+    } else {
+      all = false;
+    }
+  };
+  take(pot_, into.pot);
+  take(keg_fill_, into.keg_fill);
+  take(rinses_, into.rinses);
+  take(purge_cycles_, into.purge_cycles);
+  take(purge_to_, into.purge_to);
+  for (std::size_t i = 0; i < minutes_.size(); ++i) {
+    take(minutes_[i], into.minutes.*minutes_of_work[i].each);
+  }
+  if (!all) unfold_->setChecked(true);  // what is wrong has to be seen
+  return all;
+}
+
 bool KitDialog::read(const CleanerFields& fields, cellar::Cleaner& into) const {
   fields.strength->show_fault();
   fields.label->show_fault();
@@ -108,9 +189,10 @@ void KitDialog::keep() {
   CleaningHabits habits = cleaning_habits(context_.preferences);
   const bool lines = read(caustic_, habits.kit.caustic);
   const bool acid = read(acid_, habits.kit.acid);
+  const bool amounts_read = read_amounts(habits.kit);
   time_->show_fault();
   const auto time = time_->value();
-  if (!lines || !acid || !time) return;
+  if (!lines || !acid || !amounts_read || !time) return;
   habits.time_at_hand = *time;
   habits.kit.caustic.kind =
       chlorine_->isChecked() ? cellar::LineAgent::chlorinated : cellar::LineAgent::caustic;
