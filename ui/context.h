@@ -34,6 +34,9 @@ class Navigator {
   virtual void open_status_sheet() = 0;
   // A line at the foot of the window for a few seconds, with Undo when asked.
   virtual void announce(const QString& sentence, bool with_undo) = 0;
+  // The same about another page, with a way to it; it stays until it is closed, followed
+  // or another line comes.
+  virtual void call_to(PageId, const QString& sentence) = 0;
 };
 
 struct Context {

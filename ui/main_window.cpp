@@ -113,6 +113,7 @@ void MainWindow::build() {
   stack_ = new QStackedWidget;
   notice_ = new NoticeStrip;
   connect(notice_, &NoticeStrip::undo_asked, this, [this] { undo(false); });
+  connect(notice_, &NoticeStrip::followed, this, [this] { show_page(called_to_); });
   read_only_ = new Banner(cellar::Severity::warning, tr("Read-only"),
                           tr("This cellar can be looked at but not written to."));
   read_only_->setVisible(context_.cellar.read_only());
@@ -340,6 +341,11 @@ void MainWindow::open_status_sheet() {
 
 void MainWindow::announce(const QString& sentence, bool with_undo) {
   notice_->say(sentence, with_undo);
+}
+
+void MainWindow::call_to(PageId page, const QString& sentence) {
+  called_to_ = page;
+  notice_->call(sentence);
 }
 
 QString MainWindow::notice() const { return notice_->sentence(); }

@@ -64,6 +64,7 @@ class MainWindow : public QMainWindow, public Navigator {
   void show_entries_of(cellar::SubjectRef subject) override;
   void open_status_sheet() override;
   void announce(const QString& sentence, bool with_undo) override;
+  void call_to(PageId page, const QString& sentence) override;
 
   // The computation of that key (core/report/slate) on the Slate page, with the
   // keg's figures in its fields where one is named.
@@ -90,6 +91,7 @@ class MainWindow : public QMainWindow, public Navigator {
   Rail* rail_ = nullptr;
   QStackedWidget* stack_ = nullptr;
   NoticeStrip* notice_ = nullptr;
+  PageId called_to_ = PageId::kegs;
   Banner* read_only_ = nullptr;
   KegsPage* kegs_ = nullptr;
   LinesPage* lines_ = nullptr;

@@ -20,12 +20,15 @@ NoticeStrip::NoticeStrip(QWidget* parent) : QFrame(parent) {
   words_->setObjectName(QStringLiteral("notice_words"));
   undo_ = new QPushButton(tr("&Undo"));
   undo_->setObjectName(QStringLiteral("notice_undo"));
+  follow_ = new QPushButton(tr("Show the page"));
+  follow_->setObjectName(QStringLiteral("notice_follow"));
   auto* close = new QPushButton(tr("Close"));
   close->setAccessibleName(tr("Close the notice"));
   auto* row = new QHBoxLayout(this);
   row->setContentsMargins(space::l, space::s, space::l, space::s);
   row->addWidget(words_, 1);
   row->addWidget(undo_);
+  row->addWidget(follow_);
   row->addWidget(close);
   leaves_.setSingleShot(true);
   leaves_.setInterval(stays_milliseconds);
@@ -35,15 +38,31 @@ NoticeStrip::NoticeStrip(QWidget* parent) : QFrame(parent) {
     hide();
     emit undo_asked();
   });
+  connect(follow_, &QPushButton::clicked, this, [this] {
+    hide();
+    emit followed();
+  });
   hide();
 }
 
 void NoticeStrip::say(const QString& sentence, bool with_undo) {
+  show_words(sentence);
+  undo_->setVisible(with_undo);
+  follow_->hide();
+  leaves_.start();
+}
+
+void NoticeStrip::call(const QString& sentence) {
+  show_words(sentence);
+  undo_->hide();
+  follow_->show();
+  leaves_.stop();
+}
+
+void NoticeStrip::show_words(const QString& sentence) {
   words_->setText(sentence);
   words_->setAccessibleName(sentence);
-  undo_->setVisible(with_undo);
   show();
-  leaves_.start();
 }
 
 QString NoticeStrip::sentence() const { return isHidden() ? QString() : words_->text(); }

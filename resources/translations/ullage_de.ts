@@ -3971,6 +3971,10 @@
         <source>The next cleaning day: choose one; the first tick begins its list</source>
         <translation>Der nächste Reinigungstag: einen wählen; der erste Haken beginnt seine Liste</translation>
     </message>
+    <message>
+        <source>%1: the contact time is up.</source>
+        <translation>%1: Die Einwirkzeit ist um.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ui::DateEdit</name>
@@ -5108,6 +5112,110 @@
         <source>At most 20 %, and no more than the label’s own strength.</source>
         <translation>Höchstens 20 %, und nicht mehr als die Stärke laut Etikett.</translation>
     </message>
+    <message>
+        <source>&amp;Amounts and minutes</source>
+        <translation>Me&amp;ngen und Minuten</translation>
+    </message>
+    <message>
+        <source>Amounts</source>
+        <translation>Mengen</translation>
+    </message>
+    <message>
+        <source>Cleaning vessel</source>
+        <translation>Reinigungsbehälter</translation>
+    </message>
+    <message>
+        <source>What it and its hose hold besides the lines.</source>
+        <translation>Was er und sein Schlauch außer den Leitungen fassen.</translation>
+    </message>
+    <message>
+        <source>Solution to wash a keg</source>
+        <translation>Lösung zum Waschen eines Fasses</translation>
+    </message>
+    <message>
+        <source>Rinses</source>
+        <translation>Spülungen</translation>
+    </message>
+    <message>
+        <source>At least so many times what a line holds; the check decides.</source>
+        <translation>Mindestens so oft, was eine Leitung fasst; die Prüfung entscheidet.</translation>
+    </message>
+    <message>
+        <source>Purge cycles of a keg</source>
+        <translation>Spülgänge eines Fasses mit CO₂</translation>
+    </message>
+    <message>
+        <source>Purge to</source>
+        <translation>Spülen bis</translation>
+    </message>
+    <message>
+        <source>No more than the keg is rated for.</source>
+        <translation>Nicht mehr, als das Fass aushält.</translation>
+    </message>
+    <message>
+        <source>Minutes of work at each</source>
+        <translation>Arbeitsminuten an jedem</translation>
+    </message>
+    <message>
+        <source>Lock a line</source>
+        <translation>Eine Leitung sperren</translation>
+    </message>
+    <message>
+        <source>Let the pressure off</source>
+        <translation>Druck ablassen</translation>
+    </message>
+    <message>
+        <source>Flush the beer out</source>
+        <translation>Bier ausspülen</translation>
+    </message>
+    <message>
+        <source>Fill a line with cleaner</source>
+        <translation>Eine Leitung mit Reiniger füllen</translation>
+    </message>
+    <message>
+        <source>Rinse a line or keg</source>
+        <translation>Leitung oder Fass spülen</translation>
+    </message>
+    <message>
+        <source>Check and release a line</source>
+        <translation>Eine Leitung prüfen und freigeben</translation>
+    </message>
+    <message>
+        <source>Take a tap apart</source>
+        <translation>Einen Hahn zerlegen</translation>
+    </message>
+    <message>
+        <source>Brush a coupler</source>
+        <translation>Einen Zapfkopf bürsten</translation>
+    </message>
+    <message>
+        <source>Renew a keg’s seals</source>
+        <translation>Dichtungen eines Fasses erneuern</translation>
+    </message>
+    <message>
+        <source>Wash a keg</source>
+        <translation>Ein Fass waschen</translation>
+    </message>
+    <message>
+        <source>Close and purge a keg</source>
+        <translation>Ein Fass schließen und spülen</translation>
+    </message>
+    <message>
+        <source>Clean floor and cooler</source>
+        <translation>Boden und Kühler reinigen</translation>
+    </message>
+    <message>
+        <source>Try a gas alarm</source>
+        <translation>Ein Warngerät prüfen</translation>
+    </message>
+    <message>
+        <source>Test for leaks</source>
+        <translation>Auf Lecks prüfen</translation>
+    </message>
+    <message>
+        <source>Set a bottle aside</source>
+        <translation>Eine Flasche beiseitestellen</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ui::LifeLegend</name>
@@ -5954,6 +6062,10 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     <message>
         <source>Close the notice</source>
         <translation>Hinweis schließen</translation>
+    </message>
+    <message>
+        <source>Show the page</source>
+        <translation>Seite zeigen</translation>
     </message>
 </context>
 <context>
@@ -7257,6 +7369,10 @@ F3</translation>
     <message>
         <source>Over an hour too long: rinse now</source>
         <translation>Über eine Stunde zu lang: jetzt spülen</translation>
+    </message>
+    <message>
+        <source>Stood %1</source>
+        <translation>Eingewirkt: %1</translation>
     </message>
 </context>
 <context>

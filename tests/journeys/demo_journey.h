@@ -14,6 +14,7 @@
 
 #include "app/demo_cellar.h"
 #include "app/surroundings.h"
+#include "tests/support/ahead_clock.h"
 #include "tests/support/fake_surroundings.h"
 #include "tests/support/own_preferences.h"
 #include "ui/main_window.h"
@@ -52,7 +53,7 @@ class DemoJourney : public ::testing::Test {
   }
 
   QTemporaryDir folder_;
-  app::SystemClock clock_;
+  testing::AheadClock clock_;
   app::RandomIds ids_;
   testing::OwnPreferences own_;
   testing::QueuedPrompts prompts_;

@@ -30,6 +30,7 @@ class RecordingNavigator final : public ui::Navigator {
   void show_entries_of(cellar::SubjectRef about) override { entries_of.push_back(about); }
   void open_status_sheet() override { ++status_sheets; }
   void announce(const QString& sentence, bool) override { announced.push_back(sentence); }
+  void call_to(ui::PageId, const QString& sentence) override { announced.push_back(sentence); }
 };
 
 class QueuedPrompts final : public ui::Prompts {

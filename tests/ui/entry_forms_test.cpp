@@ -53,6 +53,7 @@ class RegisteringNavigator final : public Navigator {
   void show_entries_of(cellar::SubjectRef) override {}
   void open_status_sheet() override {}
   void announce(const QString&, bool) override {}
+  void call_to(PageId, const QString&) override {}
   std::vector<std::string> asked;
 
  private:

@@ -231,7 +231,10 @@ StepCard* CleaningPage::card_for(std::size_t step) {
     things.push_back({thing, name, is_done(step, thing), what.locked_before(thing) != nullptr});
   }
   auto* card = new StepCard(context_, step, what, things);
-  if (const auto at = timers_.find(step); at != timers_.end()) card->set_timer(at->second);
+  if (const auto at = timers_.find(step); at != timers_.end()) {
+    if (!at->second.stopped) card->set_timer(at->second.ends);
+    if (at->second.stopped) card->set_stood(*stood(step));
+  }
   card->tell_time(context_.cellar.now());
   connect(card, &StepCard::ticked, this,
           [this, step](std::size_t thing, bool on) { tick(step, thing, on); });
@@ -278,11 +281,6 @@ void CleaningPage::show_steps() {
   if (!focused.isEmpty()) {
     if (auto* again = rows->findChild<QWidget*>(focused)) again->setFocus();
   }
-}
-
-void CleaningPage::tell_time() {
-  if (timers_.empty()) return;
-  for (StepCard* card : cards_) card->tell_time(context_.cellar.now());
 }
 
 void CleaningPage::put_off(std::optional<cellar::Date> to) {

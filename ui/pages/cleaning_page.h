@@ -54,6 +54,11 @@ class CleaningPage : public QWidget {
 
  private:
   using Ticked = std::pair<std::size_t, cellar::SubjectRef>;
+  struct Timer {
+    cellar::Instant ends{};
+    std::optional<cellar::Instant> stopped{};
+    bool told = false;  // that the time is up
+  };
   void build();
   [[nodiscard]] QWidget* build_body();
   void replan();
@@ -73,6 +78,9 @@ class CleaningPage : public QWidget {
   void answer(std::size_t step, std::size_t thing);
   void start_timer(std::size_t step, bool start);
   void tell_time();
+  // How long the step's cleaner was in: to when its timer was stopped, or to now once
+  // the time is up. Nothing while it runs down, or where none ran.
+  [[nodiscard]] std::optional<units::Duration> stood(std::size_t step) const;
   void put_off(std::optional<cellar::Date> to);
   void log_due();
   void open_rules();
@@ -88,7 +96,7 @@ class CleaningPage : public QWidget {
   std::optional<cellar::Instant> begun_at_;
   cellar::EntryId begun_after_;  // the last entry there was
   std::set<Ticked> by_hand_;     // ticks that leave no trace in the journal
-  std::map<std::size_t, cellar::Instant> timers_;
+  std::map<std::size_t, Timer> timers_;
   std::vector<StepCard*> cards_;
 
   InkLabel* summary_ = nullptr;

@@ -10,6 +10,7 @@
 #include "core/report/names.h"
 #include "ui/pages/cleaning_kit.h"
 #include "ui/pages/cleaning_page.h"
+#include "ui/pages/step_card.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
 
@@ -64,10 +65,14 @@ void CleaningPage::keep_list() const {
   }
   keep.remember(list_key("by_hand"), by_hand);
   QStringList timers;
-  for (const auto& [step, ends] : timers_) {
-    timers << QStringLiteral("%1=%2")
-                  .arg(list_words_of(running_->steps.at(step)))
-                  .arg(ends.time_since_epoch().count());
+  for (const auto& [step, timer] : timers_) {
+    QString kept_timer = QStringLiteral("%1=%2")
+                             .arg(list_words_of(running_->steps.at(step)))
+                             .arg(timer.ends.time_since_epoch().count());
+    if (timer.stopped) {
+      kept_timer += QStringLiteral(":%1").arg(timer.stopped->time_since_epoch().count());
+    }
+    timers << kept_timer;
   }
   keep.remember(list_key("timers"), timers);
 }
@@ -108,7 +113,12 @@ void CleaningPage::recall_list() {
     }
     for (const QString& timer : timers) {
       if (!timer.startsWith(step)) continue;
-      timers_[i] = cellar::Instant(std::chrono::seconds(timer.mid(step.size()).toLongLong()));
+      const QStringList times = timer.mid(step.size()).split(QLatin1Char(':'));
+      const auto instant = [&](qsizetype at) {
+        return cellar::Instant(std::chrono::seconds(times[at].toLongLong()));
+      };
+      timers_[i] = Timer{instant(0)};
+      if (times.size() > 1) timers_[i].stopped = instant(1);
     }
   }
 }
@@ -166,8 +176,9 @@ void CleaningPage::tick(std::size_t step, std::size_t thing, bool on) {
 
 void CleaningPage::log_tick(std::size_t step, cellar::SubjectRef thing) {
   const cellar::PlanStep& what = running_->steps[step];
-  const auto entry = cellar::entry_for(what, thing, *context_.cellar.status(),
-                                       cleaning_habits(context_.preferences, list_key("kit")).kit);
+  const auto entry =
+      cellar::entry_for(what, thing, *context_.cellar.status(),
+                        cleaning_habits(context_.preferences, list_key("kit")).kit, stood(step));
   if (!entry) {
     by_hand_.insert({step, thing});
     return;
@@ -221,12 +232,36 @@ void CleaningPage::start_timer(std::size_t step, bool start) {
   if (day == nullptr || step >= day->steps.size()) return;
   if (start) {
     begin();
-    timers_[step] = cellar::after(context_.cellar.now(), *day->steps[step].contact);
-  } else {
-    timers_.erase(step);
+    timers_[step] = Timer{cellar::after(context_.cellar.now(), *day->steps[step].contact)};
+  } else if (const auto at = timers_.find(step); at != timers_.end()) {
+    at->second.stopped = context_.cellar.now();
   }
   keep_list();
   QTimer::singleShot(0, this, &CleaningPage::refresh);
+}
+
+std::optional<units::Duration> CleaningPage::stood(std::size_t step) const {
+  const auto at = timers_.find(step);
+  if (at == timers_.end() || !running_) return std::nullopt;
+  const Timer& timer = at->second;
+  const cellar::Instant until = timer.stopped.value_or(context_.cellar.now());
+  if (!timer.stopped && until < timer.ends) return std::nullopt;
+  const double past = static_cast<double>((until - timer.ends).count()) / 60;
+  return *running_->steps[step].contact + units::minutes(past);
+}
+
+void CleaningPage::tell_time() {
+  if (timers_.empty()) return;
+  const cellar::Instant now = context_.cellar.now();
+  for (StepCard* card : cards_) card->tell_time(now);
+  for (auto& [step, timer] : timers_) {
+    if (timer.stopped || timer.told || now < timer.ends) continue;
+    timer.told = true;
+    if (isVisible()) continue;  // its card says so
+    context_.navigator.call_to(
+        PageId::cleaning, tr("%1: the contact time is up.")
+                              .arg(q(report::say_step(running_->steps[step], context_.speaker()))));
+  }
 }
 
 }  // namespace ullage::ui

@@ -114,6 +114,12 @@ void StepCard::set_timer(std::optional<cellar::Instant> ends) {
   if (start_ != nullptr && ends) start_->setText(tr("Stop the timer"));
 }
 
+void StepCard::set_stood(units::Duration stood) {
+  if (left_ == nullptr) return;
+  left_->set_ink(Ink::text);
+  left_->setText(tr("Stood %1").arg(q(report::say_minutes(stood, context_.speaker()))));
+}
+
 void StepCard::tell_time(cellar::Instant now) {
   if (left_ == nullptr || !ends_) return;
   const auto left = *ends_ - now;

@@ -31,6 +31,8 @@ class StepCard : public Card {
 
   // When the cleaner has stood long enough; shown as a countdown.
   void set_timer(std::optional<cellar::Instant> ends);
+  // How long it stood until the timer was stopped.
+  void set_stood(units::Duration);
   void tell_time(cellar::Instant now);
 
  signals:
