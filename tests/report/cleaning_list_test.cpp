@@ -80,8 +80,13 @@ const report::CleaningListStep* step_of(const report::CleaningList& list, const 
 
 TEST(CleaningList, SaysAtTheStepThatLinesAreNotInItsAmounts) {
   ListCellar c;
-  c.line("Line 8", "8", 14);
-  c.line("Line 9", "9", 14);
+  for (const char* name : {"Line 8", "Line 9"}) {
+    LineRecord r;
+    r.line = c.made_id<LineId>();
+    r.name = name;
+    r.place = c.bar;
+    c.log(day(-60), r);
+  }
   c.rule(RuleScope::line, WorkKind::caustic, 14);
   const report::CleaningList bare = c.list(day(0, 8));
   EXPECT_THAT(step_of(bare, "Fill the lines")->takes,
