@@ -2,9 +2,9 @@
 #include "core/cellar/beers_status.h"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 
+#include "core/cellar/losses.h"
 #include "core/physics/keg_cooling.h"
 
 namespace ullage::cellar {
@@ -15,12 +15,6 @@ constexpr double cool_up_to = 9.0;
 constexpr double near_its_place_kelvin = 1.0;
 constexpr double worth_waiting_kelvin = 2.0;
 
-// Any batch of the register, with its beer.
-const BatchRecord* batch_of(const CellarStatus& cellar, BatchId id) {
-  const auto at = std::find_if(cellar.batches.begin(), cellar.batches.end(),
-                               [&](const BatchRecord& b) { return b.batch == id; });
-  return at == cellar.batches.end() ? nullptr : &*at;
-}
 const BeerRecord* beer_of(const CellarStatus& cellar, BeerId id) {
   const auto at = std::find_if(cellar.beers.begin(), cellar.beers.end(),
                                [&](const BeerRecord& b) { return b.beer == id; });
@@ -134,22 +128,6 @@ std::optional<CoolingKeg> cooling_of(const KegStatus& keg, const CellarStatus& c
                            after(cellar.now, w.latest)}};
 }
 
-// The batch a keg had when beer was lost from it.
-std::optional<BatchId> batch_then(KegId keg, Instant at, const Journal& journal) {
-  for (const Stint& s : stints_of(keg, journal)) {
-    if (s.from <= at && (!s.to || at <= *s.to)) return s.batch;
-  }
-  return std::nullopt;
-}
-
-std::optional<std::int64_t> price_of(const Wasted& w, Instant at, const CellarStatus& cellar,
-                                     const Journal& journal) {
-  const auto batch = w.batch ? w.batch : w.keg ? batch_then(*w.keg, at, journal) : std::nullopt;
-  const BatchRecord* record = batch ? batch_of(cellar, *batch) : nullptr;
-  const BeerRecord* beer = record ? beer_of(cellar, record->beer) : nullptr;
-  return beer ? beer->price_minor_per_litre : std::nullopt;
-}
-
 std::vector<WasteLine> wasted_of(const BeersPast& past, Instant since, Instant now) {
   std::map<WasteReason, WasteLine> by_reason;
   for (const WasteFact& fact : past.wasted) {
@@ -251,13 +229,10 @@ BeersPast beers_past(const CellarStatus& cellar, const Journal& journal) {
     past.batches[record.batch] = {static_cast<std::size_t>(over), recall_of(record.batch, journal)};
   }
   for (const Entry& e : journal.entries()) {
-    const auto* w = get_if<Wasted>(&e.payload);
-    if (w == nullptr || journal.standing(e.header.id) != Standing::in_force) continue;
-    WasteFact fact{e.header.happened_at, w->reason, w->volume, {}};
-    if (const auto price = price_of(*w, fact.at, cellar, journal)) {
-      fact.cost_minor = std::llround(static_cast<double>(*price) * units::in_litres(w->volume));
+    if (journal.standing(e.header.id) != Standing::in_force) continue;
+    if (const auto loss = loss_in(e, journal)) {
+      past.wasted.push_back({e.header.happened_at, loss->reason, loss->volume, loss->cost_minor});
     }
-    past.wasted.push_back(fact);
   }
   return past;
 }

@@ -3,9 +3,9 @@
 
 #include <array>
 
+#include "core/cellar/beer_traces.h"
 #include "core/cellar/due_work.h"
 #include "core/physics/density.h"
-#include "core/report/beer_traces.h"
 #include "core/report/keg_code.h"
 #include "core/report/log_rows.h"
 #include "core/report/tags.h"

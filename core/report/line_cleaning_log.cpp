@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <fmt/format.h>
 
+#include "core/cellar/beer_traces.h"
 #include "core/cellar/due_work.h"
-#include "core/report/beer_traces.h"
 #include "core/report/entry_words.h"
 #include "core/report/log_rows.h"
 #include "core/report/period_logs.h"

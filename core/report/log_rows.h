@@ -10,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include "core/cellar/record_at.h"
 #include "core/report/names.h"
 #include "core/report/table_sheet.h"
 
@@ -41,19 +42,6 @@ struct LogSource {
 
 // Whether the row counts, and the sentence of what became of its entry.
 void tell_standing(TableRow&, const cellar::Entry&, const LogSource&);
-
-// The last record of a thing at or before a moment; the first one when the moment
-// is before all of them; nullptr when it was never registered.
-template <class Record>
-[[nodiscard]] const Record* record_at(const cellar::Journal& journal, cellar::SubjectRef s,
-                                      cellar::Instant t) {
-  const Record* found = nullptr;
-  for (const cellar::Entry* e : journal.story(s)) {
-    const auto* record = get_if<Record>(&e->payload);
-    if (record && (found == nullptr || e->header.happened_at <= t)) found = record;
-  }
-  return found;
-}
 
 // "2026-11-24T19:20+00:00": local time with its offset (RFC 3339).
 [[nodiscard]] std::string stamp_of(cellar::Instant, const Speaker&);

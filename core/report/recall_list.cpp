@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-#include "core/report/beer_traces.h"
+#include "core/cellar/beer_traces.h"
 #include "core/report/log_rows.h"
 
 namespace ullage::report {

@@ -3,7 +3,7 @@
 
 #include <map>
 
-#include "core/report/beer_traces.h"
+#include "core/cellar/losses.h"
 #include "core/report/entry_words.h"
 #include "core/report/log_rows.h"
 #include "core/report/period_logs.h"
@@ -15,53 +15,9 @@ namespace {
 
 using namespace cellar;
 
-struct Loss {
-  std::optional<BatchId> batch;
-  std::string container;
-  Volume volume = units::litres(0);
-  std::string reason;
-  std::optional<std::int64_t> cost_minor;  // at the beer's price then
-};
-
 std::string reason_words(WasteReason reason, const Speaker& speaker) {
   if (reason == WasteReason::foam && speaker.words == RegionalWords::british) return "fob";
   return spaced(to_word(reason));
-}
-
-std::optional<std::int64_t> cost_of(const Loss& loss, Instant at, const LogSource& from) {
-  if (!loss.batch) return std::nullopt;
-  const auto* batch = record_at<BatchRecord>(from.journal, subject(*loss.batch), at);
-  if (!batch) return std::nullopt;
-  const auto* beer = record_at<BeerRecord>(from.journal, subject(batch->beer), at);
-  if (!beer || !beer->price_minor_per_litre) return std::nullopt;
-  return std::llround(units::in_litres(loss.volume) *
-                      static_cast<double>(*beer->price_minor_per_litre));
-}
-
-// nullopt for entries that tell of no loss.
-std::optional<Loss> loss_of(const Entry& e, const LogSource& from) {
-  Loss loss;
-  if (const auto* wasted = get_if<Wasted>(&e.payload)) {
-    loss.batch = wasted->batch;
-    if (!loss.batch && wasted->keg) {
-      // The keg may be emptied in the same moment: what it held just before.
-      loss.batch =
-          batch_in_keg(from.journal, *wasted->keg, e.header.happened_at - std::chrono::seconds(1));
-    }
-    if (wasted->keg) loss.container = name_of(subject(*wasted->keg), from.names);
-    loss.volume = wasted->volume;
-    loss.reason = reason_words(wasted->reason, from.speaker);
-  } else if (const auto* cleaned = get_if<LineCleaned>(&e.payload);
-             cleaned && cleaned->beer_lost && *cleaned->beer_lost > units::litres(0)) {
-    loss.batch = beers_around(from.journal, cleaned->line, e.header.happened_at).before;
-    loss.container = name_of(subject(cleaned->line), from.names);
-    loss.volume = *cleaned->beer_lost;
-    loss.reason = reason_words(WasteReason::line_cleaning, from.speaker);
-  } else {
-    return std::nullopt;
-  }
-  loss.cost_minor = cost_of(loss, e.header.happened_at, from);
-  return loss;
 }
 
 TableRow loss_row(const Entry& e, const Loss& loss, const LogSource& from) {
@@ -69,21 +25,23 @@ TableRow loss_row(const Entry& e, const Loss& loss, const LogSource& from) {
   tell_standing(row, e, from);
   const std::string beer =
       loss.batch ? batch_with_beer(*loss.batch, from.names) : std::string("not stated");
+  const std::string container = loss.from ? name_of(*loss.from, from.names) : std::string();
+  const std::string reason = reason_words(loss.reason, from.speaker);
   row.cells = {
       from.clock(e.header.happened_at),
       beer,
-      loss.container,
+      container,
       from.speaker.printer.print(loss.volume),
-      loss.reason,
+      reason,
       loss.cost_minor ? say_money(*loss.cost_minor, from.speaker) : std::string("no price"),
       e.header.by,
       e.header.note,
       std::string()};
   row.data = {datum(stamp_of(e.header.happened_at, from.speaker)),
               loss.batch ? datum(beer) : Datum(),
-              datum(loss.container),
+              datum(container),
               datum(units::in_litres(loss.volume)),
-              datum(loss.reason),
+              datum(reason),
               loss.cost_minor ? datum(static_cast<double>(*loss.cost_minor) / 100) : Datum(),
               datum(e.header.by),
               datum(e.header.note)};
@@ -127,11 +85,11 @@ TableSheet wastage_book(const Journal& journal, const CellarStatus& now, const P
   for (const Entry* e : entries_within(period, from, [](const Payload& p) {
          return holds_alternative<Wasted>(p) || holds_alternative<LineCleaned>(p);
        })) {
-    const std::optional<Loss> loss = loss_of(*e, from);
+    const std::optional<Loss> loss = loss_in(*e, journal);
     if (!loss) continue;
     sheet.rows.push_back(loss_row(*e, *loss, from));
     if (sheet.rows.back().struck) continue;
-    by_reason[loss->reason].add(*loss);
+    by_reason[reason_words(loss->reason, speaker)].add(*loss);
     all.add(*loss);
   }
   SheetBox sums{"Lost in this period", {}};

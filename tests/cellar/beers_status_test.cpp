@@ -125,6 +125,38 @@ TEST_F(BeersStatusTest, CountsWasteByReasonWithWhatItCost) {
   EXPECT_EQ(wasted[1].cost_minor, 900);
 }
 
+// What ran out of a line when it was cleaned is logged with the cleaning and nowhere
+// else; and beer cost what it cost then.
+TEST_F(BeersStatusTest, CountsWhatRanOutOfALineAtThePriceOfThatDay) {
+  BeerRecord priced;
+  for (const BeerRecord& beer : s.cellar(day(0)).beers) {
+    if (beer.name == "Red Rye") priced = beer;
+  }
+  priced.price_minor_per_litre = 600;
+  s.log(day(-10), priced);
+  const KegId a = s.keg("K01", cold);
+  const LineId line = s.line("Line 1", "1");
+  s.fill(a, rye, day(0));
+  s.log(day(1), Tapped{a, line});
+  LineCleaned cleaned;
+  cleaned.line = line;
+  cleaned.beer_lost = units::litres(0.5);
+  s.log(day(2), cleaned);
+  cleaned.beer_lost = units::litres(0);
+  s.log(day(2, 1), cleaned);
+  priced.price_minor_per_litre = 900;
+  s.log(day(3), priced);
+  s.log(day(4), Wasted{a, {}, WasteReason::foam, units::litres(1.0)});
+  const auto wasted = at(day(5), day(-1)).wasted;
+  ASSERT_THAT(wasted, SizeIs(2));
+  EXPECT_EQ(wasted[0].reason, WasteReason::foam);
+  EXPECT_EQ(wasted[0].cost_minor, 900);
+  EXPECT_EQ(wasted[1].reason, WasteReason::line_cleaning);
+  EXPECT_EQ(wasted[1].times, 1);
+  EXPECT_NEAR(units::in_litres(wasted[1].volume), 0.5, 1e-9);
+  EXPECT_EQ(wasted[1].cost_minor, 300);
+}
+
 TEST_F(BeersStatusTest, KnowsWhoHasWhichKegAndForHowLong) {
   const KegId a = s.keg("K01", cold);
   s.keg("K02", cold);

@@ -8,20 +8,19 @@
 
 #include "core/cellar/journal.h"
 
-namespace ullage::report {
+namespace ullage::cellar {
 
 // The batch a payload put into its keg: filled, received, or found with beer.
-[[nodiscard]] std::optional<cellar::BatchId> batch_put_in(const cellar::Payload&);
+[[nodiscard]] std::optional<BatchId> batch_put_in(const Payload&);
 
 // What a keg held at a moment; nullopt when it was empty or nothing is known.
-[[nodiscard]] std::optional<cellar::BatchId> batch_in_keg(const cellar::Journal&, cellar::KegId,
-                                                          cellar::Instant);
+[[nodiscard]] std::optional<BatchId> batch_in_keg(const Journal&, KegId, Instant);
 
 struct BeersAround {
-  std::optional<cellar::BatchId> before, after;
+  std::optional<BatchId> before, after;
 };
 // `before` is of the keg last put on; `after` of the same keg when it stayed on,
 // else of the next one.
-[[nodiscard]] BeersAround beers_around(const cellar::Journal&, cellar::LineId, cellar::Instant);
+[[nodiscard]] BeersAround beers_around(const Journal&, LineId, Instant);
 
-}  // namespace ullage::report
+}  // namespace ullage::cellar

@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/report/beer_traces.h"
+#include "core/cellar/beer_traces.h"
 
-namespace ullage::report {
+namespace ullage::cellar {
 
 namespace {
-
-using namespace cellar;
 
 struct PutOn {
   KegId keg;
@@ -77,4 +75,4 @@ BeersAround beers_around(const Journal& journal, LineId line, Instant at) {
   return beers;
 }
 
-}  // namespace ullage::report
+}  // namespace ullage::cellar
