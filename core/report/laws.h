@@ -52,6 +52,11 @@ inline constexpr Law level{
     "was poured.",
     "physics.md", "Level", "Kell 1975 for water; heft, dew line and glasses by practice",
     Certainty::common_practice};
+inline constexpr Law run_out{
+    "What is left against what was drawn, with heavier days on Friday and Saturday, each day "
+    "scattering.",
+    "physics-level.md", "When it runs out", "How far days scatter is practice",
+    Certainty::common_practice};
 inline constexpr Law gravity{
     "Extract by the brewing chemists’ polynomial; alcohol by Balling’s formula from original and "
     "final extract.",

@@ -41,10 +41,5 @@ inline constexpr Law level_fusion{
     "for. What can’t be true beside the rest is told and not averaged in.",
     "physics-level.md", "Level from mixed evidence",
     "A Kalman filter; how well each way tells is practice", Certainty::common_practice};
-inline constexpr Law run_out{
-    "What is left against what was drawn, with heavier days on Friday and Saturday, each day "
-    "scattering.",
-    "physics-level.md", "When it runs out", "How far days scatter is practice",
-    Certainty::common_practice};
 
 }  // namespace ullage::report::laws

@@ -223,6 +223,14 @@
         <source>deposit %1</source>
         <translation>Pfand %1</translation>
     </message>
+    <message>
+        <source>runs out %1</source>
+        <translation>reicht bis %1</translation>
+    </message>
+    <message>
+        <source>Runs out</source>
+        <translation>Reicht bis</translation>
+    </message>
 </context>
 <context>
     <name>BoxText</name>

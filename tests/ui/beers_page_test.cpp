@@ -59,7 +59,11 @@ class BeersWindow : public ::testing::Test {
     s_.fill(a, rye_, day(0, 22), 18.0, 18);
     s_.fill(b, rye_, day(0), 17.0, 3);
     s_.log(day(0, 1), cellar::HopsIn{b, "Goldings", units::grams(30)});
-    s_.log(day(1), cellar::Tapped{b, s_.line("Line 1", "1")});
+    s_.log(day(0, 4), cellar::Tapped{b, s_.line("Line 1", "1")});
+    cellar::LevelReading by_scale;  // two litres in a day on tap
+    by_scale.keg = b;
+    by_scale.fraction_left = units::fraction(0.79);
+    s_.log(day(1, 5), by_scale);
     s_.fill(c, mild, day(-20));
     s_.log(day(-2), cellar::Emptied{c});
     s_.log(day(0), cellar::Lent{c, "The Anchor", 3000, date(1)});
@@ -100,6 +104,21 @@ TEST_F(BeersWindow, TellsWhereEachBatchIsAndWhatWantsDoing) {
   EXPECT_THAT(text, HasSubstr("Goldings in since"));
   EXPECT_THAT(text, HasSubstr("no price known"));
   EXPECT_THAT(text, HasSubstr("Cooling"));
+}
+
+TEST_F(BeersWindow, ForecastsWhenAKegOnTapRunsOutWithRangeAndReasons) {
+  const ui::Figure* forecast = nullptr;
+  for (const ui::Figure* each : page_->findChildren<ui::Figure*>()) {
+    if (each->isVisible() && each->text().startsWith("runs out ")) forecast = each;
+  }
+  ASSERT_NE(forecast, nullptr) << all_text();
+  EXPECT_THAT(forecast->text().toStdString(), HasSubstr(" to "));
+  EXPECT_THAT(forecast->text().toStdString(), HasSubstr("four times in five"));
+  ASSERT_TRUE(forecast->has_reasons());
+  const report::Grounds why = forecast->grounds();
+  EXPECT_EQ(why.section, "When it runs out");
+  EXPECT_THAT(why.inputs, Not(IsEmpty()));
+  EXPECT_THAT(why.narrow, Not(IsEmpty()));
 }
 
 TEST_F(BeersWindow, ATraceShowsBothWays) {

@@ -3,7 +3,6 @@
 
 #include <QCoreApplication>
 
-#include "core/report/keg_grounds.h"
 #include "ui/pages/keg_tasks.h"
 #include "ui/preferences.h"
 
@@ -93,6 +92,16 @@ RowAction BeersRows::show(cellar::KegId keg) const {
           [context = context_, keg] { context.navigator.show_keg(keg); }};
 }
 
+// What a pop-up tells is as it was when the row was shown.
+Figure::Reasons BeersRows::reasons_of(const cellar::KegStatus& keg,
+                                      report::Grounds (*tell)(const report::KegSubject&)) const {
+  cellar::CellarStatus places;
+  places.places = cellar_.places;
+  return [places = std::move(places), keg, tell, speaker = speaker_] {
+    return tell({places, keg, speaker});
+  };
+}
+
 std::vector<RowSpec> BeersRows::tap_next() const {
   std::vector<RowSpec> rows;
   for (const cellar::TapNext& next : beers_.tap_next) {
@@ -113,11 +122,7 @@ std::vector<RowSpec> BeersRows::tap_next() const {
     if (keg->level.left) {
       row.number = q(speaker_.printer.print(*keg->level.left));
       row.number_of = BeersRowsText::tr("Left");
-      cellar::CellarStatus places;
-      places.places = cellar_.places;
-      row.reasons = [places = std::move(places), status = *keg, speaker = speaker_] {
-        return report::level_grounds({places, status, speaker});
-      };
+      row.reasons = reasons_of(*keg, &report::level_grounds);
     }
     row.actions.push_back(show(next.keg));
     rows.push_back(std::move(row));
@@ -211,11 +216,7 @@ std::vector<RowSpec> BeersRows::cooling() const {
     row.number = q(speaker_.printer.print(cooling.now));
     row.number_of = BeersRowsText::tr("Beer at");
     if (const cellar::KegStatus* keg = cellar_.find(cooling.keg)) {
-      cellar::CellarStatus places;
-      places.places = cellar_.places;
-      row.reasons = [places = std::move(places), status = *keg, speaker = speaker_] {
-        return report::temperature_grounds({places, status, speaker});
-      };
+      row.reasons = reasons_of(*keg, &report::temperature_grounds);
     }
     row.actions.push_back(show(cooling.keg));
     rows.push_back(std::move(row));
@@ -241,11 +242,20 @@ std::vector<RowSpec> BeersRows::on_tap() const {
         if (left < 0) row.title_ink = Ink::warning;
       }
       row.words = sentence_of(words);
+      row.below = run_out(in.keg);
       row.actions.push_back(show(in.keg));
       rows.push_back(std::move(row));
     }
   }
   return rows;
+}
+
+RowNumber BeersRows::run_out(cellar::KegId id) const {
+  const cellar::KegStatus* keg = cellar_.find(id);
+  if (keg == nullptr || !keg->level.runs_out) return {};
+  const auto when = cellar::message(cellar::MessageKey::level_runs_out, *keg->level.runs_out);
+  return {BeersRowsText::tr("runs out %1").arg(q(report::say(when, speaker_))),
+          BeersRowsText::tr("Runs out"), reasons_of(*keg, &report::run_out_grounds)};
 }
 
 std::vector<RowSpec> BeersRows::hops() const {

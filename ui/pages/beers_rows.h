@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/cellar/beers_status.h"
+#include "core/report/keg_grounds.h"
 #include "ui/context.h"
 #include "ui/pages/listed_row.h"
 
@@ -34,7 +35,10 @@ class BeersRows {
  private:
   [[nodiscard]] RowSpec batch_row(const cellar::BatchStatus&) const;
   [[nodiscard]] QString where(const cellar::BatchInKeg&) const;
-  [[nodiscard]] QString name_of(cellar::KegId) const;  // "K07 Red Rye"
+  [[nodiscard]] QString name_of(cellar::KegId) const;    // "K07 Red Rye"
+  [[nodiscard]] RowNumber run_out(cellar::KegId) const;  // when the keg on tap does
+  [[nodiscard]] Figure::Reasons reasons_of(const cellar::KegStatus&,
+                                           report::Grounds (*)(const report::KegSubject&)) const;
   [[nodiscard]] RowAction task(cellar::KegId, const char* kind) const;
   [[nodiscard]] RowAction show(cellar::KegId) const;
 

@@ -69,7 +69,8 @@ void add_beer_facts(std::vector<Fact>& facts, const cellar::KegStatus& keg,
   }
   if (keg.level.runs_out) {
     const auto words = cellar::message(cellar::MessageKey::level_runs_out, *keg.level.runs_out);
-    facts.push_back({KegFactsText::tr("Runs out"), q(report::say(words, speaker))});
+    facts.push_back(
+        {KegFactsText::tr("Runs out"), q(report::say(words, speaker)), &report::run_out_grounds});
   }
   facts.push_back(gas_fact(keg, speaker));
   if (keg.gas.should_be) {

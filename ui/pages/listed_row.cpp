@@ -34,8 +34,14 @@ ListedRow::ListedRow(QWidget* parent) : QWidget(parent) {
   words_->setWordWrap(true);
   said->addWidget(title_);
   said->addWidget(words_);
-  number_ = new Figure(TextRole::strong, Ink::text, this);
-  number_->setFixedWidth(number_wide);
+  auto* numbers = new QVBoxLayout;
+  numbers->setSpacing(space::xs);
+  for (Figure** number : {&number_, &below_}) {
+    *number = new Figure(TextRole::strong, Ink::text, this);
+    (*number)->setFixedWidth(number_wide);
+    numbers->addWidget(*number);
+  }
+  numbers->addStretch(1);
   auto* actions_place = new QWidget(this);
   actions_place->setMinimumWidth(actions_at_least);
   actions_ = new QHBoxLayout(actions_place);
@@ -43,7 +49,7 @@ ListedRow::ListedRow(QWidget* parent) : QWidget(parent) {
   actions_->setSpacing(space::s);
   actions_->setAlignment(Qt::AlignRight | Qt::AlignTop);
   row->addWidget(words_place, 50, Qt::AlignTop);
-  row->addWidget(number_, 0, Qt::AlignTop);
+  row->addLayout(numbers);
   row->addStretch(1);
   row->addWidget(actions_place, 0, Qt::AlignTop);
 }
@@ -56,6 +62,8 @@ void ListedRow::show_row(RowSpec spec) {
   words_->setVisible(!spec_.words.isEmpty());
   number_->show_number(spec_.number_of, spec_.number, spec_.reasons);
   number_->setVisible(!spec_.number.isEmpty());
+  below_->show_number(spec_.below.of, spec_.below.text, spec_.below.reasons);
+  below_->setVisible(!spec_.below.text.isEmpty());
   QStringList actions;
   for (const RowAction& action : spec_.actions)
     actions << action.text + QLatin1Char('\n') + action.name;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// One row of a page's section: what it is, what there is to say, a number with
-// its reasons, and what can be done. Shown anew without losing the keyboard.
+// One row of a page's section: what it is, what there is to say, a number or two
+// with their reasons, and what can be done. Shown anew without losing the keyboard.
 #pragma once
 
 #include <QStringList>
@@ -22,6 +22,12 @@ struct RowAction {
   std::function<void()> act;
 };
 
+struct RowNumber {
+  QString text;  // may be empty
+  QString of;    // what it is of, spoken
+  Figure::Reasons reasons;
+};
+
 struct RowSpec {
   QString title;
   QString words;
@@ -29,6 +35,7 @@ struct RowSpec {
   QString number;     // may be empty
   QString number_of;  // what it is of, spoken
   Figure::Reasons reasons;
+  RowNumber below;  // a second one, beneath
   std::vector<RowAction> actions;
 };
 
@@ -42,6 +49,7 @@ class ListedRow final : public QWidget {
   InkLabel* title_;
   InkLabel* words_;
   Figure* number_;
+  Figure* below_;
   QBoxLayout* actions_;
   RowSpec spec_;
   QStringList shown_actions_;

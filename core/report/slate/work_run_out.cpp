@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "core/physics/run_out.h"
-#include "core/report/laws_slate.h"
+#include "core/report/laws.h"
 #include "core/report/slate/fields.h"
 
 namespace ullage::report::slate {
