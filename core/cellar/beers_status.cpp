@@ -10,8 +10,6 @@
 namespace ullage::cellar {
 namespace {
 
-constexpr double cold_up_to = 5.5;  // °C
-constexpr double cool_up_to = 9.0;
 constexpr double near_its_place_kelvin = 1.0;
 constexpr double worth_waiting_kelvin = 2.0;
 
@@ -31,29 +29,15 @@ const Entry* last_of(KegId keg, const Journal& journal) {
   return found;
 }
 
-FreshClock fresh_clock(const KegStatus& keg, const Journal& journal) {
-  FreshClock clock;
-  clock.storage = storage_at(keg.beer_temperature ? std::optional(keg.beer_temperature->value())
-                                                  : std::nullopt);
-  clock.since = keg.contents->since;
-  if (keg.phase != Phase::on_tap) return clock;
-  clock.on_tap = true;
-  if (const Entry* tapped = last_of<Tapped>(keg.record.keg, journal)) {
-    clock.since = std::max(clock.since, tapped->header.happened_at);
-  }
-  if (clock.storage != Storage::unknown) {
-    clock.keeps_until = clock.since + keeps_on_tap(clock.storage);
-  }
-  return clock;
-}
-
-BatchInKeg in_keg(const KegStatus& keg, const Journal& journal) {
+BatchInKeg in_keg(const KegStatus& keg, Instant now, const BeersPast& past) {
   BatchInKeg out;
   out.keg = keg.record.keg;
   out.tag = keg.record.tag;
   if (keg.place) out.place = keg.place->name;
   out.left = keg.level.left;
-  out.fresh = fresh_clock(keg, journal);
+  const auto tapped = past.tapped.find(keg.record.keg);
+  out.fresh = fresh_clock(
+      keg, tapped != past.tapped.end() ? std::optional(tapped->second) : std::nullopt, now);
   out.phase = keg.phase;
   if (keg.line) out.tap = keg.line->tap;
   out.held_back = keg.quarantined.has_value();
@@ -64,8 +48,7 @@ VolumeEstimate sum_of(const VolumeEstimate& a, const VolumeEstimate& b) {
   return units::propagate([](Volume x, Volume y) { return Volume(x + y); }, a, b);
 }
 
-std::vector<BatchStatus> batches_of(const CellarStatus& cellar, const Journal& journal,
-                                    const BeersPast& past) {
+std::vector<BatchStatus> batches_of(const CellarStatus& cellar, const BeersPast& past) {
   std::vector<BatchStatus> all;
   for (const BatchRecord& record : cellar.batches) {
     BatchStatus b;
@@ -78,7 +61,7 @@ std::vector<BatchStatus> batches_of(const CellarStatus& cellar, const Journal& j
     }
     for (const KegStatus& keg : cellar.kegs) {
       if (!keg.contents || keg.contents->batch != record.batch) continue;
-      b.kegs.push_back(in_keg(keg, journal));
+      b.kegs.push_back(in_keg(keg, cellar.now, past));
       const auto& best_by = keg.contents->best_by;
       if (best_by && (!b.best_by || *best_by < *b.best_by)) b.best_by = best_by;
       if (!keg.level.left) {
@@ -179,26 +162,6 @@ std::optional<KegAway> away_of(const KegStatus& keg, const CellarStatus& cellar,
 
 }  // namespace
 
-Storage storage_at(std::optional<Temperature> beer) {
-  if (!beer) return Storage::unknown;
-  const double celsius = units::in_celsius(*beer);
-  if (celsius <= cold_up_to) return Storage::cold;
-  return celsius <= cool_up_to ? Storage::cool : Storage::cellar;
-}
-
-std::chrono::days keeps_on_tap(Storage storage) {
-  switch (storage) {
-    case Storage::cool:
-      return std::chrono::days(21);
-    case Storage::cellar:
-      return std::chrono::days(7);
-    case Storage::cold:
-    case Storage::unknown:
-      break;
-  }
-  return std::chrono::days(45);
-}
-
 std::optional<HopsWait> hops_in(const KegStatus& keg, Instant now, const Journal& journal) {
   if (!keg.contents) return std::nullopt;
   const Entry* in = last_of<HopsIn>(keg.record.keg, journal);
@@ -228,6 +191,13 @@ BeersPast beers_past(const CellarStatus& cellar, const Journal& journal) {
                                     [](const Stint& s) { return !s.still_there(); });
     past.batches[record.batch] = {static_cast<std::size_t>(over), recall_of(record.batch, journal)};
   }
+  const PlaceLookup places = places_of(journal);
+  for (const KegStatus& keg : cellar.kegs) {
+    if (!keg.contents) continue;
+    if (auto tapped = tapped_past(keg.record.keg, journal, places)) {
+      past.tapped[keg.record.keg] = std::move(*tapped);
+    }
+  }
   for (const Entry& e : journal.entries()) {
     if (journal.standing(e.header.id) != Standing::in_force) continue;
     if (const auto loss = loss_in(e, journal)) {
@@ -241,7 +211,7 @@ BeersStatus beers_status(const CellarStatus& cellar, const Journal& journal,
                          const LocalCalendar& calendar, Instant wasted_since,
                          const BeersPast& past) {
   BeersStatus out;
-  out.batches = batches_of(cellar, journal, past);
+  out.batches = batches_of(cellar, past);
   out.tap_next = tap_next_of(cellar);
   for (const KegStatus& keg : cellar.kegs) {
     if (auto cooling = cooling_of(keg, cellar)) out.cooling.push_back(std::move(*cooling));

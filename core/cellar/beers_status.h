@@ -12,26 +12,13 @@
 #include <string>
 #include <vector>
 
+#include "core/cellar/freshness.h"
 #include "core/cellar/journal.h"
 #include "core/cellar/readings.h"
 #include "core/cellar/status.h"
 #include "core/cellar/trace.h"
 
 namespace ullage::cellar {
-
-// How long beer keeps depends on how cold it stands and whether it is tapped.
-enum class Storage { unknown, cold, cool, cellar };
-[[nodiscard]] Storage storage_at(std::optional<Temperature> beer);
-// Days that a tapped keg keeps: 45 cold (a US trade body, for live beer), 7 at
-// cellar temperature (UK practice), between them our own middle. From memory.
-[[nodiscard]] std::chrono::days keeps_on_tap(Storage);
-
-struct FreshClock {
-  Storage storage = Storage::unknown;
-  Instant since{};  // tapped, else filled or received
-  bool on_tap = false;
-  std::optional<Instant> keeps_until;  // on tap only: best by tells the others
-};
 
 struct BatchInKeg {
   KegId keg;
@@ -125,6 +112,7 @@ struct BeersPast {
   std::uint64_t revision = 0;
   std::vector<WasteFact> wasted;
   std::map<BatchId, BatchPast> batches;
+  std::map<KegId, TappedPast> tapped;  // kegs whose beer was tapped
 };
 [[nodiscard]] BeersPast beers_past(const CellarStatus&, const Journal&);
 

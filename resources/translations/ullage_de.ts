@@ -148,14 +148,6 @@
         <translation>Bier bei</translation>
     </message>
     <message>
-        <source>tapped %1 ago, %2</source>
-        <translation>vor %1 angestochen, %2</translation>
-    </message>
-    <message>
-        <source>%1 over what it keeps like this</source>
-        <translation>%1 länger, als es sich so hält</translation>
-    </message>
-    <message>
         <source>keeps about %1 more</source>
         <translation>hält sich noch etwa %1</translation>
     </message>
@@ -230,6 +222,42 @@
     <message>
         <source>Runs out</source>
         <translation>Reicht bis</translation>
+    </message>
+    <message>
+        <source>tapped %1 ago</source>
+        <translation>vor %1 angestochen</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Keeps</source>
+        <translation>Hält sich</translation>
+    </message>
+    <message>
+        <source>not tapped</source>
+        <translation>nicht angestochen</translation>
+    </message>
+    <message>
+        <source>%1 past its best by</source>
+        <translation>%1 über dem Mindesthaltbarkeitsdatum</translation>
+    </message>
+    <message>
+        <source>%1 to its best by</source>
+        <translation>%1 bis zum Mindesthaltbarkeitsdatum</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>about %1 over what it keeps</source>
+        <translation>etwa %1 über der Haltbarkeit</translation>
+    </message>
+    <message>
+        <source>keeps about %1 more (%2 to %3)</source>
+        <translation>hält sich noch etwa %1 (%2 bis %3)</translation>
     </message>
 </context>
 <context>
@@ -3662,8 +3690,8 @@
         <translation>Kühlt ab</translation>
     </message>
     <message>
-        <source>How fresh it is on tap</source>
-        <translation>Wie frisch es am Hahn ist</translation>
+        <source>How fresh it is</source>
+        <translation>Wie frisch es ist</translation>
     </message>
     <message>
         <source>A tapped keg keeps about 45 days cold, 21 cool, 7 at cellar temperature: practice, not a law. Taste it.</source>

@@ -196,9 +196,70 @@ TEST_F(BeersStatusTest, TheFreshnessClockGoesByHowColdItStands) {
   const BatchStatus batch = of(at(day(8)), rye);
   EXPECT_EQ(batch.kegs.at(0).fresh.storage, Storage::cold);
   EXPECT_EQ(batch.kegs.at(0).fresh.since, day(5));
-  EXPECT_EQ(batch.kegs.at(0).fresh.keeps_until, day(50));  // 45 days
+  EXPECT_EQ(batch.kegs.at(0).fresh.keeps_until->likely, day(50));  // 45 days
   EXPECT_EQ(batch.kegs.at(1).fresh.storage, Storage::cellar);
-  EXPECT_EQ(batch.kegs.at(1).fresh.keeps_until, day(12));  // 7 days
+  EXPECT_EQ(batch.kegs.at(1).fresh.keeps_until->likely, day(12));  // 7 days
+}
+
+// The example of docs/physics.md: warm days are not undone by the cold.
+TEST_F(BeersStatusTest, TheFreshnessClockCountsEachDayAtTheWarmthOfThatDay) {
+  const PlaceId warm = s.place("Cellar", 12);
+  const KegId a = s.keg("K01", warm);
+  s.fill(a, rye, day(0), 18.6, 12);
+  s.log(day(0), Tapped{a, s.line("Line 1", "1")});
+  s.log(day(6), Moved{a, cold});
+  const auto then = of(at(day(6)), rye).kegs.at(0).fresh;
+  EXPECT_NEAR(then.used->count(), 6.0 / 7, 1e-6);
+  const auto days_left = [](const FreshClock& clock, Instant now) {
+    return std::chrono::duration<double, std::ratio<86400>>(clock.keeps_until->likely - now)
+        .count();
+  };
+  EXPECT_GT(days_left(then, day(6)), 5);
+  EXPECT_LT(days_left(then, day(6)), 45.0 / 7);
+  const auto later = of(at(day(10)), rye).kegs.at(0).fresh;
+  EXPECT_EQ(later.storage, Storage::cold);
+  EXPECT_EQ(later.keeps_until->likely, then.keeps_until->likely) << "nothing has changed since";
+  EXPECT_GT(later.stood.at(Storage::cellar), std::chrono::days(6));
+  EXPECT_GT(later.stood.at(Storage::cool), std::chrono::hours(1)) << "on its way";
+  EXPECT_EQ(later.stood.at(Storage::cellar) + later.stood.at(Storage::cool) +
+                later.stood.at(Storage::cold),
+            std::chrono::days(10));
+  // And back into the warm: what is left goes seven times as fast.
+  s.log(day(10), Moved{a, warm});
+  const auto warm_again = of(at(day(10)), rye).kegs.at(0).fresh;
+  EXPECT_LT(warm_again.keeps_until->likely, later.keeps_until->likely);
+  EXPECT_GT(warm_again.keeps_until->likely, day(10));
+}
+
+// A place is known no better than it was read: near the end of a band the range shows it.
+TEST_F(BeersStatusTest, TheFreshnessClockHasTheRangeOfItsTemperature) {
+  const PlaceId edge = s.place("Cool box", 5);  // as set, ± 2
+  const KegId a = s.keg("K01", edge);
+  s.fill(a, rye, day(0), 18.6, 5);
+  s.log(day(0), Tapped{a, s.line("Line 1", "1")});
+  const auto clock = of(at(day(1)), rye).kegs.at(0).fresh;
+  EXPECT_EQ(clock.keeps_until->likely, day(45));
+  EXPECT_EQ(clock.keeps_until->latest, day(45));
+  EXPECT_LT(clock.keeps_until->earliest, day(22));
+}
+
+TEST_F(BeersStatusTest, TheFreshnessClockRunsFromTheFirstTappingAndNotBefore) {
+  const KegId a = s.keg("K01", cold);
+  const KegId b = s.keg("K02", cold);
+  const LineId one = s.line("Line 1", "1");
+  s.fill(a, rye, day(0), 18.6, 3);
+  s.log(day(0, 1), s.receive(b, rye, 3, date(30)));
+  s.log(day(5), Tapped{a, one});
+  s.log(day(8), Untapped{a});
+  const auto kegs = of(at(day(9)), rye).kegs;
+  EXPECT_TRUE(kegs.at(0).fresh.tapped) << "taken off again, and open all the same";
+  EXPECT_EQ(kegs.at(0).fresh.since, day(5));
+  EXPECT_EQ(kegs.at(0).fresh.keeps_until->likely, day(50));
+  EXPECT_FALSE(kegs.at(1).fresh.tapped);
+  EXPECT_FALSE(kegs.at(1).fresh.keeps_until);
+  EXPECT_EQ(kegs.at(1).fresh.best_by, date(30));
+  s.log(day(10), Tapped{a, one});
+  EXPECT_EQ(of(at(day(11)), rye).kegs.at(0).fresh.since, day(5));
 }
 
 TEST_F(BeersStatusTest, CountsDownTheCoolingOfAWarmKeg) {

@@ -65,6 +65,7 @@ class BeersWindow : public ::testing::Test {
     by_scale.fraction_left = units::fraction(0.79);
     s_.log(day(1, 5), by_scale);
     s_.fill(c, mild, day(-20));
+    s_.log(day(0, 23), cellar::BestByChanged{rye_, date(9), "lab"});
     s_.log(day(-2), cellar::Emptied{c});
     s_.log(day(0), cellar::Lent{c, "The Anchor", 3000, date(1)});
     s_.log(day(0, 5), cellar::Wasted{b, {}, cellar::WasteReason::foam, units::litres(0.8)});
@@ -119,6 +120,18 @@ TEST_F(BeersWindow, ForecastsWhenAKegOnTapRunsOutWithRangeAndReasons) {
   EXPECT_EQ(why.section, "When it runs out");
   EXPECT_THAT(why.inputs, Not(IsEmpty()));
   EXPECT_THAT(why.narrow, Not(IsEmpty()));
+}
+
+TEST_F(BeersWindow, TellsHowFreshEachKegIsAndWhy) {
+  const ui::Figure* keeps = nullptr;
+  for (const ui::Figure* each : page_->findChildren<ui::Figure*>()) {
+    if (each->isVisible() && each->text().startsWith("keeps about ")) keeps = each;
+  }
+  ASSERT_NE(keeps, nullptr) << all_text();
+  EXPECT_EQ(keeps->grounds().section, "Freshness");
+  EXPECT_THAT(keeps->grounds().inputs, Not(IsEmpty()));
+  EXPECT_THAT(all_text(), HasSubstr("not tapped"));
+  EXPECT_THAT(all_text(), HasSubstr("8 days to its best by"));
 }
 
 TEST_F(BeersWindow, ATraceShowsBothWays) {

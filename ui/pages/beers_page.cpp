@@ -80,10 +80,10 @@ QWidget* BeersPage::build_sections() {
       tr("Tap next"), tr("Soonest best by first, then what has been ready longest."), sections);
   now_ = new ListedSection(tr("In kegs now"), {}, sections);
   cooling_ = new ListedSection(tr("Cooling"), {}, sections);
-  on_tap_ = new ListedSection(tr("How fresh it is on tap"),
-                              tr("A tapped keg keeps about 45 days cold, 21 cool, 7 at cellar "
-                                 "temperature: practice, not a law. Taste it."),
-                              sections);
+  clock_ = new ListedSection(tr("How fresh it is"),
+                             tr("A tapped keg keeps about 45 days cold, 21 cool, 7 at cellar "
+                                "temperature: practice, not a law. Taste it."),
+                             sections);
   hops_ = new ListedSection(tr("Hops in"), {}, sections);
   wasted_ = new ListedSection(tr("Lost in the last 30 days"), {}, sections);
   away_ = new ListedSection(tr("Lent out, rented, the supplier’s"), {}, sections);
@@ -91,7 +91,7 @@ QWidget* BeersPage::build_sections() {
   auto* column = new QVBoxLayout(sections);
   column->setContentsMargins(0, 0, space::m, 0);
   column->setSpacing(space::l);
-  for (ListedSection* each : {tap_next_, now_, cooling_, on_tap_, hops_, wasted_, away_, gone_}) {
+  for (ListedSection* each : {tap_next_, now_, cooling_, clock_, hops_, wasted_, away_, gone_}) {
     column->addWidget(each);
   }
   column->addStretch(1);
@@ -112,7 +112,7 @@ void BeersPage::refresh() {
   tap_next_->show_rows(rows.tap_next());
   now_->show_rows(rows.batches(false));
   cooling_->show_rows(rows.cooling());
-  on_tap_->show_rows(rows.on_tap());
+  clock_->show_rows(rows.fresh());
   hops_->show_rows(rows.hops());
   wasted_->show_rows(rows.wasted());
   away_->show_rows(rows.away());

@@ -44,7 +44,7 @@ class BeersPage final : public QWidget {
   ListedSection* tap_next_ = nullptr;
   ListedSection* now_ = nullptr;
   ListedSection* cooling_ = nullptr;
-  ListedSection* on_tap_ = nullptr;
+  ListedSection* clock_ = nullptr;
   ListedSection* hops_ = nullptr;
   ListedSection* wasted_ = nullptr;
   ListedSection* away_ = nullptr;

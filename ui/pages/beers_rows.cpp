@@ -2,7 +2,9 @@
 #include "ui/pages/beers_rows.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
+#include "core/report/fresh_grounds.h"
 #include "ui/pages/keg_tasks.h"
 #include "ui/preferences.h"
 
@@ -39,6 +41,27 @@ QString money(std::int64_t minor, const units::Printer& printer) {
 
 std::int64_t days_between(cellar::Instant from, cellar::Instant to) {
   return std::chrono::floor<std::chrono::days>(to - from).count();
+}
+
+QString time_words(std::chrono::seconds time) {
+  constexpr std::chrono::hours half_a_day{12};
+  if (time < half_a_day) {
+    return BeersRowsText::tr("%1 h").arg(std::chrono::round<std::chrono::hours>(time).count());
+  }
+  return days_words(std::chrono::round<std::chrono::days>(time).count());
+}
+
+// "keeps about 6 days more (4 to 9)"; the range is left out where it is one day.
+QString keeps_words(const cellar::Window& until, cellar::Instant now) {
+  const std::int64_t left = days_between(now, until.likely);
+  if (left < 0) return BeersRowsText::tr("about %1 over what it keeps").arg(days_words(-left));
+  const std::int64_t least = std::max<std::int64_t>(0, days_between(now, until.earliest));
+  const std::int64_t most = until.latest ? days_between(now, *until.latest) : left;
+  if (least == most) return BeersRowsText::tr("keeps about %1 more").arg(days_words(left));
+  return BeersRowsText::tr("keeps about %1 more (%2 to %3)")
+      .arg(days_words(left))
+      .arg(least)
+      .arg(most);
 }
 
 }  // namespace
@@ -224,30 +247,60 @@ std::vector<RowSpec> BeersRows::cooling() const {
   return rows;
 }
 
-std::vector<RowSpec> BeersRows::on_tap() const {
+std::vector<RowSpec> BeersRows::fresh() const {
   std::vector<RowSpec> rows;
-  for (const cellar::BatchStatus& batch : beers_.batches) {
-    for (const cellar::BatchInKeg& in : batch.kegs) {
-      if (!in.fresh.on_tap) continue;
-      RowSpec row;
-      row.title = name_of(in.keg);
-      const std::int64_t days = days_between(in.fresh.since, speaker_.now);
-      QStringList words{BeersRowsText::tr("tapped %1 ago, %2")
-                            .arg(days_words(days), storage_words(in.fresh.storage))};
-      if (in.fresh.keeps_until) {
-        const std::int64_t left = days_between(speaker_.now, *in.fresh.keeps_until);
-        words << (left < 0
-                      ? BeersRowsText::tr("%1 over what it keeps like this").arg(days_words(-left))
-                      : BeersRowsText::tr("keeps about %1 more").arg(days_words(left)));
-        if (left < 0) row.title_ink = Ink::warning;
+  for (const bool tapped : {true, false}) {
+    for (const cellar::BatchStatus& batch : beers_.batches) {
+      for (const cellar::BatchInKeg& in : batch.kegs) {
+        if (in.fresh.tapped != tapped || (!tapped && !in.fresh.best_by)) continue;
+        rows.push_back(tapped ? tapped_row(in) : untapped_row(in));
       }
-      row.words = sentence_of(words);
-      row.below = run_out(in.keg);
-      row.actions.push_back(show(in.keg));
-      rows.push_back(std::move(row));
     }
   }
   return rows;
+}
+
+RowSpec BeersRows::tapped_row(const cellar::BatchInKeg& in) const {
+  RowSpec row;
+  row.title = name_of(in.keg);
+  QStringList words{BeersRowsText::tr("tapped %1 ago")
+                        .arg(days_words(days_between(in.fresh.since, speaker_.now)))};
+  QStringList stood;
+  for (const auto& [storage, time] : in.fresh.stood) {
+    if (time >= std::chrono::hours(1)) {
+      stood << BeersRowsText::tr("%1 %2").arg(time_words(time), storage_words(storage));
+    }
+  }
+  if (in.fresh.stood.empty()) stood << storage_words(cellar::Storage::unknown);
+  words << stood.join(QStringLiteral(", "));
+  row.words = sentence_of(words);
+  if (const auto& until = in.fresh.keeps_until) {
+    row.number = keeps_words(*until, speaker_.now);
+    row.number_of = BeersRowsText::tr("Keeps");
+    row.reasons = [clock = in.fresh, speaker = speaker_] {
+      return report::freshness_grounds(clock, speaker);
+    };
+    if (until->likely < speaker_.now) row.title_ink = Ink::warning;
+  }
+  row.below = run_out(in.keg);
+  row.actions.push_back(show(in.keg));
+  return row;
+}
+
+RowSpec BeersRows::untapped_row(const cellar::BatchInKeg& in) const {
+  RowSpec row;
+  row.title = name_of(in.keg);
+  row.words = sentence_of({BeersRowsText::tr("not tapped"), storage_words(in.fresh.storage)});
+  const std::int64_t left = (*in.fresh.best_by - speaker_.calendar->date_of(speaker_.now)).count();
+  row.number = left < 0 ? BeersRowsText::tr("%1 past its best by").arg(days_words(-left))
+                        : BeersRowsText::tr("%1 to its best by").arg(days_words(left));
+  row.number_of = BeersRowsText::tr("Keeps");
+  if (left < 0) row.title_ink = Ink::warning;
+  row.reasons = [clock = in.fresh, speaker = speaker_] {
+    return report::freshness_grounds(clock, speaker);
+  };
+  row.actions.push_back(show(in.keg));
+  return row;
 }
 
 RowNumber BeersRows::run_out(cellar::KegId id) const {

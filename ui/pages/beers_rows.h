@@ -27,7 +27,7 @@ class BeersRows {
   [[nodiscard]] std::vector<RowSpec> tap_next() const;
   [[nodiscard]] std::vector<RowSpec> batches(bool gone) const;
   [[nodiscard]] std::vector<RowSpec> cooling() const;
-  [[nodiscard]] std::vector<RowSpec> on_tap() const;  // the freshness clock
+  [[nodiscard]] std::vector<RowSpec> fresh() const;  // the clock: tapped kegs, then the others
   [[nodiscard]] std::vector<RowSpec> hops() const;
   [[nodiscard]] std::vector<RowSpec> wasted() const;
   [[nodiscard]] std::vector<RowSpec> away() const;
@@ -35,7 +35,9 @@ class BeersRows {
  private:
   [[nodiscard]] RowSpec batch_row(const cellar::BatchStatus&) const;
   [[nodiscard]] QString where(const cellar::BatchInKeg&) const;
-  [[nodiscard]] QString name_of(cellar::KegId) const;    // "K07 Red Rye"
+  [[nodiscard]] QString name_of(cellar::KegId) const;  // "K07 Red Rye"
+  [[nodiscard]] RowSpec tapped_row(const cellar::BatchInKeg&) const;
+  [[nodiscard]] RowSpec untapped_row(const cellar::BatchInKeg&) const;
   [[nodiscard]] RowNumber run_out(cellar::KegId) const;  // when the keg on tap does
   [[nodiscard]] Figure::Reasons reasons_of(const cellar::KegStatus&,
                                            report::Grounds (*)(const report::KegSubject&)) const;
