@@ -2,77 +2,19 @@
 #include "core/cellar/round.h"
 
 #include <algorithm>
-#include <cmath>
 #include <tuple>
 
 #include "core/cellar/cellar_status.h"
 #include "core/cellar/pour_setting.h"
 #include "core/cellar/readings.h"
+#include "core/cellar/round_limits.h"
 #include "core/physics/line_calibration.h"
-#include "core/units/magnitude.h"
 
 namespace ullage::cellar {
 namespace {
 
 // By lifting a keg, of a full one, 95 % (assumed, as for every such reading).
 constexpr double heft_within = 0.15;
-
-double magnitude(const RoundValue& v) {
-  return visit([](auto q) { return units::to_magnitude(q); }, v);
-}
-
-struct AskLimits {
-  RoundAsk ask;
-  RoundValue least, greatest, step;
-  double jump;  // a change beyond this is worth a second look, in SI
-};
-
-const std::vector<AskLimits>& ask_limits() {
-  static const std::vector<AskLimits> all{
-      {RoundAsk::place_temperature, units::celsius(-20), units::celsius(45), units::kelvin(0.5), 4},
-      {RoundAsk::gas_pressure, units::gauge_psi(0), units::gauge_psi(130), units::gauge_psi(1),
-       35000},
-      {RoundAsk::rest_pressure, units::gauge_psi(0), units::gauge_psi(130), units::gauge_psi(1),
-       35000},
-      {RoundAsk::hold_pressure, units::gauge_psi(0), units::gauge_psi(130), units::gauge_psi(1),
-       35000},
-      {RoundAsk::share_left, units::fraction(0), units::fraction(1), units::fraction(0.1), 0.5},
-      {RoundAsk::keg_weight, units::kilograms(1), units::kilograms(150), units::kilograms(0.5), 10},
-      {RoundAsk::bottle_weight, units::kilograms(1), units::kilograms(150), units::kilograms(0.1),
-       4},
-      {RoundAsk::bottle_gauge, units::gauge_bar(0), units::gauge_bar(330), units::gauge_bar(5),
-       5e6},
-      {RoundAsk::pour_time, units::seconds(1), units::seconds(180), units::seconds(0.5), 4}};
-  return all;
-}
-
-const AskLimits& ask_limits_of(RoundAsk ask) {
-  return *std::find_if(ask_limits().begin(), ask_limits().end(),
-                       [&](const AskLimits& l) { return l.ask == ask; });
-}
-
-// Kinds of instrument that a value is read on.
-std::vector<InstrumentKind> kinds_for(RoundAsk ask) {
-  using enum InstrumentKind;
-  switch (ask) {
-    case RoundAsk::place_temperature:
-      return {thermometer, fridge_display};
-    case RoundAsk::gas_pressure:
-      return {regulator_dial, pressure_gauge};
-    case RoundAsk::rest_pressure:
-    case RoundAsk::hold_pressure:
-      return {spunding_dial, pressure_gauge, regulator_dial};
-    case RoundAsk::keg_weight:
-    case RoundAsk::bottle_weight:
-      return {parcel_scale, bathroom_scale};
-    case RoundAsk::bottle_gauge:
-      return {pressure_gauge};
-    case RoundAsk::share_left:
-    case RoundAsk::pour_time:
-      break;
-  }
-  return {};
-}
 
 struct LastRead {
   RoundValue value;
@@ -89,6 +31,7 @@ class Questioner {
   [[nodiscard]] RoundStation keg(const KegStatus& keg);
   [[nodiscard]] RoundStation bottle(const BottleStatus& bottle);
   [[nodiscard]] RoundStation place(const PlaceStatus& place);
+  [[nodiscard]] RoundStation tap(const LineStatus& line);
 
  private:
   void tell_place(RoundStation& s, const std::optional<PlaceId>& at) const {
@@ -269,7 +212,6 @@ RoundStation Questioner::keg(const KegStatus& keg) {
   ask_how_full(s, keg);
   const LineStatus* line = s.line ? cellar_.find(*s.line) : nullptr;
   s.do_not_serve = keg.lock.has_value() || (line != nullptr && line->do_not_serve());
-  if (s.line && !s.do_not_serve) s.questions.push_back(pour(*s.line));
   return s;
 }
 
@@ -310,6 +252,18 @@ RoundStation Questioner::place(const PlaceStatus& place) {
   return s;
 }
 
+RoundStation Questioner::tap(const LineStatus& line) {
+  RoundStation s;
+  s.about = subject(line.record.line);
+  s.name = line.record.name;
+  s.line = line.record.line;
+  s.do_not_serve = line.do_not_serve();
+  const KegStatus* keg = line.keg ? cellar_.find(*line.keg) : nullptr;
+  const bool pours = keg != nullptr && keg->contents && !keg->lock;
+  if (pours && !s.do_not_serve) s.questions.push_back(pour(line.record.line));
+  return s;
+}
+
 // Kegs worth stopping at: with beer, or kept under gas. What is dirty or clean
 // and open has nothing to read.
 bool worth_a_stop(const KegStatus& keg) {
@@ -345,6 +299,17 @@ std::vector<const PlaceStatus*> places_in_order(const CellarStatus& cellar) {
   return places;
 }
 
+std::vector<const LineStatus*> taps_in_order(const CellarStatus& cellar) {
+  std::vector<const LineStatus*> taps;
+  for (const LineStatus& line : cellar.lines) {
+    if (line.record.in_use) taps.push_back(&line);
+  }
+  std::stable_sort(taps.begin(), taps.end(), [](const LineStatus* a, const LineStatus* b) {
+    return natural_less(a->record.tap, b->record.tap);
+  });
+  return taps;
+}
+
 void add_place(const std::optional<PlaceId>& place, const CellarStatus& cellar, Questioner& ask,
                std::vector<RoundStation>& out) {
   for (const KegStatus* keg : kegs_in(place, cellar)) out.push_back(ask.keg(*keg));
@@ -367,26 +332,8 @@ std::vector<RoundStation> round_stations(const CellarStatus& cellar, const Journ
     if (!place.record.in_use) add_place(place.record.place, cellar, ask, out);
   }
   add_place(std::nullopt, cellar, ask, out);
+  for (const LineStatus* line : taps_in_order(cellar)) out.push_back(ask.tap(*line));
   return out;
-}
-
-RoundDoubt doubt_about(const RoundQuestion& q, const RoundValue& value) {
-  const double v = magnitude(value);
-  if (!(v >= magnitude(q.least))) return RoundDoubt::below_range;
-  if (!(v <= magnitude(q.greatest))) return RoundDoubt::above_range;
-  if (!q.last) return RoundDoubt::none;
-  const double change = v - magnitude(*q.last);
-  // What is left of a keg or a bottle goes one way only.
-  if (q.ask == RoundAsk::share_left && change > 0.05) return RoundDoubt::fuller;
-  const bool weighed = q.ask == RoundAsk::keg_weight || q.ask == RoundAsk::bottle_weight;
-  if (weighed && change > 0.3) return RoundDoubt::heavier;
-  const double jump = ask_limits_of(q.ask).jump;
-  if (change > jump) return RoundDoubt::much_higher;
-  return change < -jump ? RoundDoubt::much_lower : RoundDoubt::none;
-}
-
-bool refuses(RoundDoubt doubt) {
-  return doubt == RoundDoubt::below_range || doubt == RoundDoubt::above_range;
 }
 
 }  // namespace ullage::cellar

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// A round through the cellar: its stations place by place, what to read at each
+// A round through the cellar: its stations place by place and then its taps, what to read at each
 // (at most three values), what it read last and on what, and the entries that what
 // was read becomes. A station is one act.
 #pragma once
@@ -65,15 +65,17 @@ struct RoundStation {
   std::string name;   // "K07", "Cold box", "Bottle 2"
   std::string place;  // where it stands; empty: not known
   bool place_out_of_use = false;
-  std::optional<LineId> line;  // a keg's on tap
-  bool do_not_serve = false;   // that line: no pour is asked for
-  std::vector<RoundQuestion> questions;
+  std::optional<LineId> line;            // a keg's on tap, or the tap's own
+  bool do_not_serve = false;             // that line: no pour is asked for
+  std::vector<RoundQuestion> questions;  // none at a tap that is empty or locked
 };
 
-// A keg on tap is asked how long a glass takes, and either how heavy it is or how
-// full it feels, whichever was read last. In walking order (the places’ own): each place with its
-// temperature first, then its kegs (those on tap by tap, the others by tag), then its gas bottles;
-// things in places taken out of use, and then those that stand nowhere known, come last.
+// A keg on tap is asked either how heavy it is or how full it feels, whichever was read
+// last; how long a glass takes is asked once, where it is poured: at its tap. In walking order (the
+// places’ own): each place with its temperature first, then its kegs (those on tap by tap, the
+// others by tag), then its gas bottles; things in places taken out of use, and then those that
+// stand nowhere known, come after them; then all taps, also those with nothing on and those that
+// are locked.
 [[nodiscard]] std::vector<RoundStation> round_stations(const CellarStatus&, const Journal&);
 
 // What a value makes one look twice at, said before it is logged.
@@ -83,9 +85,17 @@ enum class RoundDoubt { none, below_range, above_range, much_higher, much_lower,
 
 // The entries for what was read; a question without a value makes none, nor does
 // a gas pressure that still stands as it was set. A pour takes the gas pressure that
-// was read beside it.
+// stood on its keg. A remark becomes a note about the station.
 [[nodiscard]] std::vector<Draft> round_drafts(const RoundStation&,
                                               const std::vector<std::optional<RoundValue>>& read,
-                                              Instant when, const CellarStatus&);
+                                              Instant when, const CellarStatus&,
+                                              const std::string& remark = {});
+
+// At a station that was logged on this round already: what is read again corrects the
+// entry of the same reading and is not logged beside it; what reads as it did is left
+// out. `before` are the station's entries of this round, struck or corrected since or
+// not. A correction keeps the time of what it corrects unless `at_its_own_time`.
+void correct_instead(std::vector<Draft>&, const std::vector<EntryId>& before, const Journal&,
+                     bool at_its_own_time);
 
 }  // namespace ullage::cellar

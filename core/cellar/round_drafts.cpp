@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // What was read on a round as entries.
+#include <algorithm>
 #include <cmath>
 
 #include "core/cellar/round.h"
@@ -65,18 +66,19 @@ Payload hold_payload(KegId id, GaugePressure read, std::optional<InstrumentId> d
   return Payload(r);
 }
 
-// With the pressure that was read on the dial beside it.
+// With the pressure that stood on its keg when it was poured.
 std::optional<Payload> pour_payload(const RoundStation& station, const RoundQuestion& q,
-                                    units::Duration took,
-                                    const std::vector<std::optional<RoundValue>>& read) {
+                                    units::Duration took, Instant when,
+                                    const CellarStatus& cellar) {
   if (!station.line || !q.glass) return std::nullopt;
   TimedPour p;
   p.line = *station.line;
   p.volume = *q.glass;
   p.duration = took;
-  if (station.questions.front().ask == RoundAsk::gas_pressure && read.front()) {
-    p.pressure = get<GaugePressure>(*read.front());
-    p.instrument = station.questions.front().instrument;
+  const LineStatus* line = cellar.find(*station.line);
+  const KegStatus* keg = line != nullptr && line->keg ? cellar.find(*line->keg) : nullptr;
+  if (keg != nullptr && keg->gas.on && keg->gas.since && *keg->gas.since <= when) {
+    p.pressure = keg->gas.set;
   }
   return Payload(p);
 }
@@ -109,21 +111,85 @@ std::optional<Payload> payload_of(const RoundStation& station, const RoundQuesti
   return std::nullopt;
 }
 
+Payload note_about(SubjectRef about) {
+  Noted note;
+  switch (about.kind) {
+    case SubjectKind::keg:
+      note.keg = KegId{about.uuid};
+      break;
+    case SubjectKind::line:
+      note.line = LineId{about.uuid};
+      break;
+    case SubjectKind::place:
+      note.place = PlaceId{about.uuid};
+      break;
+    case SubjectKind::bottle:
+      note.bottle = BottleId{about.uuid};
+      break;
+    default:
+      break;
+  }
+  return Payload(note);
+}
+
+// A keg's level is read by lifting and by weighing, two readings of one kind.
+bool same_reading(const Payload& a, const Payload& b) {
+  if (kind_of(a) != kind_of(b)) return false;
+  const auto* level = get_if<LevelReading>(&a);
+  return level == nullptr || level->method == get<LevelReading>(b).method;
+}
+
+// Those in force, and what corrected others meanwhile; each once.
+std::vector<const Entry*> still_standing(const std::vector<EntryId>& ids, const Journal& journal) {
+  std::vector<const Entry*> all;
+  for (const EntryId id : ids) {
+    const Entry* e = journal.find(id);
+    if (e != nullptr && journal.standing(id) == Standing::replaced) e = journal.replaced_by(id);
+    if (e == nullptr || journal.standing(e->header.id) != Standing::in_force) continue;
+    if (std::find(all.begin(), all.end(), e) == all.end()) all.push_back(e);
+  }
+  return all;
+}
+
 }  // namespace
 
 std::vector<Draft> round_drafts(const RoundStation& station,
                                 const std::vector<std::optional<RoundValue>>& read, Instant when,
-                                const CellarStatus& cellar) {
+                                const CellarStatus& cellar, const std::string& remark) {
   std::vector<Draft> drafts;
   for (std::size_t i = 0; i < station.questions.size() && i < read.size(); ++i) {
     if (!read[i]) continue;
     const RoundQuestion& q = station.questions[i];
     auto payload = q.ask == RoundAsk::pour_time
-                       ? pour_payload(station, q, get<units::Duration>(*read[i]), read)
+                       ? pour_payload(station, q, get<units::Duration>(*read[i]), when, cellar)
                        : payload_of(station, q, *read[i], cellar);
     if (payload) drafts.push_back({std::move(*payload), when, {}, {}});
   }
+  if (!remark.empty()) drafts.push_back({note_about(station.about), when, remark, {}});
   return drafts;
+}
+
+void correct_instead(std::vector<Draft>& drafts, const std::vector<EntryId>& before,
+                     const Journal& journal, bool at_its_own_time) {
+  const std::vector<const Entry*> standing = still_standing(before, journal);
+  std::vector<Draft> kept;
+  for (Draft& draft : drafts) {
+    const auto at = std::find_if(standing.begin(), standing.end(), [&](const Entry* e) {
+      return same_reading(e->payload, draft.payload);
+    });
+    if (at != standing.end()) {
+      const Entry& first = **at;
+      const bool remark = holds_alternative<Noted>(draft.payload);
+      if (same(first.payload, draft.payload) && (!remark || first.header.note == draft.note)) {
+        continue;
+      }
+      draft.replaces = first.header.id;
+      if (!remark) draft.note = first.header.note;
+      if (!at_its_own_time) draft.happened_at = first.header.happened_at;
+    }
+    kept.push_back(std::move(draft));
+  }
+  drafts = std::move(kept);
 }
 
 }  // namespace ullage::cellar

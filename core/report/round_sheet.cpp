@@ -108,6 +108,7 @@ class RoundRows {
 
  private:
   void add(const RoundStation& station) {
+    if (station.about.kind == SubjectKind::line) return;  // after all places
     if (station.about.kind == SubjectKind::place) return add_place(station);
     if (const KegStatus* keg = status_.find(KegId{station.about.uuid})) {
       go_to(keg->place ? std::optional(keg->place->place) : std::nullopt);
@@ -171,11 +172,32 @@ class RoundRows {
   std::set<std::optional<PlaceId>> headed_;
 };
 
-void add_taps(TableSheet& sheet, const CellarStatus& status, const Speaker& speaker) {
+std::string tap_last(const LineStatus& line, const RoundStation& station, const Speaker& speaker) {
+  const std::string cleaned = line.last_cleaned ? "cleaned " + say_age(*line.last_cleaned, speaker)
+                                                : std::string("not cleaned yet");
+  std::string due;
+  if (line.clean_due) {
+    due = (line.overdue ? "was due " : "due ") + say_date(*line.clean_due, speaker);
+  }
+  std::string glass;
+  for (const RoundQuestion& q : station.questions) {
+    if (!q.last || !q.last_at) continue;
+    glass = fmt::format("glass {}, {}",
+                        visit([&](const auto& v) { return speaker.printer.print(v); }, *q.last),
+                        say_age(*q.last_at, speaker));
+  }
+  return stacked({listed({cleaned, due}), glass});
+}
+
+void add_taps(TableSheet& sheet, const std::vector<RoundStation>& stations,
+              const CellarStatus& status, const Speaker& speaker) {
   bool headed = false;
   const bool us = speaker.words == RegionalWords::us;
-  for (const LineStatus& line : status.lines) {
-    if (!line.record.in_use) continue;
+  for (const RoundStation& station : stations) {
+    if (station.about.kind != SubjectKind::line) continue;
+    const LineStatus* told = status.find(LineId{station.about.uuid});
+    if (told == nullptr) continue;
+    const LineStatus& line = *told;
     if (!headed) sheet.rows.push_back(place_heading(us ? "Faucets" : "Taps"));
     headed = true;
     std::string beer = "nothing on";
@@ -192,9 +214,7 @@ void add_taps(TableSheet& sheet, const CellarStatus& status, const Speaker& spea
     }
     const std::string name =
         line.record.tap.empty() ? line.record.name : (us ? "Faucet " : "Tap ") + line.record.tap;
-    TableRow row = row_of(name, beer,
-                          line.last_cleaned ? "cleaned " + say_age(*line.last_cleaned, speaker)
-                                            : std::string("not cleaned yet"));
+    TableRow row = row_of(name, beer, tap_last(line, station, speaker), station.questions);
     row.marked = line.do_not_serve() || line.overdue;
     sheet.rows.push_back(std::move(row));
   }
@@ -216,8 +236,9 @@ TableSheet round_sheet(const Journal& journal, const CellarStatus& status, const
                    {"Remarks", 108, true}};
   sheet.keys = {"station", "what", "last"};
   sheet.when_empty = "No places or kegs are registered.";
-  RoundRows(status, speaker, sheet).write(round_stations(status, journal));
-  add_taps(sheet, status, speaker);
+  const std::vector<RoundStation> stations = round_stations(status, journal);
+  RoundRows(status, speaker, sheet).write(stations);
+  add_taps(sheet, stations, status, speaker);
   sheet.signatures = {"Walked by", "Date and time"};
   sheet.footnote =
       "In the order in which the round asks. Mind the gas alarm before going in. ~ marks an "

@@ -46,11 +46,11 @@ TEST_F(RoundTest, GoesPlaceByPlaceTapsFirst) {
   PlaceRecord first{.place = cellar, .name = "Cellar"};
   first.walk_order = 1;
   s.log(day(1), first);
-  EXPECT_THAT(names(stations()), ElementsAre("Cellar", "K03", "Cold box", "K02", "K01"));
+  EXPECT_THAT(names(stations()), ElementsAre("Cellar", "K03", "Cold box", "K02", "K01", "Line 1"));
   PlaceRecord sooner{.place = box, .name = "Cold box"};
   sooner.walk_order = 0;
   s.log(day(1, 1), sooner);
-  EXPECT_THAT(names(stations()), ElementsAre("Cold box", "K02", "K01", "Cellar", "K03"));
+  EXPECT_THAT(names(stations()), ElementsAre("Cold box", "K02", "K01", "Cellar", "K03", "Line 1"));
 }
 
 // A place taken out of use is not walked to for its temperature; what was left in it,
@@ -192,33 +192,80 @@ TEST_F(RoundTest, RemembersWhatEachStationIsReadOn) {
   EXPECT_EQ(stations(day(2, 1)).at(0).questions.at(0).instrument, probe.instrument);
 }
 
-TEST_F(RoundTest, AtATapOffersTheTimedPour) {
+// The glass is asked for once, where it is poured; a tap with nothing on, or with cleaner
+// in its line, is walked to all the same.
+TEST_F(RoundTest, EveryTapIsAStationAndAsksForTheGlass) {
   const KegId a = s.keg("K01", box);
   s.fill(a, rye, day(0));
   s.gas(a, day(0, 1), 12);
   const LineId line = s.line("Line 1", "1");
-  const auto here = [&] {
+  const auto at = [&](const char* name) {
     const auto all = stations();
     return *std::find_if(all.begin(), all.end(),
-                         [](const RoundStation& st) { return st.name == "K01"; });
+                         [&](const RoundStation& st) { return st.name == name; });
   };
-  for (const RoundQuestion& q : here().questions) EXPECT_NE(q.ask, RoundAsk::pour_time);
+  EXPECT_EQ(at("Line 1").about, subject(line));
+  EXPECT_THAT(at("Line 1").questions, IsEmpty()) << "nothing on it";
   s.log(day(1), Tapped{a, line});
-  const RoundStation st = here();
-  ASSERT_THAT(st.questions, SizeIs(3));
-  EXPECT_EQ(st.questions[2].ask, RoundAsk::pour_time);
-  const auto drafts = round_drafts(
-      st, {RoundValue(units::gauge_psi(14)), std::nullopt, RoundValue(units::seconds(9))}, day(2),
-      s.cellar(day(2)));
+  for (const RoundQuestion& q : at("K01").questions) EXPECT_NE(q.ask, RoundAsk::pour_time);
+  const RoundStation tap = at("Line 1");
+  ASSERT_THAT(tap.questions, SizeIs(1));
+  EXPECT_EQ(tap.questions[0].ask, RoundAsk::pour_time);
+  const auto drafts =
+      round_drafts(tap, {RoundValue(units::seconds(9))}, day(2), s.cellar(day(2)), "pours slowly");
   ASSERT_THAT(drafts, SizeIs(2));
-  const auto& pour = get<TimedPour>(drafts[1].payload);
+  const auto& pour = get<TimedPour>(drafts[0].payload);
   EXPECT_EQ(pour.line, line);
-  EXPECT_EQ(pour.volume, *st.questions[2].glass);
+  EXPECT_EQ(pour.volume, *tap.questions[0].glass);
   EXPECT_EQ(pour.duration, units::seconds(9));
-  EXPECT_EQ(pour.pressure, units::gauge_psi(14)) << "read beside it";
+  EXPECT_EQ(pour.pressure, units::gauge_psi(12)) << "as it stood on its keg";
+  EXPECT_EQ(get<Noted>(drafts[1].payload).line, line);
+  EXPECT_EQ(drafts[1].note, "pours slowly");
+  // Typed later from paper, of a time before the gas was set: nobody knows what stood then.
+  EXPECT_FALSE(
+      get<TimedPour>(round_drafts(tap, {RoundValue(units::seconds(9))}, day(0), s.cellar(day(2)))
+                         .at(0)
+                         .payload)
+          .pressure);
   s.log(day(1, 2), LineLocked{line, LineAgent::caustic, "", ""});
-  EXPECT_TRUE(here().do_not_serve);
-  EXPECT_THAT(here().questions, SizeIs(2)) << "cleaner may be in it";
+  EXPECT_TRUE(at("Line 1").do_not_serve);
+  EXPECT_THAT(at("Line 1").questions, IsEmpty()) << "cleaner may be in it";
+  EXPECT_THAT(at("K01").questions, SizeIs(2));
+}
+
+// Come back to a station: what is typed again is a correction of what was logged there.
+TEST_F(RoundTest, WhatIsReadAgainCorrectsAndIsNotCountedTwice) {
+  const KegId a = s.keg("K01", box);
+  s.fill(a, rye, day(0));
+  const auto all = stations();
+  const RoundStation keg = *std::find_if(all.begin(), all.end(),
+                                         [](const RoundStation& st) { return st.name == "K01"; });
+  const auto read = [&](double share, double psi, const std::string& remark, Instant when) {
+    return round_drafts(keg,
+                        {RoundValue(units::gauge_psi(psi)), RoundValue(units::fraction(share))},
+                        when, s.cellar(when), remark);
+  };
+  std::vector<EntryId> before;
+  for (const Draft& d : read(0.8, 9, "lid wet", day(2)))
+    before.push_back(s.log(d.happened_at, d.payload));
+  // The same again, ten minutes later: nothing new, but for the remark, which was kept.
+  auto again = read(0.8, 9, "", day(2, 0.2));
+  correct_instead(again, before, s.journal, false);
+  EXPECT_THAT(again, IsEmpty());
+  again = read(0.7, 9, "", day(2, 0.2));
+  correct_instead(again, before, s.journal, false);
+  ASSERT_THAT(again, SizeIs(1));
+  EXPECT_EQ(again[0].replaces, before[1]);
+  EXPECT_EQ(again[0].happened_at, day(2)) << "it was read then";
+  again = read(0.7, 9, "", day(1, 12));
+  correct_instead(again, before, s.journal, true);
+  EXPECT_EQ(again.at(0).happened_at, day(1, 12)) << "the time was what was wrong";
+  // Taken back meanwhile: there is nothing to correct any more.
+  s.strike(before[1]);
+  again = read(0.7, 9, "", day(2, 0.2));
+  correct_instead(again, before, s.journal, false);
+  ASSERT_THAT(again, SizeIs(1));
+  EXPECT_FALSE(again[0].replaces);
 }
 
 }  // namespace
