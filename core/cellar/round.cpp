@@ -260,7 +260,9 @@ RoundStation Questioner::tap(const LineStatus& line) {
   s.do_not_serve = line.do_not_serve();
   const KegStatus* keg = line.keg ? cellar_.find(*line.keg) : nullptr;
   const bool pours = keg != nullptr && keg->contents && !keg->lock;
-  if (pours && !s.do_not_serve) s.questions.push_back(pour(line.record.line));
+  RoundQuestion glass = pour(line.record.line);
+  s.last_pour = glass.last_at;
+  if (pours && !s.do_not_serve) s.questions.push_back(std::move(glass));
   return s;
 }
 

@@ -67,6 +67,7 @@ struct RoundStation {
   bool place_out_of_use = false;
   std::optional<LineId> line;            // a keg's on tap, or the tap's own
   bool do_not_serve = false;             // that line: no pour is asked for
+  std::optional<Instant> last_pour;      // at a tap: when a glass was last timed
   std::vector<RoundQuestion> questions;  // none at a tap that is empty or locked
 };
 

@@ -139,6 +139,13 @@ bool same_reading(const Payload& a, const Payload& b) {
   return level == nullptr || level->method == get<LevelReading>(b).method;
 }
 
+// How warm the beer was is not read on the round: it stays as it was taken then.
+void keep_what_was_not_read(Payload& again, const Payload& first) {
+  if (auto* rest = get_if<CarbonationReading>(&again)) {
+    rest->temperature = get<CarbonationReading>(first).temperature;
+  }
+}
+
 // Those in force, and what corrected others meanwhile; each once.
 std::vector<const Entry*> still_standing(const std::vector<EntryId>& ids, const Journal& journal) {
   std::vector<const Entry*> all;
@@ -179,6 +186,7 @@ void correct_instead(std::vector<Draft>& drafts, const std::vector<EntryId>& bef
     });
     if (at != standing.end()) {
       const Entry& first = **at;
+      if (!at_its_own_time) keep_what_was_not_read(draft.payload, first.payload);
       const bool remark = holds_alternative<Noted>(draft.payload);
       if (same(first.payload, draft.payload) && (!remark || first.header.note == draft.note)) {
         continue;

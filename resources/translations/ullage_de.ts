@@ -3540,6 +3540,17 @@
     </message>
 </context>
 <context>
+    <name>ScanNoteText</name>
+    <message>
+        <source>%1 was scanned.</source>
+        <translation>%1 wurde gescannt.</translation>
+    </message>
+    <message>
+        <source>It is not opened while this window is open.</source>
+        <translation>Es wird nicht geöffnet, solange dieses Fenster offen ist.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::app::Desk</name>
     <message>
         <source>Looking the file over. You can go on.</source>
@@ -6671,10 +6682,6 @@ Esc</source>
 Esc</translation>
     </message>
     <message>
-        <source> · logged already</source>
-        <translation> · schon eingetragen</translation>
-    </message>
-    <message>
         <source> · skipped before</source>
         <translation> · vorhin übersprungen</translation>
     </message>
@@ -6727,6 +6734,92 @@ Eingabe</translation>
     <message>
         <source>Place out of use: %1</source>
         <translation>Raum außer Gebrauch: %1</translation>
+    </message>
+    <message>
+        <source> · logged already: type to correct it</source>
+        <translation> · schon eingetragen: neu tippen berichtigt</translation>
+    </message>
+    <message>
+        <source>Read at</source>
+        <translation>Abgelesen</translation>
+    </message>
+    <message>
+        <source>Remark</source>
+        <translation>Bemerkung</translation>
+    </message>
+    <message>
+        <source>Take back the last
+Ctrl+Z</source>
+        <translation>Letztes zurücknehmen
+Strg+Z</translation>
+    </message>
+    <message>
+        <source>Not taken back.</source>
+        <translation>Nicht zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>Taken back: %1</source>
+        <translation>Zurückgenommen: %1</translation>
+    </message>
+    <message>
+        <source>%1 was scanned.</source>
+        <translation>%1 wurde gescannt.</translation>
+    </message>
+    <message>
+        <source>Log what is typed here first, or clear it.</source>
+        <translation>Erst eintragen, was hier getippt ist, oder es löschen.</translation>
+    </message>
+    <message>
+        <source>It has no station on this round.</source>
+        <translation>Es hat keine Station auf diesem Rundgang.</translation>
+    </message>
+    <message>
+        <source>nothing on it</source>
+        <translation>nichts angeschlossen</translation>
+    </message>
+    <message>
+        <source>DO NOT SERVE: %1</source>
+        <translation>NICHT AUSSCHENKEN: %1</translation>
+    </message>
+    <message>
+        <source>cleaned %1</source>
+        <translation>gereinigt %1</translation>
+    </message>
+    <message>
+        <source>not cleaned yet</source>
+        <translation>noch nicht gereinigt</translation>
+    </message>
+    <message>
+        <source>cleaning was due %1</source>
+        <translation>Reinigung war fällig %1</translation>
+    </message>
+    <message>
+        <source>next cleaning %1</source>
+        <translation>nächste Reinigung %1</translation>
+    </message>
+    <message>
+        <source>a glass timed %1</source>
+        <translation>ein Glas gestoppt %1</translation>
+    </message>
+    <message>
+        <source>no glass timed yet</source>
+        <translation>noch kein Glas gestoppt</translation>
+    </message>
+    <message>
+        <source>Faucet %1</source>
+        <translation>Hahn %1</translation>
+    </message>
+    <message>
+        <source>Tap %1</source>
+        <translation>Hahn %1</translation>
+    </message>
+    <message>
+        <source>Faucets</source>
+        <translation>Hähne</translation>
+    </message>
+    <message>
+        <source>Taps</source>
+        <translation>Hähne</translation>
     </message>
 </context>
 <context>

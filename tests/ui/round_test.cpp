@@ -27,6 +27,7 @@
 #include "ui/theme/theme_switch.h"
 #include "ui/widgets/number_pad.h"
 #include "ui/widgets/touch.h"
+#include "ui/widgets/when_edit.h"
 
 namespace ullage::testing {
 namespace {
@@ -205,34 +206,93 @@ TEST_F(RoundWindow, TimesTheGlassAndFillsInTheSeconds) {
   cellar_.journal_to_fill() = s_.journal.as_of({});
   open();
   press(Qt::Key_PageDown);
-  ASSERT_EQ(round_->station_name(), "K01");
-  ASSERT_NE(value(2), nullptr);
-  auto* watch = value(2)->findChild<QPushButton*>("watch");
-  ASSERT_NE(watch, nullptr);
   EXPECT_EQ(value(0)->findChild<QPushButton*>("watch"), nullptr) << "a dial";
+  press(Qt::Key_PageDown);
+  press(Qt::Key_PageDown);
+  ASSERT_EQ(round_->station_name(), "Tap 1");
+  ASSERT_NE(value(0), nullptr);
+  auto* watch = value(0)->findChild<QPushButton*>("watch");
+  ASSERT_NE(watch, nullptr);
   for (int i = 0; i < 3; ++i) QApplication::processEvents();
   EXPECT_GE(watch->width(), ui::touch_pixels(round_.get()));
   EXPECT_GE(watch->height(), ui::touch_pixels(round_.get()));
   const auto seconds = [&] {
-    return value(2)->value() ? units::in_seconds(get<units::Duration>(*value(2)->value())) : 0;
+    return value(0)->value() ? units::in_seconds(get<units::Duration>(*value(0)->value())) : 0;
   };
   tap("watch");
   QTest::qWait(1200);
-  EXPECT_TRUE(value(2)->is_empty()) << "still pouring";
+  EXPECT_TRUE(value(0)->is_empty()) << "still pouring";
   tap("watch");
   EXPECT_GE(seconds(), 1.1);
   EXPECT_LT(seconds(), 5);
   press(Qt::Key_F3);
-  EXPECT_TRUE(value(2)->is_empty()) << "once more";
+  EXPECT_TRUE(value(0)->is_empty()) << "once more";
   QTest::qWait(1400);
   press(Qt::Key_Return);
-  EXPECT_EQ(round_->station_name(), "K01") << "stopped, and shown before it is logged";
+  EXPECT_EQ(round_->station_name(), "Tap 1") << "stopped, and shown before it is logged";
   EXPECT_GE(seconds(), 1.3);
   press(Qt::Key_Return);
   ASSERT_EQ(cellar_.logged().size(), 1U);
   EXPECT_GE(
       units::in_seconds(get<cellar::TimedPour>(cellar_.logged()[0].drafts.at(0).payload).duration),
       1.3);
+}
+
+// A tap is a station of its own, also with nothing on it: what is on, the lock, the cleaning.
+TEST_F(RoundWindow, WalksToEachTapAndTellsHowItStands) {
+  const auto keg = s_.cellar(day(1)).keg_by_tag("K01")->record.keg;
+  const auto one = s_.line("Line 1", "1", 7);
+  const auto two = s_.line("Line 2", "2");
+  s_.log(day(0, 4), cellar::Tapped{keg, one});
+  s_.log(day(0, 5), cellar::LineLocked{two, cellar::LineAgent::caustic, "Lye", ""});
+  cellar_.show(s_.cellar(day(1)));
+  cellar_.journal_to_fill() = s_.journal.as_of({});
+  open();
+  for (int i = 0; i < 3; ++i) press(Qt::Key_PageDown);
+  ASSERT_EQ(round_->station_name(), "Tap 1");
+  const auto about = [&] {
+    return round_->findChild<QLabel*>("round_about")->text().toStdString();
+  };
+  EXPECT_THAT(about(), ::testing::HasSubstr("Red Rye, K01"));
+  EXPECT_THAT(about(), ::testing::HasSubstr("not cleaned yet"));
+  EXPECT_THAT(about(), ::testing::HasSubstr("cleaning was due"));
+  EXPECT_THAT(about(), ::testing::HasSubstr("no glass timed yet"));
+  type("9");
+  press(Qt::Key_Return);
+  EXPECT_TRUE(holds_alternative<cellar::TimedPour>(cellar_.logged().at(0).drafts.at(0).payload));
+  ASSERT_EQ(round_->station_name(), "Tap 2");
+  EXPECT_THAT(about(), ::testing::HasSubstr("DO NOT SERVE: Lye"));
+  EXPECT_THAT(about(), ::testing::HasSubstr("nothing on it"));
+  EXPECT_EQ(value(0), nullptr) << "nothing to be read";
+  type("drips");  // the remark has the keyboard
+  press(Qt::Key_Return);
+  ASSERT_EQ(cellar_.logged().size(), 2U);
+  EXPECT_EQ(get<cellar::Noted>(cellar_.logged()[1].drafts.at(0).payload).line, two);
+  EXPECT_EQ(cellar_.logged()[1].drafts[0].note, "drips");
+  EXPECT_TRUE(round_->at_end());
+}
+
+// From paper: one time for the round, and what was written in its last column.
+TEST_F(RoundWindow, TakesTheTimeOfThePaperAndItsRemarks) {
+  auto* when = round_->findChild<ui::WhenEdit*>("round_when");
+  ASSERT_NE(when, nullptr);
+  when->set_text("1 h ago");
+  type("38");
+  press(Qt::Key_Return);
+  ASSERT_EQ(round_->station_name(), "K01");
+  for (int i = 0; value(i) != nullptr; ++i) press(Qt::Key_Tab);
+  type("lid wet");
+  press(Qt::Key_Return);
+  ASSERT_EQ(cellar_.logged().size(), 2U);
+  EXPECT_EQ(cellar_.logged()[0].drafts.at(0).happened_at, day(1) - std::chrono::hours(1));
+  ASSERT_EQ(cellar_.logged()[1].drafts.size(), 1U);
+  EXPECT_EQ(cellar_.logged()[1].drafts[0].note, "lid wet");
+  EXPECT_EQ(cellar_.logged()[1].drafts[0].happened_at, day(1) - std::chrono::hours(1));
+  when->set_text("tomorrow");
+  type("12");
+  press(Qt::Key_Return);
+  EXPECT_EQ(round_->station_name(), "K02") << "a time that cannot be is put right first";
+  EXPECT_EQ(cellar_.logged().size(), 2U);
 }
 
 TEST_F(RoundWindow, GoesOnWhereItWasLeft) {
