@@ -22,6 +22,7 @@
 #include "ui/dialogs/forms/task_forms.h"
 #include "ui/dialogs/papers.h"
 #include "ui/dialogs/round.h"
+#include "ui/dialogs/scan_note.h"
 #include "ui/dialogs/scan_offer.h"
 #include "ui/dialogs/sheet_preview.h"
 #include "ui/notice_strip.h"
@@ -318,7 +319,10 @@ void MainWindow::show_entries_of(cellar::SubjectRef subject) {
   log_->show_entries_of(subject);
 }
 
-void MainWindow::show_scanned(const QString& tag) {
+// In a form nothing is opened: what was begun there comes first.
+void MainWindow::show_scanned(const QString& tag, QWidget* in) {
+  if (auto* round = qobject_cast<RoundDialog*>(in)) return round->show_scanned(tag);
+  if (in != this && in != offer_) return tell_scanned(tag, *in);
   const auto status = context_.cellar.status();
   const cellar::KegStatus* keg = status->keg_by_tag(s(tag));
   if (!keg) {
@@ -326,10 +330,7 @@ void MainWindow::show_scanned(const QString& tag) {
     return;
   }
   show_keg(keg->record.keg);
-  if (!offer_) {
-    offer_ = new ScanOffer(context_, this);
-    scanner_->watch_also(offer_);
-  }
+  if (!offer_) offer_ = new ScanOffer(context_, this);
   offer_->show_keg(keg->record.keg);
   offer_->open();
 }

@@ -79,7 +79,7 @@ class MainWindow : public QMainWindow, public Navigator {
   void fill_recent(const RecentFiles&);
   void refresh();
   void undo(bool again);
-  void show_scanned(const QString& tag);
+  void show_scanned(const QString& tag, QWidget* in);
   [[nodiscard]] QWidget* page_widget(PageId page);
 
   Context context_;

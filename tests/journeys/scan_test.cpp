@@ -16,7 +16,10 @@
 #include "tests/journeys/demo_journey.h"
 #include "ui/commands/scan_catcher.h"
 #include "ui/dialogs/forms/entry_form.h"
+#include "ui/dialogs/round.h"
 #include "ui/dialogs/scan_offer.h"
+#include "ui/dialogs/stock_take.h"
+#include "ui/widgets/banner.h"
 
 namespace ullage {
 namespace {
@@ -118,6 +121,68 @@ TEST_F(Scan, EnterOpensTheLikelyTaskOfThatKeg) {
   QTest::qWait(900);
   EXPECT_EQ(opened, expected.kind);
   EXPECT_EQ(about, cellar::subject(keg->record.keg));
+}
+
+// In a form: nothing goes into the field, nothing is opened, and the form says so.
+TEST_F(Scan, InAFormIsSwallowedAndToldOf) {
+  QString typed;
+  QString told;
+  bool offered_meanwhile = true;
+  QTimer::singleShot(400, window_.get(), [&] {
+    auto* form = qobject_cast<ui::EntryForm*>(QApplication::activeModalWidget());
+    if (form == nullptr) return;
+    auto* remark = form->findChild<QWidget*>(QStringLiteral("note"))->findChild<QLineEdit*>();
+    remark->setFocus();
+    QTest::keyClicks(remark, QStringLiteral("wet lid"));
+    key_in(QString::fromStdString(report::keg_code("K04")), Qt::Key_Return, *form);
+    typed = remark->text();
+    if (auto* note = form->findChild<ui::Banner*>(QStringLiteral("scan_note"))) {
+      told = note->headline();
+      EXPECT_TRUE(note->isVisible());
+      EXPECT_TRUE(form->rect().contains(note->geometry()));
+    }
+    EXPECT_TRUE(form->isVisible()) << "the scanner's Enter does not log it";
+    offered_meanwhile = offer() != nullptr;
+    form->reject();
+  });
+  window_->open_task({"noted", {}, {}, {}});
+  EXPECT_EQ(typed, QStringLiteral("wet lid"));
+  EXPECT_TRUE(told.startsWith(QStringLiteral("K04"))) << told.toStdString();
+  EXPECT_FALSE(offered_meanwhile);
+}
+
+TEST_F(Scan, InTheStockTakeIsSwallowedToo) {
+  ui::StockTake stock(context(), {keg("K01").record.keg}, window_.get());
+  stock.open();
+  QLineEdit* first = nullptr;
+  for (QLineEdit* each : stock.findChildren<QLineEdit*>()) {
+    if (first == nullptr && each->isVisible() && each->isEnabled()) first = each;
+  }
+  ASSERT_NE(first, nullptr);
+  first->setFocus();
+  const QString before = first->text();
+  key_in(QString::fromStdString(report::keg_code("K04")), Qt::Key_Return, stock);
+  EXPECT_EQ(first->text(), before);
+  EXPECT_TRUE(stock.isVisible());
+  EXPECT_NE(stock.findChild<ui::Banner*>(QStringLiteral("scan_note")), nullptr);
+}
+
+// On the round a scan walks to that keg's station, unless something is typed here.
+TEST_F(Scan, OnTheRoundGoesToThatKeg) {
+  ui::RoundDialog round(context(), window_.get());
+  round.open();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return round.isAncestorOf(QApplication::focusWidget()); }));
+  const std::size_t before = cellar_->journal().entries().size();
+  key_in(QString::fromStdString(report::keg_code("K03")), Qt::Key_Return, round);
+  EXPECT_EQ(round.station_name(), QStringLiteral("K03"));
+  auto* first = round.findChild<QWidget*>(QStringLiteral("round_value_0"))->findChild<QLineEdit*>();
+  EXPECT_EQ(first->text(), QString());
+  QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("12"));
+  key_in(QString::fromStdString(report::keg_code("P01")), Qt::Key_Return, round);
+  EXPECT_EQ(round.station_name(), QStringLiteral("K03")) << "what is typed is not lost";
+  EXPECT_EQ(first->text(), QStringLiteral("12"));
+  EXPECT_TRUE(round.findChild<ui::Banner*>(QStringLiteral("refusal"))->isVisible());
+  EXPECT_EQ(cellar_->journal().entries().size(), before);
 }
 
 TEST_F(Scan, OfAKegThatIsNotHereSaysSo) {

@@ -2,6 +2,7 @@
 #include "ui/commands/scan_catcher.h"
 
 #include <QApplication>
+#include <QDialog>
 
 #include "core/report/keg_code.h"
 #include "ui/context.h"
@@ -10,6 +11,14 @@ namespace ullage::ui {
 namespace {
 
 constexpr int longest_code = 120;  // every byte of the longest tag as %XX
+
+bool stands_before(const QWidget& top, const QWidget& window) {
+  if (qobject_cast<const QDialog*>(&top) == nullptr) return false;
+  for (const QWidget* each = top.parentWidget(); each != nullptr; each = each->parentWidget()) {
+    if (each == &window) return true;
+  }
+  return false;
+}
 
 }  // namespace
 
@@ -29,12 +38,14 @@ bool ScanCatcher::is_ours(QObject* watched) const {
   const auto* widget = qobject_cast<QWidget*>(watched);
   if (!widget) return false;
   const QWidget* top = widget->window();
-  if (top != &window_ && (!also_ || top != also_)) return false;
+  if (top != &window_ && !stands_before(*top, window_)) return false;
   const QWidget* focus = top->focusWidget();
   return widget == focus || (!focus && widget == top);
 }
 
 bool ScanCatcher::eventFilter(QObject* watched, QEvent* event) {
+  // Who turns to the mouse has done typing.
+  if (event->type() == QEvent::MouseButtonPress && !typed_.isEmpty()) give_back();
   if (giving_back_ || event->type() != QEvent::KeyPress || !is_ours(watched)) return false;
   return take(*static_cast<QWidget*>(watched), *static_cast<QKeyEvent*>(event));
 }
@@ -85,7 +96,7 @@ bool ScanCatcher::finish() {
   pause_.stop();
   typed_.clear();
   held_.clear();
-  emit scanned(q(*tag));
+  if (target_) emit scanned(q(*tag), target_->window());
   return true;
 }
 

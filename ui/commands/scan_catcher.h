@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // A scanner is a keyboard that types a tag's code and Enter, quicker than a
-// person. This catches such a burst wherever the window's focus is, so that the
-// code ends up in no field. Keys that could be the start of a code are held back
-// for a moment; when something else follows, or nothing, they are handed on as
-// they came.
+// person. This catches such a burst wherever the focus is, in the window or in a
+// dialog of it, so that the code ends up in no field. Keys that could be the start of a code are
+// held back for a moment; when something else follows, or nothing, they are handed on as they came.
 #pragma once
 
 #include <QElapsedTimer>
@@ -25,12 +24,12 @@ class ScanCatcher final : public QObject {
   // The longest pause between two keys of one scan.
   static constexpr int longest_pause_ms = 60;
 
-  // Watches the keys of `window`, and of dialogs that `also_in` names.
+  // Watches the keys of `window` and of every dialog that stands before it.
   explicit ScanCatcher(QWidget& window);
-  void watch_also(QWidget* dialog) { also_ = dialog; }
 
  signals:
-  void scanned(const QString& keg_tag);
+  // `in` is the window or dialog that had the keyboard.
+  void scanned(const QString& keg_tag, QWidget* in);
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
@@ -43,7 +42,6 @@ class ScanCatcher final : public QObject {
   void give_back();
 
   QWidget& window_;
-  QPointer<QWidget> also_;
   QPointer<QWidget> target_;
   QString typed_;
   std::vector<std::unique_ptr<QKeyEvent>> held_;
