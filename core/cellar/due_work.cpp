@@ -53,8 +53,7 @@ class WorkReader {
   template <class Other>
   void on(const Other&) {}
   void on(const LineCleaned& c) {
-    const bool cleaner = c.agent != LineAgent::water;
-    done_if(WorkKind::caustic, cleaner && c.agent != LineAgent::acid);
+    done_if(WorkKind::caustic, counts_as_caustic(c.agent));
     done_if(WorkKind::acid, c.agent == LineAgent::acid);
     done_if(WorkKind::strip_down, c.faucet);
     done_if(WorkKind::coupler_clean, c.coupler);

@@ -74,6 +74,12 @@ void tell_next_by_line(KegStatus&, const LineStatus&, Date today);  // keg_words
 [[nodiscard]] std::optional<Date> follows_caustic_to(const DueWork& row,
                                                      const std::vector<DueWork>& all);
 
+// Whether a line cleaned with it counts as cleaned by caustic: acid takes off stone,
+// water nothing.
+[[nodiscard]] constexpr bool counts_as_caustic(LineAgent agent) {
+  return agent != LineAgent::water && agent != LineAgent::acid;
+}
+
 // How a row stands on another day.
 [[nodiscard]] DueState state_on(Date due, Date day);
 

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <fmt/format.h>
 
+#include <map>
+
 #include "core/cellar/beer_traces.h"
 #include "core/cellar/due_work.h"
 #include "core/report/entry_words.h"
+#include "core/report/line_rules.h"
 #include "core/report/log_rows.h"
 #include "core/report/period_logs.h"
 
@@ -41,6 +44,13 @@ CleaningSides sides_of(const Journal& journal, LineId line, const Entry& cleanin
     }
   }
   return sides;
+}
+
+// What the rules count, ticked off as done or told in full (due_work.h).
+bool cleans_line(const Payload& payload) {
+  if (const auto* c = get_if<LineCleaned>(&payload)) return counts_as_caustic(c->agent);
+  const auto* w = get_if<WorkDone>(&payload);
+  return w != nullptr && w->line && w->work == WorkKind::caustic && w->complete;
 }
 
 std::string check_words(FlushCheck check, std::optional<bool> passed) {
@@ -83,7 +93,7 @@ class CleaningRows {
         from_.print(c.beer_lost),
         e.header.by,
         release_words(sides),
-        row.struck ? std::string() : due_words(e, c, record),
+        row.struck ? std::string() : due_words(e, c),
         e.header.note};
     row.data = data_of(e, c, record, sides, beers, row.struck);
     row.marked = !row.struck && !passed(c, sides);
@@ -108,8 +118,14 @@ class CleaningRows {
     row.cells[8] = by;
     row.cells[9] =
         w.countersigned_by.empty() ? std::string() : "countersigned " + w.countersigned_by;
-    row.cells[10] = w.next_due ? iso_day(*w.next_due) : std::string();
+    const std::optional<Date> next = row.struck ? std::nullopt : due(e, w);
+    const std::string rule = next && !w.next_due ? rule_words(e, *w.line) : std::string();
+    row.cells[10] = next ? stacked({iso_day(*next), rule}) : std::string();
     row.cells[11] = e.header.note;
+    if (cleans_line(e.payload)) {
+      row.cells[5] = "not told";
+      row.marked = !row.struck;
+    }
     row.data.assign(keys().size(), Datum());
     const auto set = [&](std::string_view key, Datum value) {
       const std::vector<std::string> all = keys();
@@ -125,7 +141,8 @@ class CleaningRows {
     set("soak_min", datum(w.contact, [](units::Duration d) { return units::in_minutes(d); }));
     set("by", datum(by));
     set("countersigned_by", datum(w.countersigned_by));
-    set("next_due", w.next_due ? datum(iso_day(*w.next_due)) : Datum());
+    set("next_due", next ? datum(iso_day(*next)) : Datum());
+    set("rule", datum(rule));
     set("remarks", datum(e.header.note));
     return row;
   }
@@ -197,33 +214,29 @@ class CleaningRows {
          r.checked_by.empty() ? std::string() : "by " + r.checked_by,
          r.countersigned_by.empty() ? std::string() : "countersigned " + r.countersigned_by});
   }
-  // The line's own interval as it was then, else the cellar's rule of now.
-  std::optional<AppliedRule> rule_of(const LineRecord* record) const {
-    if (!record) return std::nullopt;
-    if (!record->clean_every_days) return line_cleaning_rule(record->line, from_.names);
-    AppliedRule own;
-    own.interval_days = record->clean_every_days;
-    own.reason = record->clean_reason;
-    own.source = record->clean_source;
-    return own;
+  std::optional<AppliedRule> rule_then(const Entry& e, LineId line) const {
+    const auto at =
+        rules_.try_emplace(line, from_.journal, from_.names, *from_.speaker.calendar, line);
+    return at.first->second.on(from_.day(e));
   }
-  std::optional<Date> due(const Entry& e, const LineCleaned& c, const LineRecord* record) const {
-    const auto rule = rule_of(record);
-    // Acid takes off stone: it is not what the rule asks for (due_work.h).
-    const bool counts = c.agent != LineAgent::water && c.agent != LineAgent::acid;
-    if (!rule || !counts) return std::nullopt;
+  std::optional<Date> by_rule(const Entry& e, LineId line) const {
+    const auto rule = rule_then(e, line);
+    if (!rule || !cleans_line(e.payload)) return std::nullopt;
     return from_.day(e) + std::chrono::days(*rule->interval_days);
   }
-  std::string rule_words(const LineRecord* record) const {
-    const auto rule = rule_of(record);
+  std::optional<Date> due(const Entry& e, const WorkDone& w) const {
+    return w.next_due ? w.next_due : by_rule(e, *w.line);
+  }
+  std::string rule_words(const Entry& e, LineId line) const {
+    const auto rule = rule_then(e, line);
     if (!rule) return {};
     return listed({fmt::format("every {} days", *rule->interval_days), rule->reason, rule->source});
   }
-  std::string due_words(const Entry& e, const LineCleaned& c, const LineRecord* record) const {
+  std::string due_words(const Entry& e, const LineCleaned& c) const {
     if (c.agent == LineAgent::water) return "water alone: not a cleaning";
     if (c.agent == LineAgent::acid) return "acid: the rule’s day stands";
-    const auto day = due(e, c, record);
-    return day ? stacked({iso_day(*day), rule_words(record)}) : std::string("no rule");
+    const auto day = by_rule(e, c.line);
+    return day ? stacked({iso_day(*day), rule_words(e, c.line)}) : std::string("no rule");
   }
   std::vector<Datum> data_of(const Entry& e, const LineCleaned& c, const LineRecord* record,
                              const CleaningSides& sides, const BeersAround& beers,
@@ -235,7 +248,7 @@ class CleaningRows {
     const auto when = [&](const std::optional<Instant>& t) {
       return t ? datum(stamp_of(*t, speaker)) : Datum();
     };
-    const auto next = struck ? std::nullopt : due(e, c, record);
+    const auto next = struck ? std::nullopt : by_rule(e, c.line);
     return {datum(record ? record->name : name_of(subject(c.line), from_.names)),
             datum(record ? record->tap : std::string()),
             batch(beers.before),
@@ -258,39 +271,42 @@ class CleaningRows {
             datum(sides.release ? sides.release->checked_by : std::string()),
             datum(sides.release ? sides.release->countersigned_by : std::string()),
             next ? datum(iso_day(*next)) : Datum(),
-            datum(rule_words(record)),
+            datum(rule_words(e, c.line)),
             datum(e.header.note)};
   }
 
   const LogSource& from_;
+  mutable std::map<LineId, LineRules> rules_;
 };
 
-// The cleanings in force that count: with a cleaner, not water alone.
+// In order, as the line's story is.
 std::vector<Date> cleaning_days(const LogSource& from, LineId line) {
   std::vector<Date> days;
   for (const Entry* e : from.journal.story(subject(line))) {
-    const auto* cleaned = get_if<LineCleaned>(&e->payload);
-    if (cleaned && cleaned->agent != LineAgent::water) days.push_back(from.day(*e));
+    if (cleans_line(e->payload)) days.push_back(from.day(*e));
   }
   return days;
 }
 
-// The longest stretch of days that reaches into the period without a cleaning,
-// counted from the cleaning before it up to the next one, or to today.
-std::int64_t longest_gap(const std::vector<Date>& days, const Period& period, Date today) {
-  std::int64_t longest = 0;
-  std::optional<Date> before;
-  const auto take = [&](Date from, Date to) {
-    if (to >= period.first && from <= period.last) {
-      longest = std::max<std::int64_t>(longest, (to - from).count());
-    }
-  };
-  for (const Date day : days) {
-    if (before) take(*before, day);
-    before = day;
+std::string line_summed_up(const LogSource& from, const Period& period, const LineStatus& line,
+                           const std::vector<Date>& days, std::int64_t within) {
+  const LineId id = line.record.line;
+  const Date today = from.speaker.calendar->date_of(from.speaker.now);
+  const LineRules rules(from.journal, from.names, *from.speaker.calendar, id);
+  const auto records = from.journal.records(subject(id));
+  const auto registered =
+      records.empty() ? std::nullopt : std::optional(from.day(*records.front()));
+  const LongestWithout longest = longest_without(days, registered, rules, period, today);
+  std::string words =
+      fmt::format("{}: {} cleaning{}", line.record.name, within, within == 1 ? "" : "s");
+  if (longest.days > 0) {
+    words +=
+        fmt::format(", longest without one {} day{}{}", longest.days, longest.days == 1 ? "" : "s",
+                    longest.never_before ? " from its registration" : "");
   }
-  if (before) take(*before, std::min(today, period.last));
-  return longest;
+  const std::string rule = rules.intervals_within({period.first, std::min(period.last, today)});
+  words += rule.empty() ? ", no rule" : ", rule " + rule;
+  return longest.late ? words + ": LATE" : words;
 }
 
 SheetBox lines_summed_up(const LogSource& from, const Period& period) {
@@ -300,18 +316,7 @@ SheetBox lines_summed_up(const LogSource& from, const Period& period) {
     const auto within =
         std::count_if(days.begin(), days.end(), [&](Date day) { return period.holds(day); });
     if (!line.record.in_use && within == 0) continue;
-    std::string words =
-        fmt::format("{}: {} cleaning{}", line.record.name, within, within == 1 ? "" : "s");
-    const std::int64_t gap =
-        longest_gap(days, period, from.speaker.calendar->date_of(from.speaker.now));
-    if (gap > 0) words += fmt::format(", longest without one {} day{}", gap, gap == 1 ? "" : "s");
-    if (const auto rule = line_cleaning_rule(line.record.line, from.names)) {
-      words += fmt::format(", rule {} days", *rule->interval_days);
-      if (gap > *rule->interval_days) words += ": LATE";
-    } else {
-      words += ", no rule";
-    }
-    box.lines.push_back(std::move(words));
+    box.lines.push_back(line_summed_up(from, period, line, days, within));
   }
   if (box.lines.empty()) box.lines.emplace_back("no lines registered");
   return box;

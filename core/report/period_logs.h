@@ -17,11 +17,13 @@ namespace ullage::report {
 // method, soak, water temperature, flush check, parts, beer lost, who cleaned,
 // who released and countersigned, next due and by which rule, remarks; and other
 // work done on a line (taken apart, seals renewed), told as what it was. A box
-// counts the cleanings of every line and the longest time without one.
+// counts the cleanings of every line and the longest time without one, late or not by the rule
+// of then (line_rules.h).
 [[nodiscard]] TableSheet line_cleaning_log(const cellar::Journal&, const cellar::CellarStatus& now,
                                            const Period&, const Speaker&, const std::string& by);
 
-// Temperatures as read, with the thermometer and what the place was set to then.
+// Temperatures as read, with the thermometer and what the place was set to then; those too far
+// from it are marked, and a box says how far that is and whose figure.
 [[nodiscard]] TableSheet temperature_log(const cellar::Journal&, const cellar::CellarStatus& now,
                                          const Period&, const Speaker&, const std::string& by);
 
