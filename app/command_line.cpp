@@ -38,6 +38,13 @@ const std::map<std::string, LogBook> books = {{"cleaning", LogBook::line_cleanin
                                               {"due", LogBook::due},
                                               {"all", LogBook::all}};
 
+const std::map<std::string, report::Warning> warning_kinds = {
+    {"do-not-serve", report::Warning::do_not_serve},
+    {"vent-first", report::Warning::vent_first},
+    {"out-of-service", report::Warning::out_of_service},
+    {"recalled", report::Warning::recalled},
+    {"gas", report::Warning::gas}};
+
 // CLI11 fills these while it parses.
 struct Arguments {
   std::filesystem::path window_cellar;
@@ -51,6 +58,7 @@ struct Arguments {
   TellDue due;
   PrintTags tags;
   bool no_backs = false;
+  std::string warning_kind;
   WriteLog log;
   std::string book;
   bool csv = false, json = false;
@@ -128,7 +136,17 @@ CLI::App* describe_tags(CLI::App& app, Arguments& a) {
   describe_pdf_or_json(*command, a.tags.pdf, a);
   command->add_option("--keg", a.tags.kegs, "Of this keg alone; may be given several times")
       ->allow_extra_args(false);
-  command->add_flag("--warnings", a.tags.warnings, "The warnings there is reason for");
+  auto* warnings =
+      command->add_flag("--warnings", a.tags.warnings, "The warnings there is reason for");
+  command
+      ->add_option("--kind", a.warning_kind,
+                   "Warnings of this kind alone: do-not-serve, vent-first, out-of-service, "
+                   "recalled or gas; with --keg or --line, reason or not")
+      ->check(CLI::IsMember(warning_kinds, CLI::ignore_case))
+      ->needs(warnings);
+  command->add_option("--line", a.tags.lines, "Warnings about this line alone, by name or tap")
+      ->allow_extra_args(false)
+      ->needs(warnings);
   command->add_flag("--single", a.tags.single, "One to an A6 page");
   command->add_flag("--no-backs", a.no_backs, "Fronts alone");
   describe_paper(*command, a);
@@ -255,6 +273,7 @@ std::expected<Command, SaidInstead> read_command_line(std::vector<std::string> a
   if (tags->parsed()) {
     take_paper(a.tags, a);
     a.tags.backs = !a.no_backs;
+    if (!a.warning_kind.empty()) a.tags.kind = warning_kinds.at(lower(a.warning_kind));
     return a.tags;
   }
   if (log->parsed()) return log_of(a);

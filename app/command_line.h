@@ -14,6 +14,7 @@
 
 #include "core/report/due_sheet.h"
 #include "core/report/log_book.h"
+#include "core/report/tags.h"
 #include "core/units/display_units.h"
 #include "ui/print/paper.h"
 
@@ -47,6 +48,10 @@ struct PrintTags {
   std::filesystem::path cellar, pdf;  // no PDF: JSON is told instead
   std::vector<std::string> kegs;      // tags; all at hand when empty
   bool warnings = false;              // in place of keg tags
+  // Warnings of this kind alone, and about these kegs and lines (by name or tap) alone:
+  // with a kind, whether or not there is reason for them.
+  std::optional<report::Warning> kind;
+  std::vector<std::string> lines;
   bool single = false;
   bool backs = true;
   ui::Paper paper = ui::Paper::a4;

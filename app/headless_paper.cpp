@@ -89,19 +89,77 @@ std::optional<report::TableSheet> sheet_of(const WriteLog& asked, const CellarSe
   return report::book_sheet(book, session.journal(), status, speaker, asked.by);
 }
 
-std::optional<std::vector<report::KegTag>> tags_asked_for(const PrintTags& asked,
-                                                          const CellarSession& session,
-                                                          const cellar::CellarStatus& status,
-                                                          const report::Speaker& speaker,
-                                                          Terminal terminal) {
-  if (asked.kegs.empty()) return report::keg_tags(session.journal(), status, speaker);
-  std::vector<report::KegTag> tags;
+std::optional<cellar::SubjectRef> line_called(const std::string& name,
+                                              const cellar::CellarStatus& status) {
+  for (const cellar::LineStatus& line : status.lines) {
+    if (line.record.name == name || line.record.tap == name) {
+      return cellar::subject(line.record.line);
+    }
+  }
+  return std::nullopt;
+}
+
+// The things that the tags are to be about; nothing after telling which there is not.
+std::optional<std::vector<cellar::SubjectRef>> things_named(const PrintTags& asked,
+                                                            const cellar::CellarStatus& status,
+                                                            Terminal terminal) {
+  std::vector<cellar::SubjectRef> things;
   for (const std::string& number : asked.kegs) {
     const cellar::KegStatus* keg = status.keg_by_tag(number);
     if (!keg) {
       terminal.err << "No keg is called " << number << ".\n";
       return std::nullopt;
     }
+    things.push_back(cellar::subject(keg->record.keg));
+  }
+  for (const std::string& name : asked.lines) {
+    const auto line = line_called(name, status);
+    if (!line) {
+      terminal.err << "No line is called " << name << ".\n";
+      return std::nullopt;
+    }
+    things.push_back(*line);
+  }
+  return things;
+}
+
+std::optional<std::vector<report::WarningTag>> warnings_asked_for(
+    const PrintTags& asked, const CellarSession& session, const cellar::CellarStatus& status,
+    const report::Speaker& speaker, Terminal terminal) {
+  const auto things = things_named(asked, status, terminal);
+  if (!things) return std::nullopt;
+  if (asked.kind && !things->empty()) {
+    std::vector<report::WarningTag> tags;
+    for (const cellar::SubjectRef thing : *things) {
+      auto tag = report::warning_tag(*asked.kind, thing, session.journal(), status, speaker);
+      if (!tag) {
+        terminal.err << report::name_of(thing, status) << " has no warning of that kind.\n";
+        return std::nullopt;
+      }
+      tags.push_back(std::move(*tag));
+    }
+    return tags;
+  }
+  auto tags = report::warning_tags(session.journal(), status, speaker);
+  std::erase_if(tags, [&](const report::WarningTag& tag) {
+    const bool named =
+        things->empty() || std::find(things->begin(), things->end(), tag.about) != things->end();
+    return !named || (asked.kind && tag.warning != *asked.kind);
+  });
+  return tags;
+}
+
+std::optional<std::vector<report::KegTag>> tags_asked_for(const PrintTags& asked,
+                                                          const CellarSession& session,
+                                                          const cellar::CellarStatus& status,
+                                                          const report::Speaker& speaker,
+                                                          Terminal terminal) {
+  if (asked.kegs.empty()) return report::keg_tags(session.journal(), status, speaker);
+  const auto things = things_named(asked, status, terminal);
+  if (!things) return std::nullopt;
+  std::vector<report::KegTag> tags;
+  for (const cellar::SubjectRef thing : *things) {
+    const cellar::KegStatus* keg = status.find(cellar::KegId{thing.uuid});
     tags.push_back(report::keg_tag(*keg, session.journal(), status, speaker));
   }
   return tags;
@@ -157,10 +215,11 @@ int print_tags(const PrintTags& asked, CellarSession::Tools tools, Terminal term
   std::optional<ui::TagPages> pages;
   std::size_t count = 0;
   if (asked.warnings) {
-    auto tags = report::warning_tags((*session)->journal(), *status, speaker);
-    if (asked.pdf.empty()) return tell(report::json_of(tags), terminal);
-    count = tags.size();
-    pages.emplace(std::move(tags), form, paper_font());
+    auto tags = warnings_asked_for(asked, **session, *status, speaker, terminal);
+    if (!tags) return exit_refused;
+    if (asked.pdf.empty()) return tell(report::json_of(*tags), terminal);
+    count = tags->size();
+    pages.emplace(std::move(*tags), form, paper_font());
   } else {
     auto tags = tags_asked_for(asked, **session, *status, speaker, terminal);
     if (!tags) return exit_refused;

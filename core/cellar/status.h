@@ -130,6 +130,7 @@ struct GasOnKeg {
   std::optional<RegulatorId> regulator;
   MoleFraction co2 = units::mole_fraction(1);
   std::optional<GaugePressure> should_be;  // equilibrium for the middle of the range
+  std::optional<GaugePressure> unvented;   // put in and not let out since, gas on or off
 };
 
 struct LineLock {

@@ -41,6 +41,7 @@ enum class Warning { do_not_serve, vent_first, out_of_service, recalled, gas };
 
 struct WarningTag {
   Warning warning = Warning::out_of_service;
+  cellar::SubjectRef about;
   std::string title;     // "DO NOT SERVE"
   std::string subtitle;  // "Line being cleaned"
   std::string subject;   // "Line 2, tap 2", "K07"
@@ -56,8 +57,17 @@ struct WarningTag {
                                       const Speaker&);
 [[nodiscard]] WarningTag gas_tag(const cellar::BottleStatus&, const Speaker&);
 
+// The warning of a kind for one thing, whether or not there is reason for it; what is not
+// known is left to be written in. Nothing where such a thing has no such warning: a line is
+// not vented.
+[[nodiscard]] std::optional<WarningTag> warning_tag(Warning, cellar::SubjectRef,
+                                                    const cellar::Journal&,
+                                                    const cellar::CellarStatus&, const Speaker&);
+
 // Every warning that the cellar gives reason for now: lines not to be served from, kegs held
-// back or failing their hold test, kegs of a recalled batch, each bottle in use.
+// back or failing their hold test, kegs of a recalled batch, each bottle in use. Under pressure
+// are the kegs that somebody will open next, empty or out of service, whose pressure nobody has
+// let out; that a full keg holds pressure is nothing out of the way.
 [[nodiscard]] std::vector<WarningTag> warning_tags(const cellar::Journal&,
                                                    const cellar::CellarStatus&, const Speaker&);
 

@@ -21,6 +21,7 @@ std::string holds(const KegStatus& keg) {
 WarningTag keg_warning(Warning warning, const KegStatus& keg) {
   WarningTag tag;
   tag.warning = warning;
+  tag.about = subject(keg.record.keg);
   tag.subject = keg.record.tag;
   return tag;
 }
@@ -40,6 +41,7 @@ std::string agent_in(const LineLock& lock) {
 WarningTag do_not_serve_tag(const LineStatus& line, const Speaker& speaker) {
   WarningTag tag;
   tag.warning = Warning::do_not_serve;
+  tag.about = subject(line.record.line);
   tag.title = "DO NOT SERVE";
   const std::string word = speaker.words == RegionalWords::us ? "faucet " : "tap ";
   tag.subject =
@@ -123,6 +125,7 @@ WarningTag recalled_tag(const KegStatus& keg, const std::string& reason, const S
 WarningTag gas_tag(const BottleStatus& bottle, const Speaker& speaker) {
   WarningTag tag;
   tag.warning = Warning::gas;
+  tag.about = subject(bottle.record.bottle);
   tag.title = "GAS";
   tag.subtitle = say_gas(bottle.record.co2, speaker);
   tag.subject = bottle.record.name;
@@ -138,6 +141,44 @@ WarningTag gas_tag(const BottleStatus& bottle, const Speaker& speaker) {
       "Keep upright and chained. Gas can suffocate without warning: air the room, heed the alarm, "
       "never go in to rescue alone.";
   return tag;
+}
+
+namespace {
+
+// Somebody will open it next, and nobody has let its pressure out.
+bool to_be_vented(const KegStatus& keg) {
+  return keg.gas.unvented && !keg.lent_to && (!keg.contents || keg.out_of_service());
+}
+
+std::optional<WarningTag> keg_warning_tag(Warning kind, const KegStatus& keg,
+                                          const Journal& journal, const Speaker& speaker) {
+  if (kind == Warning::vent_first) return vent_first_tag(keg, speaker);
+  if (kind == Warning::out_of_service) return out_of_service_tag(keg, speaker);
+  if (kind != Warning::recalled) return std::nullopt;
+  std::string reason;
+  for (const RecalledBatch& recall : recalled_batches(journal)) {
+    if (keg.contents && keg.contents->batch == recall.batch) reason = recall.reason;
+  }
+  return recalled_tag(keg, reason, speaker);
+}
+
+}  // namespace
+
+std::optional<WarningTag> warning_tag(Warning kind, SubjectRef about, const Journal& journal,
+                                      const CellarStatus& status, const Speaker& speaker) {
+  if (about.kind == SubjectKind::keg) {
+    const KegStatus* keg = status.find(KegId{about.uuid});
+    return keg ? keg_warning_tag(kind, *keg, journal, speaker) : std::nullopt;
+  }
+  if (about.kind == SubjectKind::line && kind == Warning::do_not_serve) {
+    const LineStatus* line = status.find(LineId{about.uuid});
+    return line ? std::optional(do_not_serve_tag(*line, speaker)) : std::nullopt;
+  }
+  if (about.kind == SubjectKind::bottle && kind == Warning::gas) {
+    const BottleStatus* bottle = status.find(BottleId{about.uuid});
+    return bottle ? std::optional(gas_tag(*bottle, speaker)) : std::nullopt;
+  }
+  return std::nullopt;
 }
 
 std::vector<WarningTag> warning_tags(const Journal& journal, const CellarStatus& status,
@@ -157,6 +198,9 @@ std::vector<WarningTag> warning_tags(const Journal& journal, const CellarStatus&
   for (const KegStatus& keg : status.kegs) {
     if (!keg.record.in_use || recalled.contains(keg.record.keg)) continue;
     if (keg.out_of_service()) tags.push_back(out_of_service_tag(keg, speaker));
+  }
+  for (const KegStatus& keg : status.kegs) {
+    if (keg.record.in_use && to_be_vented(keg)) tags.push_back(vent_first_tag(keg, speaker));
   }
   for (const BottleStatus& bottle : status.bottles) {
     if (bottle.record.in_use) tags.push_back(gas_tag(bottle, speaker));

@@ -7619,6 +7619,10 @@ F3</translation>
         <translation>Außer Betrieb: %1</translation>
     </message>
     <message>
+        <source>Recalled: %1</source>
+        <translation>Zurückgerufen: %1</translation>
+    </message>
+    <message>
         <source>Gas: %1</source>
         <translation>Gas: %1</translation>
     </message>

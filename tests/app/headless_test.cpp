@@ -246,6 +246,36 @@ TEST_F(Headless, tells_sheet_tags_and_calendar_as_json) {
   ASSERT_EQ(warnings.size(), 1U);
   EXPECT_EQ(warnings[0]["warning"], "DO NOT SERVE");
   EXPECT_EQ(warnings[0]["about"], "Line 2, tap 2");
+  const auto told = [&](PrintTags asked) {
+    out.str("");
+    asked.cellar = path();
+    asked.warnings = true;
+    EXPECT_EQ(print_tags(asked, {clock, other_ids}, terminal), exit_ok) << err.str();
+    std::vector<std::string> all;
+    for (const auto& tag : nlohmann::json::parse(out.str())) {
+      all.push_back(tag["warning"].get<std::string>() + ": " + tag["about"].get<std::string>());
+    }
+    return all;
+  };
+  using Warnings = std::vector<std::string>;
+  EXPECT_EQ(told({.kegs = {"K01"}}), Warnings());
+  EXPECT_EQ(told({.lines = {"2"}}), Warnings{"DO NOT SERVE: Line 2, tap 2"});
+  EXPECT_EQ(told({.kind = report::Warning::vent_first}), Warnings());
+  EXPECT_EQ(told({.kegs = {"k01"}, .kind = report::Warning::vent_first}),
+            Warnings{"UNDER PRESSURE: K01"});
+  EXPECT_EQ(told({.kind = report::Warning::do_not_serve, .lines = {"Line 1"}}),
+            Warnings{"DO NOT SERVE: Line 1, tap 1"});
+  out.str("");
+  EXPECT_EQ(print_tags({.cellar = path(),
+                        .warnings = true,
+                        .kind = report::Warning::vent_first,
+                        .lines = {"Line 1"}},
+                       {clock, other_ids}, terminal),
+            exit_refused);
+  EXPECT_EQ(out.str(), "");
+  EXPECT_EQ(print_tags({.cellar = path(), .warnings = true, .lines = {"Line 9"}},
+                       {clock, other_ids}, terminal),
+            exit_refused);
   for (const auto& absent : {in_folder("absent")}) {
     EXPECT_EQ(print_sheet({.cellar = absent}, {clock, other_ids}, terminal), exit_file_problem);
     EXPECT_EQ(print_tags({.cellar = absent}, {clock, other_ids}, terminal), exit_file_problem);

@@ -215,14 +215,17 @@ TEST_F(PaperPdf, TagsHoldTheirFactsAsText) {
 }
 
 TEST_F(PaperPdf, WarningsHoldTheirWordsAndCautions) {
-  const auto tags = report::warning_tags(journal, now, speaker);
-  ASSERT_GE(tags.size(), 4U);
+  auto tags = report::warning_tags(journal, now, speaker);
+  for (const KegStatus& keg : now.kegs) tags.push_back(report::vent_first_tag(keg, speaker));
+  ASSERT_GE(tags.size(), 8U);
   const ui::TagPages pages(tags, {Paper::letter, TagSheet::four_a_page, true}, QFont());
   EXPECT_EQ(pages.count(), static_cast<int>((tags.size() + 3) / 4));
   const QString text = text_of(pages);
   for (const report::WarningTag& tag : tags) {
     expect_words(text, tag.title + " " + tag.subtitle + " " + tag.subject + " " + tag.caution,
                  tag.title);
+    for (const report::TagFact& fact : tag.facts)
+      expect_words(text, fact.label + " " + fact.value, tag.title);
   }
 }
 

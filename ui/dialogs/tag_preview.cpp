@@ -74,6 +74,12 @@ void TagPreview::add_warnings(std::optional<cellar::LineId> chosen) {
     add_warning(tr("Out of service: %1").arg(q(keg.record.tag)), [this, status, &keg] {
       return std::vector{report::out_of_service_tag(keg, context().speaker())};
     });
+    if (!keg.contents) continue;
+    add_warning(tr("Recalled: %1").arg(q(keg.record.tag)), [this, status, id = keg.record.keg] {
+      return std::vector{*report::warning_tag(report::Warning::recalled, cellar::subject(id),
+                                              context().cellar.journal(), *status,
+                                              context().speaker())};
+    });
   }
   for (const cellar::BottleStatus& bottle : status->bottles) {
     if (!bottle.record.in_use) continue;
