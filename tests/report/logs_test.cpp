@@ -50,6 +50,39 @@ TEST_F(Logs, TemperatureReadsAsAgreed) {
   expect_golden("temperature.txt",
                 text_of(report::temperature_log(journal, now, november, speaker, "MK")));
 }
+// Box and cellar as book.h has them: set to 3 and to 12 °C.
+TEST_F(Logs, AReadingOutOfRangeSaysSoInWordsWithTheLimitOfThen) {
+  const auto read = [this](PlaceId place, double celsius, TemperatureOf of = TemperatureOf::air) {
+    book.s.log(day(14, 8), TemperatureRead{place, units::celsius(celsius), {}, of});
+  };
+  read(book.box, 4.0);
+  read(book.box, 4.1);
+  read(book.cellar_room, 10.9);
+  read(book.box, 7.0, TemperatureOf::glass);
+  PlaceRecord warmer{.place = book.box, .name = "Cold box"};
+  warmer.set_temperature = units::celsius(6);
+  book.s.log(day(15), warmer);
+  warmer.set_temperature.reset();
+  book.s.log(day(17), warmer);
+  book.s.log(day(16, 8), TemperatureRead{book.box, units::celsius(6.5), {}});
+  book.s.log(day(18, 8), TemperatureRead{book.box, units::celsius(6.5), {}});
+  tell_anew();
+  const auto sheet = report::temperature_log(journal, now, november, speaker, "");
+  std::vector<std::string> judged;
+  std::size_t marked = 0;
+  for (const report::TableRow& row : sheet.rows) {
+    judged.push_back(row.cells.at(5));
+    marked += row.marked ? 1U : 0U;
+  }
+  EXPECT_THAT(judged, ElementsAre("within", "within", "within", "OUT: above 4 °C", "" /* struck */,
+                                  "within", "OUT: above 4 °C", "OUT: below 11 °C", "not judged",
+                                  "within", "not judged"));
+  EXPECT_EQ(marked, 3U);
+  EXPECT_THAT(sheet.boxes.front().lines,
+              Contains(AllOf(HasSubstr("Cold box"), HasSubstr("2 out of range"))));
+  EXPECT_THAT(text_of(sheet), HasSubstr("the width that trade guides give a cellar"));
+  EXPECT_EQ(number(sheet, 3, "high_c"), 4);
+}
 TEST_F(Logs, GasReadsAsAgreed) {
   expect_golden("gas.txt", text_of(report::gas_log(journal, now, november, speaker, "MK")));
 }
