@@ -35,6 +35,14 @@ std::optional<GaugePressure> serving_pressure(const Moment& m) {
   return *p;
 }
 
+std::optional<units::PressureDifference> serving_half_width(const Moment& m) {
+  if (!m.status.gas.should_be) return std::nullopt;
+  const auto p = physics::equilibrium_gauge_estimate(
+      units::Estimate<units::Co2Volumes>(middle(*m.keg.range)), m.keg.warmth->place_now(),
+      *m.keg.ambient, {"equilibrium equation"}, m.status.gas.co2);
+  return p ? std::optional(p->error()) : std::nullopt;
+}
+
 // A burst is gas well above what would hold the range: it has to come down in time.
 void plan_drop(Moment& m) {
   const Co2State& co2 = m.status.co2;
@@ -93,6 +101,7 @@ void tell_co2(Moment& m) {
     co2.target_high = m.keg.range->high;
   }
   m.status.gas.should_be = serving_pressure(m);
+  m.status.gas.should_be_half_width = serving_half_width(m);
   if (!m.full()) return;
   const CarbonationTrack& track = m.keg.co2;
   co2.cant_tell = track.cant_tell;

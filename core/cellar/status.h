@@ -130,7 +130,9 @@ struct GasOnKeg {
   std::optional<RegulatorId> regulator;
   MoleFraction co2 = units::mole_fraction(1);
   std::optional<GaugePressure> should_be;  // equilibrium for the middle of the range
-  std::optional<GaugePressure> unvented;   // put in and not let out since, gas on or off
+  // Its 95 % half-width: of the temperature where it stands, the air and the equation.
+  std::optional<units::PressureDifference> should_be_half_width;
+  std::optional<GaugePressure> unvented;  // put in and not let out since, gas on or off
 };
 
 struct LineLock {

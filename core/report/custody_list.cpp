@@ -125,6 +125,41 @@ TableSheet custody_list(const Journal& journal, const CellarStatus& status, cons
   return sheet;
 }
 
+namespace {
+
+// What the status sheet tells of temperature, pressure, gas and time on tap.
+std::vector<std::string> condition_keys() {
+  return {"level_read_at", "on_since",      "days_on",
+          "place_set_c",   "place_read_c",  "place_read_at",
+          "set_kpa",       "should_be_kpa", "should_be_half_width_kpa",
+          "co2_percent"};
+}
+std::vector<Datum> condition_of(const KegStatus& keg, const CellarStatus& status,
+                                const Speaker& speaker) {
+  const auto celsius = [](Temperature t) { return units::in_celsius(t); };
+  const auto kilopascal = [](GaugePressure p) { return units::in_pascals(p) / 1000; };
+  const auto stamp = [&](const std::optional<Instant>& t) {
+    return t ? datum(stamp_of(*t, speaker)) : Datum();
+  };
+  const auto day = [&](Instant t) { return speaker.calendar->date_of(t); };
+  const auto since = keg.phase == Phase::on_tap ? keg.phase_since : std::nullopt;
+  const PlaceStatus* place = keg.place && !keg.lent_to ? status.find(keg.place->place) : nullptr;
+  const bool read = place && place->read_at;
+  return {keg.level.left ? stamp(keg.level.measured_at) : Datum(),
+          since ? datum(iso_day(day(*since))) : Datum(),
+          since ? datum(static_cast<double>((day(speaker.now) - day(*since)).count())) : Datum(),
+          place ? datum(place->record.set_temperature, celsius) : Datum(),
+          read ? datum(place->temperature, celsius) : Datum(),
+          read ? stamp(place->read_at) : Datum(),
+          keg.gas.on ? datum(keg.gas.set, kilopascal) : Datum(),
+          datum(keg.gas.should_be, kilopascal),
+          datum(keg.gas.should_be_half_width,
+                [](units::PressureDifference p) { return p.value() / 1000; }),
+          keg.gas.on ? datum(keg.gas.co2.count() * 100) : Datum()};
+}
+
+}  // namespace
+
 TableSheet keg_list(const CellarStatus& status, const Speaker& speaker, const std::string& by) {
   TableSheet sheet = sheet_titled("Kegs", status, speaker, by);
   sheet.period = "As of " + say_clock(status.now, speaker);
@@ -133,6 +168,8 @@ TableSheet keg_list(const CellarStatus& status, const Speaker& speaker, const st
   sheet.keys = {
       "tag",  "kind",  "brimful_l", "tare_kg", "rated_kpa", "coupler",           "owner",  "place",
       "beer", "batch", "phase",     "state",   "left_l",    "left_half_width_l", "use_by", "next"};
+  const std::vector<std::string> more = condition_keys();
+  sheet.keys.insert(sheet.keys.end(), more.begin(), more.end());
   for (const KegStatus& keg : status.kegs) {
     if (!keg.record.in_use) continue;
     const KegRecord& r = keg.record;
@@ -166,6 +203,8 @@ TableSheet keg_list(const CellarStatus& status, const Speaker& speaker, const st
         keg.level.left ? datum(keg.level.left->half_width() * 1000) : Datum(),
         datum(use_by),
         keg.next_step ? datum(say(*keg.next_step, speaker)) : Datum()};
+    const std::vector<Datum> condition = condition_of(keg, status, speaker);
+    row.data.insert(row.data.end(), condition.begin(), condition.end());
     sheet.rows.push_back(std::move(row));
   }
   return sheet;

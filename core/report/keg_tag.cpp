@@ -47,8 +47,7 @@ std::string target_words(const KegStatus& keg, const Speaker& speaker) {
 }
 
 std::string set_words(const KegStatus& keg, const Speaker& speaker) {
-  const std::string pressure =
-      keg.gas.should_be ? speaker.printer.print(*keg.gas.should_be) : std::string();
+  const std::string pressure = say_should_be(keg, speaker);
   std::string at;
   if (keg.place && keg.place->set_temperature) {
     at = speaker.printer.print(*keg.place->set_temperature);

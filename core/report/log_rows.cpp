@@ -86,6 +86,15 @@ Datum datum(const std::string& text) { return text.empty() ? Datum() : Datum(tex
 std::string stacked(std::initializer_list<std::string> lines) { return parted(lines, "\n"); }
 std::string listed(std::initializer_list<std::string> parts) { return parted(parts, ", "); }
 
+std::string say_should_be(const cellar::KegStatus& keg, const Speaker& speaker) {
+  if (!keg.gas.should_be) return {};
+  units::Estimate<units::GaugePressure> p(*keg.gas.should_be);
+  if (keg.gas.should_be_half_width) {
+    p = p.with_error({"should be"}, *keg.gas.should_be_half_width);
+  }
+  return "~" + speaker.printer.print(p);
+}
+
 std::string say_money(std::int64_t minor, const Speaker& speaker) {
   return speaker.printer.number(static_cast<double>(minor) / 100, 2);
 }

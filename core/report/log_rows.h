@@ -59,6 +59,10 @@ template <class T, class Read>
 [[nodiscard]] std::string stacked(std::initializer_list<std::string> lines);
 [[nodiscard]] std::string listed(std::initializer_list<std::string> parts);  // after commas
 
+// The pressure that would hold a keg's CO2, an estimate: "~11.5 ± 0.6 psi"; empty when it
+// can't be told.
+[[nodiscard]] std::string say_should_be(const cellar::KegStatus&, const Speaker&);
+
 // Money from its smallest unit: "12.50". The cellar's currency is not known.
 [[nodiscard]] std::string say_money(std::int64_t minor, const Speaker&);
 // "CO2 30 % / N2 70 %", never a bare ratio.

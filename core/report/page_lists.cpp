@@ -40,9 +40,9 @@ std::optional<GaugePressure> right_pressure_of(const KegStatus* keg) {
 std::string pressures(const KegStatus* keg, const Speaker& speaker) {
   if (keg == nullptr) return {};
   const auto set = pressure_set(keg);
+  const std::string should = say_should_be(*keg, speaker);
   return stacked({set ? "set " + speaker.printer.print(*set) : std::string("no gas"),
-                  keg->gas.should_be ? "should be " + speaker.printer.print(*keg->gas.should_be)
-                                     : std::string()});
+                  should.empty() ? should : "should be " + should});
 }
 
 const physics::PourTime* glass_time(const LineStatus& line) {

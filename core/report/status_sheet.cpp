@@ -4,12 +4,15 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 #include <string_view>
 #include <tuple>
 
 #include "core/cellar/due_work.h"
+#include "core/cellar/gas_account.h"
 #include "core/report/cleaning_words.h"
+#include "core/report/log_rows.h"
 #include "core/report/tags.h"
 
 namespace ullage::report {
@@ -71,10 +74,39 @@ std::string pressure_words(const KegStatus& keg, const Speaker& speaker) {
   std::string set = "no gas";
   if (keg.gas.on && keg.gas.set) set = fmt::format("set {}", speaker.printer.print(*keg.gas.set));
   if (!keg.contents) return keg.gas.on ? set : std::string();
-  const std::string should =
-      keg.gas.should_be ? fmt::format("should be {}", speaker.printer.print(*keg.gas.should_be))
-                        : std::string();
-  return join(set, should, "\n");
+  const std::string should = say_should_be(keg, speaker);
+  return join(set, should.empty() ? should : "should be " + should, "\n");
+}
+
+std::string counted_days(std::int64_t days) {
+  return fmt::format("{} day{}", days, days == 1 ? "" : "s");
+}
+
+// The days are those of the calendar: put on yesterday evening is one day.
+std::string on_since(const KegStatus& keg, const Speaker& speaker) {
+  if (keg.phase != Phase::on_tap || !keg.phase_since) return {};
+  const auto day = [&](cellar::Instant t) { return speaker.calendar->date_of(t); };
+  const std::int64_t days = (day(speaker.now) - day(*keg.phase_since)).count();
+  if (days <= 0) return "on since today";
+  return fmt::format("on since {},\n{}", say_date(day(*keg.phase_since), speaker),
+                     counted_days(days));
+}
+
+// What its place is set to, and what was read there: not what was set stands for read.
+std::string temperature_words(const KegStatus& keg, const CellarStatus& status,
+                              const Speaker& speaker) {
+  if (!keg.place || keg.lent_to) return {};
+  std::string set;
+  if (keg.place->set_temperature) {
+    set = fmt::format("set {}", speaker.printer.print(*keg.place->set_temperature));
+  }
+  const cellar::PlaceStatus* place = status.find(keg.place->place);
+  const bool read = place && place->temperature && place->read_at;
+  return join(set,
+              read ? fmt::format("read {},\n{}", speaker.printer.print(*place->temperature),
+                                 say_age(*place->read_at, speaker))
+                   : "not read",
+              "\n");
 }
 
 SheetRow row_of(const KegStatus& keg, const CellarStatus& status, const Speaker& speaker) {
@@ -89,13 +121,19 @@ SheetRow row_of(const KegStatus& keg, const CellarStatus& status, const Speaker&
     if (keg.level.left) {
       row.left = "~" + speaker.printer.print(*keg.level.left);
       row.glasses = "~" + speaker.printer.print_glasses(*keg.level.left);
+      if (keg.level.measured_at) {
+        row.level_read = fmt::format("read {}", say_age(*keg.level.measured_at, speaker));
+      }
     } else {
       row.left = "not known";
     }
   } else {
     row.beer = say(keg.phase, speaker);
   }
+  row.on_since = on_since(keg, speaker);
+  row.temperature = temperature_words(keg, status, speaker);
   row.pressure = pressure_words(keg, speaker);
+  if (keg.gas.on) row.gas = say_gas(keg.gas.co2, speaker);
   if (keg.next_step) row.next = say(*keg.next_step, speaker);
   row.needs_attention =
       keg.lock || keg.out_of_service() || has_warning(keg) || held_back(keg, status) != nullptr;
@@ -148,19 +186,35 @@ SheetBox lines_box(const CellarStatus& status, const Speaker& speaker) {
   return box;
 }
 
+// Until its supply is empty: of all bottles of a manifold together.
+std::string gas_days(const cellar::BottleStatus& bottle, const Speaker& speaker) {
+  if (!bottle.account || !bottle.account->runs_out) return "; days left not known";
+  const cellar::Window& w = *bottle.account->runs_out;
+  const auto days = [&](cellar::Instant t) {
+    return std::max<std::int64_t>(0, std::llround(units::in_days(cellar::between(speaker.now, t))));
+  };
+  std::string words = fmt::format("; lasts ~{}", counted_days(days(w.likely)));
+  words += w.latest ? fmt::format(" ({} to {})", days(w.earliest), days(*w.latest))
+                    : fmt::format(" ({} or more)", days(w.earliest));
+  if (bottle.account->bottles.size() > 1) {
+    words += fmt::format(", {} together", bottle.account->name);
+  }
+  return words;
+}
+
 SheetBox gas_box(const CellarStatus& status, const Speaker& speaker) {
   SheetBox box{"Gas", {}};
   for (const cellar::BottleStatus& bottle : status.bottles) {
     if (!bottle.record.in_use) continue;
-    const double co2 = bottle.record.co2.count() * 100.0;
-    std::string words = fmt::format("{}, CO₂ {:.0f} %", bottle.record.name, co2);
-    if (co2 < 99.95) words += fmt::format(" / N₂ {:.0f} %", 100.0 - co2);
+    std::string words =
+        fmt::format("{}, {}", bottle.record.name, say_gas(bottle.record.co2, speaker));
     if (bottle.gas_left && bottle.weighed_at) {
       words += fmt::format(": ~{} left, weighed {}", speaker.printer.print(*bottle.gas_left),
                            say_age(*bottle.weighed_at, speaker));
     } else {
       words += ": not weighed";
     }
+    words += gas_days(bottle, speaker);
     box.lines.push_back(std::move(words));
   }
   if (box.lines.empty()) box.lines.emplace_back("none registered");
@@ -216,8 +270,9 @@ StatusSheet status_sheet(const CellarStatus& status, const Speaker& speaker,
   sheet.cellar = status.cellar ? status.cellar->name : std::string("Cellar");
   sheet.printed = fmt::format("Printed {}", say_clock(status.now, speaker));
   if (!by.empty()) sheet.printed += fmt::format(" by {}", by);
-  sheet.headings = {"Keg",    "Where",    "Beer, batch", "State", "Left",
-                    "Use by", "Pressure", "Next",        "Done"};
+  sheet.headings = {
+      "Keg",         "Where",         "Beer, batch", "State", "Left, read", "Use by, on since",
+      "Temperature", "Pressure, gas", "Next",        "Done"};
   sheet.rows = rows_of(status, speaker);
   sheet.boxes = {lines_box(status, speaker), gas_box(status, speaker),
                  out_of_service_box(status, speaker)};
@@ -234,9 +289,10 @@ std::vector<std::string> cells(const SheetRow& row) {
           row.place,
           join(row.beer, row.batch, "\n"),
           row.state,
-          join(row.left, row.glasses, "\n"),
-          row.use_by,
-          row.pressure,
+          join(join(row.left, row.glasses, "\n"), row.level_read, "\n"),
+          join(row.use_by, row.on_since, "\n"),
+          row.temperature,
+          join(row.pressure, row.gas, "\n"),
           row.next,
           std::string()};
 }

@@ -22,12 +22,16 @@ struct SheetRow {
   std::string place;  // "Tap 1" or where it stands
   std::string beer;   // beer, or what the empty keg is fit for
   std::string batch;
-  std::string state;     // in words
-  std::string left;      // "~11.6 ± 0.9 L"
-  std::string glasses;   // "~20 pints"
-  std::string use_by;    // "24 FEB"
-  std::string pressure;  // "set 12 psi, should be 11.5"
-  std::string next;      // next action and when
+  std::string state;        // in words
+  std::string left;         // "~11.6 ± 0.9 L"
+  std::string glasses;      // "~20 pints"
+  std::string level_read;   // "read 3 d ago"
+  std::string use_by;       // "24 FEB 2027"
+  std::string on_since;     // "on since 12 Nov, 13 days"
+  std::string temperature;  // of its place: "set 3 °C", "read 3.5 °C, 4 h ago"
+  std::string pressure;     // "set 12 psi", "should be ~11.5 ± 0.6 psi"
+  std::string gas;          // that it is under: "CO₂ 30 % / N₂ 70 %"
+  std::string next;         // next action and when
   bool needs_attention = false;
 };
 

@@ -127,8 +127,9 @@ std::string txt(const Co2State& c) {
                      txt(c.settles_at), txt(c.uptake), txt(c.cant_tell));
 }
 std::string txt(const GasOnKeg& g) {
-  return fmt::format("{} {} {} {} {} {} {}", txt(g.on), txt(g.set), txt(g.since), txt(g.regulator),
-                     txt(g.co2), txt(g.should_be), txt(g.unvented));
+  return fmt::format("{} {} {} {} {} {} {} {}", txt(g.on), txt(g.set), txt(g.since),
+                     txt(g.regulator), txt(g.co2), txt(g.should_be), txt(g.should_be_half_width),
+                     txt(g.unvented));
 }
 std::string txt(const LineLock& l) {
   return fmt::format("{} {} {} {} {} {} {}", txt(l.line), l.line_name, l.agent, txt(l.agent_kind),

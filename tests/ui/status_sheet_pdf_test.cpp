@@ -7,6 +7,7 @@
 #include <QFont>
 #include <QImage>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 
 #include "tests/support/fake_facade.h"
@@ -61,6 +62,40 @@ TEST(StatusSheetPdf, HoldsEveryKegAsText) {
   }
 }
 
+// Every word of every cell, wherever lines were broken, on both papers.
+TEST(StatusSheetPdf, DropsNoWordOfSixtyKegs) {
+  static const testing::FixedCalendar calendar;
+  static const QRegularExpression space(QStringLiteral("\\s+"));
+  cellar::CellarStatus status = sample_cellar_of(60);
+  for (cellar::KegStatus& keg : status.kegs) {
+    if (!keg.gas.on) continue;
+    keg.gas.co2 = units::mole_fraction(0.3);
+    keg.gas.should_be_half_width = units::psi(0.6);
+    keg.place->set_temperature = units::celsius(3);
+  }
+  for (const units::DisplayUnits& units :
+       {units::DisplayUnits::british(), units::DisplayUnits::us()}) {
+    report::Speaker speaker = speaker_of(calendar);
+    speaker.printer.units = units;
+    const report::StatusSheet sheet = report::status_sheet(status, speaker, "JB");
+    for (const ui::Paper paper : {ui::Paper::a4, ui::Paper::letter}) {
+      QTemporaryDir folder;
+      const QString path = folder.filePath(QStringLiteral("sheet.pdf"));
+      const ui::StatusSheetPages pages(sheet, paper, QFont());
+      ASSERT_TRUE(ui::write_pdf(pages, path, {}));
+      const QString text = run(QStringLiteral("pdftotext"), {"-layout", path, "-"});
+      for (const report::SheetRow& row : sheet.rows) {
+        for (const std::string& cell : report::cells(row)) {
+          for (const QString& word :
+               ui::q(cell).normalized(QString::NormalizationForm_KC).split(space)) {
+            EXPECT_TRUE(word.isEmpty() || text.contains(word)) << row.keg << word.toStdString();
+          }
+        }
+      }
+    }
+  }
+}
+
 TEST(StatusSheetPdf, IsOnThePaperAskedFor) {
   QTemporaryDir folder;
   const QString path = folder.filePath(QStringLiteral("sheet.pdf"));
@@ -73,18 +108,20 @@ TEST(StatusSheetPdf, IsOnThePaperAskedFor) {
 }
 
 TEST(StatusSheetPdf, LeavesTheMarginsWhite) {
-  const ui::StatusSheetPages pages = pages_of(60, ui::Paper::a4);
-  for (int page = 0; page < pages.count(); ++page) {
-    const QImage image = ui::picture_of(pages, page, 1200);
-    const int margin = 20;  // 5 mm of 297 mm
-    for (int x = 0; x < image.width(); ++x) {
-      for (const int y : {margin / 2, image.height() - margin / 2}) {
-        ASSERT_EQ(image.pixelColor(x, y), QColor(Qt::white)) << page << " " << x << "," << y;
+  for (const ui::Paper paper : {ui::Paper::a4, ui::Paper::letter}) {
+    const ui::StatusSheetPages pages = pages_of(60, paper);
+    for (int page = 0; page < pages.count(); ++page) {
+      const QImage image = ui::picture_of(pages, page, 1200);
+      const int margin = 20;  // 5 mm of 297 mm
+      for (int x = 0; x < image.width(); ++x) {
+        for (const int y : {margin / 2, image.height() - margin / 2}) {
+          ASSERT_EQ(image.pixelColor(x, y), QColor(Qt::white)) << page << " " << x << "," << y;
+        }
       }
-    }
-    for (int y = 0; y < image.height(); ++y) {
-      for (const int x : {margin / 2, image.width() - margin / 2}) {
-        ASSERT_EQ(image.pixelColor(x, y), QColor(Qt::white)) << page << " " << x << "," << y;
+      for (int y = 0; y < image.height(); ++y) {
+        for (const int x : {margin / 2, image.width() - margin / 2}) {
+          ASSERT_EQ(image.pixelColor(x, y), QColor(Qt::white)) << page << " " << x << "," << y;
+        }
       }
     }
   }

@@ -28,7 +28,7 @@ constexpr std::size_t keg_column = 0;
 constexpr std::size_t left_column = 4;
 // Shares of the width, in the order of the sheet's columns; the last is for
 // writing in.
-constexpr auto column_shares = std::to_array<double>({52, 80, 104, 122, 108, 78, 104, 112, 50});
+constexpr auto column_shares = std::to_array<double>({50, 70, 96, 112, 94, 84, 82, 104, 96, 40});
 
 }  // namespace
 
