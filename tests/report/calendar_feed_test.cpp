@@ -54,6 +54,8 @@ TEST(CalendarFeed, IsReadByAnotherReader) {
   ASSERT_TRUE(read.is_object()) << ics;
   EXPECT_EQ(read["version"], "2.0");
   EXPECT_EQ(read["name"], "Test cellar");
+  EXPECT_TRUE(read["errors"].empty()) << read["errors"];
+  EXPECT_NE(read["prodid"], "");
   ASSERT_EQ(read["events"].size(), items.size());
   const std::array days = {"2026-11-02", "2026-11-05", "2026-11-06"};
   for (std::size_t i = 0; i < items.size(); ++i) {
@@ -63,6 +65,30 @@ TEST(CalendarFeed, IsReadByAnotherReader) {
     EXPECT_EQ(read["events"][i]["description"], items[i].description);
     EXPECT_EQ(read["events"][i]["stamp"], "2026-11-03T14:30:00+00:00");
   }
+}
+
+TEST(CalendarFeed, TheWholeCellarsIsReadWithoutAFault) {
+  const Book book;
+  const Journal journal = book.journal();
+  const CellarStatus now = Replay(journal, book.s.calendar).status(Book::now());
+  const auto items = report::calendar_items(now, journal, book.speaker());
+  ASSERT_FALSE(items.empty());
+  const auto read = read_by_python(report::icalendar_of(items, "Test cellar", Book::now()));
+  ASSERT_TRUE(read.is_object());
+  EXPECT_EQ(read["errors"], nlohmann::json::array());
+  EXPECT_EQ(read["events"].size(), items.size());
+}
+
+// That the reader would tell: a day that is none, in an event of ours.
+TEST(CalendarFeed, TheOtherReaderTellsOfAFault) {
+  std::string ics = report::icalendar_of({{"a@ullage", date(0), "Clean", ""}}, "C", day(0));
+  const std::string good = "UID:a@ullage";
+  const auto at = ics.find(good);
+  ASSERT_NE(at, std::string::npos);
+  ics.insert(at, "DUE;VALUE=DATE:20261399\r\n");
+  const auto read = read_by_python(ics);
+  ASSERT_TRUE(read.is_object()) << ics;
+  EXPECT_EQ(read["errors"].size(), 1U) << read["errors"];
 }
 
 // RFC 5545, 3.1: lines end with CR LF and have at most 75 octets.

@@ -20,6 +20,8 @@ events = [
 print(json.dumps({
     "version": str(calendar["VERSION"]),
     "name": str(calendar.get("X-WR-CALNAME", "")),
-    "errors": [str(e) for e in calendar.errors],
+    # The reader keeps what it could not make out of an event with the event.
+    "errors": [str(e) for part in calendar.walk() for e in part.errors],
+    "prodid": str(calendar["PRODID"]),
     "events": events,
 }))
