@@ -4627,8 +4627,20 @@
         <translation>Art</translation>
     </message>
     <message>
+        <source>Place</source>
+        <translation>Raum</translation>
+    </message>
+    <message>
         <source>Size</source>
         <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Full volume</source>
+        <translation>Randvoll</translation>
+    </message>
+    <message>
+        <source>~%1, assumed</source>
+        <translation>~%1, angenommen</translation>
     </message>
     <message>
         <source>Empty</source>

@@ -15,6 +15,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include "core/cellar/presets.h"
 #include "core/report/csv_reader.h"
 #include "tests/support/accessibility.h"
 #include "tests/support/fake_facade.h"
@@ -154,6 +155,40 @@ TEST_F(PaperDialogs, AListIsShownThenLoggedAsOneAct) {
   const auto& second = get<cellar::KegRecord>(cellar.logged().front().drafts[1].payload);
   EXPECT_EQ(first.tag, "N01");
   EXPECT_NE(first.keg, second.keg);
+}
+
+// What would be registered is seen before it is: where, how much to the brim, how heavy;
+// and which of it the file says.
+TEST_F(PaperDialogs, AListShowsPlaceAndFullVolumeAndWhatWasAssumed) {
+  cellar::CellarStatus status = *cellar.status();
+  cellar::PlaceStatus room;
+  room.record = *status.kegs.front().place;
+  status.places.push_back(room);
+  cellar.show(status);
+  const std::string place = room.record.name;
+  const QString path = file(
+      "kegs.csv", QByteArray("Number,Kind,Place,Full volume (l),Tare (kg)\nN01,ball_lock_19,") +
+                      QByteArray::fromStdString(place) + ",19.4,4.1\nN02,ball_lock_19,,,\n");
+  ui::ImportKegs dialog(context, path);
+  ASSERT_EQ(dialog.kegs(), 2U) << dialog.faults().join(' ').toStdString();
+  const auto* table = dialog.findChild<QTableWidget*>();
+  const auto cell = [&](int row, const QString& name) {
+    for (int column = 0; column < table->columnCount(); ++column) {
+      if (table->horizontalHeaderItem(column)->text() == name)
+        return table->item(row, column)->text();
+    }
+    return QStringLiteral("no column ") + name;
+  };
+  EXPECT_EQ(cell(0, QStringLiteral("Place")), ui::q(place));
+  EXPECT_EQ(cell(1, QStringLiteral("Place")), QString());
+  const cellar::KegRecord usual = cellar::keg_from_preset(cellar::KegKind::ball_lock_19);
+  ASSERT_TRUE(usual.tare_half_width);
+  for (const char* name : {"Full volume", "Empty"}) {
+    EXPECT_FALSE(cell(0, QLatin1String(name)).contains(QStringLiteral("assumed"))) << name;
+    EXPECT_TRUE(cell(1, QLatin1String(name)).startsWith(QLatin1Char('~'))) << name;
+    EXPECT_TRUE(cell(1, QLatin1String(name)).contains(QStringLiteral("±"))) << name;
+    EXPECT_TRUE(cell(1, QLatin1String(name)).endsWith(QStringLiteral(", assumed"))) << name;
+  }
 }
 
 TEST_F(PaperDialogs, AnotherColumnCanBeChosen) {

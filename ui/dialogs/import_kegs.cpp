@@ -13,6 +13,7 @@
 #include <QTableWidget>
 #include <QVBoxLayout>
 
+#include "core/report/names.h"
 #include "ui/preferences.h"
 #include "ui/widgets/screen_room.h"
 
@@ -20,6 +21,14 @@ namespace ullage::ui {
 namespace {
 
 constexpr int not_in_the_file = -1;
+
+// What the file does not say is taken from the kind of keg, as well as that is known.
+template <class Q>
+QString assumed_or_read(Q value, Q half_width, const units::Printer& printer) {
+  if (half_width.value() <= 0) return q(printer.print(value));
+  const auto estimate = units::Estimate<Q>(value).with_error({"kind"}, half_width);
+  return ImportKegs::tr("~%1, assumed").arg(q(printer.print(estimate)));
+}
 
 }  // namespace
 
@@ -144,12 +153,14 @@ void ImportKegs::show_plan() {
   problems_->setPlainText(faults_.join(QLatin1Char('\n')));
   problems_->setVisible(!faults_.isEmpty());
   table_->setVisible(faults_.isEmpty());
-  const QStringList names = {tr("Line"),  tr("Number"), tr("Kind"),    tr("Size"),   tr("Empty"),
-                             tr("Rated"), tr("Owner"),  tr("Deposit"), tr("Coupler")};
+  const QStringList names = {tr("Line"),    tr("Number"),      tr("Kind"),   tr("Place"),
+                             tr("Size"),    tr("Full volume"), tr("Empty"),  tr("Rated"),
+                             tr("Coupler"), tr("Owner"),       tr("Deposit")};
   table_->setColumnCount(static_cast<int>(names.size()));
   table_->setHorizontalHeaderLabels(names);
   table_->setRowCount(static_cast<int>(plan_.size()));
   const report::Speaker speaker = context_.speaker();
+  const auto status = context_.cellar.status();
   for (int row = 0; row < table_->rowCount(); ++row) {
     const report::PlannedKeg& planned = plan_[static_cast<std::size_t>(row)];
     const cellar::KegRecord& keg = planned.keg;
@@ -157,13 +168,17 @@ void ImportKegs::show_plan() {
         QString::number(planned.line),
         q(keg.tag),
         q(report::say(keg.keg_kind, speaker)),
+        keg.place ? q(report::name_of(cellar::subject(*keg.place), *status)) : QString(),
         q(speaker.printer.print(keg.nominal)),
-        keg.tare ? q(speaker.printer.print(*keg.tare)) : QString(),
+        assumed_or_read(keg.brimful, keg.brimful_half_width, speaker.printer),
+        keg.tare ? assumed_or_read(*keg.tare, keg.tare_half_width.value_or(units::kilograms(0)),
+                                   speaker.printer)
+                 : QString(),
         keg.rated_pressure ? q(speaker.printer.print(*keg.rated_pressure)) : QString(),
+        q(keg.coupler),
         q(std::string(cellar::to_word(keg.owner))),
         keg.deposit_minor ? QString::number(static_cast<double>(*keg.deposit_minor) / 100, 'f', 2)
-                          : QString(),
-        q(keg.coupler)};
+                          : QString()};
     for (int column = 0; column < cells.size(); ++column) {
       table_->setItem(row, column, new QTableWidgetItem(cells[column]));
     }
