@@ -137,7 +137,6 @@ std::vector<std::string> condition_keys() {
 std::vector<Datum> condition_of(const KegStatus& keg, const CellarStatus& status,
                                 const Speaker& speaker) {
   const auto celsius = [](Temperature t) { return units::in_celsius(t); };
-  const auto kilopascal = [](GaugePressure p) { return units::in_pascals(p) / 1000; };
   const auto stamp = [&](const std::optional<Instant>& t) {
     return t ? datum(stamp_of(*t, speaker)) : Datum();
   };
@@ -151,8 +150,8 @@ std::vector<Datum> condition_of(const KegStatus& keg, const CellarStatus& status
           place ? datum(place->record.set_temperature, celsius) : Datum(),
           read ? datum(place->temperature, celsius) : Datum(),
           read ? stamp(place->read_at) : Datum(),
-          keg.gas.on ? datum(keg.gas.set, kilopascal) : Datum(),
-          datum(keg.gas.should_be, kilopascal),
+          keg.gas.on ? kilopascals(keg.gas.set) : Datum(),
+          kilopascals(keg.gas.should_be),
           datum(keg.gas.should_be_half_width,
                 [](units::PressureDifference p) { return p.value() / 1000; }),
           keg.gas.on ? datum(keg.gas.co2.count() * 100) : Datum()};
@@ -161,8 +160,7 @@ std::vector<Datum> condition_of(const KegStatus& keg, const CellarStatus& status
 }  // namespace
 
 TableSheet keg_list(const CellarStatus& status, const Speaker& speaker, const std::string& by) {
-  TableSheet sheet = sheet_titled("Kegs", status, speaker, by);
-  sheet.period = "As of " + say_clock(status.now, speaker);
+  TableSheet sheet = sheet_of_now("Kegs", status, speaker, by);
   sheet.columns = {{"Keg", 50},    {"Kind", 110}, {"Place", 80}, {"Beer, batch", 120},
                    {"State", 110}, {"Left", 70},  {"Use by", 60}};
   sheet.keys = {
@@ -186,23 +184,22 @@ TableSheet keg_list(const CellarStatus& status, const Speaker& speaker, const st
                  say(keg.state, speaker),
                  keg.level.left ? "~" + speaker.printer.print(*keg.level.left) : std::string(),
                  use_by};
-    row.data = {
-        datum(r.tag),
-        datum(std::string(to_word(r.keg_kind))),
-        datum(units::in_litres(r.brimful)),
-        datum(r.tare, [](Mass m) { return units::in_kilograms(m); }),
-        datum(r.rated_pressure, [](GaugePressure p) { return units::in_pascals(p) / 1000; }),
-        datum(r.coupler),
-        datum(std::string(to_word(r.owner))),
-        datum(place),
-        datum(beer),
-        datum(batch),
-        datum(say(keg.phase, speaker)),
-        datum(say(keg.state, speaker)),
-        keg.level.left ? datum(units::in_litres(keg.level.left->value())) : Datum(),
-        keg.level.left ? datum(keg.level.left->half_width() * 1000) : Datum(),
-        datum(use_by),
-        keg.next_step ? datum(say(*keg.next_step, speaker)) : Datum()};
+    row.data = {datum(r.tag),
+                datum(std::string(to_word(r.keg_kind))),
+                datum(units::in_litres(r.brimful)),
+                datum(r.tare, [](Mass m) { return units::in_kilograms(m); }),
+                kilopascals(r.rated_pressure),
+                datum(r.coupler),
+                datum(std::string(to_word(r.owner))),
+                datum(place),
+                datum(beer),
+                datum(batch),
+                datum(say(keg.phase, speaker)),
+                datum(say(keg.state, speaker)),
+                keg.level.left ? datum(units::in_litres(keg.level.left->value())) : Datum(),
+                keg.level.left ? datum(keg.level.left->half_width() * 1000) : Datum(),
+                datum(use_by),
+                keg.next_step ? datum(say(*keg.next_step, speaker)) : Datum()};
     const std::vector<Datum> condition = condition_of(keg, status, speaker);
     row.data.insert(row.data.end(), condition.begin(), condition.end());
     sheet.rows.push_back(std::move(row));

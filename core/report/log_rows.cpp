@@ -83,6 +83,17 @@ Datum datum(double number) {
 }
 Datum datum(const std::string& text) { return text.empty() ? Datum() : Datum(text); }
 
+Datum kilopascals(const std::optional<units::GaugePressure>& p) {
+  return datum(p, [](units::GaugePressure each) { return units::in_pascals(each) / 1000; });
+}
+
+TableSheet sheet_of_now(const char* title, const cellar::CellarStatus& status,
+                        const Speaker& speaker, const std::string& by) {
+  TableSheet sheet = sheet_titled(title, status, speaker, by);
+  sheet.period = "As of " + say_clock(status.now, speaker);
+  return sheet;
+}
+
 std::string stacked(std::initializer_list<std::string> lines) { return parted(lines, "\n"); }
 std::string listed(std::initializer_list<std::string> parts) { return parted(parts, ", "); }
 

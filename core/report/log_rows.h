@@ -55,6 +55,12 @@ template <class T, class Read>
   return value ? datum(read(*value)) : Datum();
 }
 
+[[nodiscard]] Datum kilopascals(const std::optional<units::GaugePressure>&);
+
+// A list of things as they are at the status' moment, with its heading filled in.
+[[nodiscard]] TableSheet sheet_of_now(const char* title, const cellar::CellarStatus&,
+                                      const Speaker&, const std::string& by);
+
 // Texts that say something, one under the other.
 [[nodiscard]] std::string stacked(std::initializer_list<std::string> lines);
 [[nodiscard]] std::string listed(std::initializer_list<std::string> parts);  // after commas

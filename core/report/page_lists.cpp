@@ -18,17 +18,6 @@ namespace {
 
 using namespace cellar;
 
-TableSheet page_list(const char* title, const CellarStatus& status, const Speaker& speaker,
-                     const std::string& by) {
-  TableSheet sheet = sheet_titled(title, status, speaker, by);
-  sheet.period = "As of " + say_clock(status.now, speaker);
-  return sheet;
-}
-
-Datum kilopascals(const std::optional<GaugePressure>& p) {
-  return datum(p, [](GaugePressure each) { return units::in_pascals(each) / 1000; });
-}
-
 std::optional<GaugePressure> pressure_set(const KegStatus* keg) {
   return keg != nullptr && keg->gas.on ? keg->gas.set : std::nullopt;
 }
@@ -159,7 +148,7 @@ std::string say_rule_for(const RuleRecord& rule, const CellarStatus& names,
 }
 
 TableSheet line_list(const CellarStatus& status, const Speaker& speaker, const std::string& by) {
-  TableSheet sheet = page_list("Lines", status, speaker, by);
+  TableSheet sheet = sheet_of_now("Lines", status, speaker, by);
   const bool us = speaker.words == RegionalWords::us;
   sheet.columns = {{us ? "Faucet, line" : "Tap, line", 80},
                    {"Beer, keg", 110},
@@ -180,7 +169,7 @@ TableSheet line_list(const CellarStatus& status, const Speaker& speaker, const s
 }
 
 TableSheet rule_list(const CellarStatus& status, const Speaker& speaker, const std::string& by) {
-  TableSheet sheet = page_list("Rules", status, speaker, by);
+  TableSheet sheet = sheet_of_now("Rules", status, speaker, by);
   sheet.columns = {{"For", 100},    {"Work", 120},   {"How often", 80},
                    {"Reason", 120}, {"Source", 140}, {"In force", 50}};
   sheet.keys = {"for", "work", "every_days", "reason", "source", "in_force"};
@@ -209,7 +198,7 @@ TableSheet rule_list(const CellarStatus& status, const Speaker& speaker, const s
 
 TableSheet batch_list(const Journal& journal, const CellarStatus& status, const Speaker& speaker,
                       const std::string& by) {
-  TableSheet sheet = page_list("Batches", status, speaker, by);
+  TableSheet sheet = sheet_of_now("Batches", status, speaker, by);
   sheet.columns = {{"Beer, batch", 130}, {"In kegs", 130}, {"Kegs before", 50},
                    {"Left of it", 90},   {"Best by", 66},  {"Recalled", 120}};
   sheet.keys = {"beer",     "batch",       "origin",          "supplier",          "kegs",
