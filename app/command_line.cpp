@@ -36,7 +36,13 @@ const std::map<std::string, LogBook> books = {{"cleaning", LogBook::line_cleanin
                                               {"round", LogBook::round},
                                               {"recall", LogBook::recall},
                                               {"due", LogBook::due},
-                                              {"all", LogBook::all}};
+                                              {"all", LogBook::all},
+                                              {"bottles", LogBook::bottles},
+                                              {"regulators", LogBook::regulators},
+                                              {"places", LogBook::places},
+                                              {"instruments", LogBook::instruments},
+                                              {"hose", LogBook::hose},
+                                              {"beers", LogBook::beers}};
 
 const std::map<std::string, report::Warning> warning_kinds = {
     {"do-not-serve", report::Warning::do_not_serve},
@@ -162,8 +168,8 @@ CLI::App* describe_log(CLI::App& app, Arguments& a) {
   command
       ->add_option(
           "BOOK", a.book,
-          "cleaning, temperature, gas, wastage, custody, kegs, lines, rules, batches, round, "
-          "recall, due or all")
+          "cleaning, temperature, gas, wastage, custody, kegs, lines, rules, batches, bottles, "
+          "regulators, places, instruments, hose, beers, round, recall, due or all")
       ->required()
       ->check(CLI::IsMember(books, CLI::ignore_case));
   command->add_option("CELLAR", a.log.cellar, "The cellar file")->required();

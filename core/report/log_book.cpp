@@ -5,6 +5,7 @@
 #include "core/report/page_lists.h"
 #include "core/report/period_logs.h"
 #include "core/report/recall_list.h"
+#include "core/report/register_lists.h"
 
 namespace ullage::report {
 
@@ -39,6 +40,18 @@ TableSheet book_sheet(const BookAsked& asked, const cellar::Journal& journal,
       return rule_list(status, speaker, by);
     case LogBook::batches:
       return batch_list(journal, status, speaker, by);
+    case LogBook::bottles:
+      return bottle_list(status, speaker, by);
+    case LogBook::regulators:
+      return regulator_list(status, speaker, by);
+    case LogBook::places:
+      return place_list(status, speaker, by);
+    case LogBook::instruments:
+      return instrument_list(status, speaker, by);
+    case LogBook::hose:
+      return hose_list(status, speaker, by);
+    case LogBook::beers:
+      return beer_list(status, speaker, by);
     case LogBook::due:
       return due_list(due_lines(status, journal, speaker, asked.within_days), status, speaker,
                       asked.within_days, by);

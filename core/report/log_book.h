@@ -25,7 +25,14 @@ enum class LogBook {
   batches,
   recall,
   due,
-  all
+  all,
+  // What the cellar owns.
+  bottles,
+  regulators,
+  places,
+  instruments,
+  hose,
+  beers
 };
 // The others tell of now.
 [[nodiscard]] bool over_a_period(LogBook);

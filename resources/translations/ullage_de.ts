@@ -1104,6 +1104,14 @@
         <source>The rules of this cellar, on paper or as CSV</source>
         <translation>Die Regeln dieses Kellers, auf Papier oder als CSV</translation>
     </message>
+    <message>
+        <source>&amp;More lists…</source>
+        <translation>S&amp;onstige Listen …</translation>
+    </message>
+    <message>
+        <source>Gas bottles, regulators, places, instruments, hose, beers, on paper or as CSV</source>
+        <translation>Gasflaschen, Druckminderer, Räume, Messgeräte, Schläuche, Biere, auf Papier oder als CSV</translation>
+    </message>
 </context>
 <context>
     <name>Forms</name>
@@ -3174,6 +3182,30 @@
     <message>
         <source>Batch list</source>
         <translation>Sudliste</translation>
+    </message>
+    <message>
+        <source>Gas bottles</source>
+        <translation>Gasflaschen</translation>
+    </message>
+    <message>
+        <source>Regulators</source>
+        <translation>Druckminderer</translation>
+    </message>
+    <message>
+        <source>Places</source>
+        <translation>Räume</translation>
+    </message>
+    <message>
+        <source>Instruments</source>
+        <translation>Messgeräte</translation>
+    </message>
+    <message>
+        <source>Hose</source>
+        <translation>Schläuche</translation>
+    </message>
+    <message>
+        <source>Beers</source>
+        <translation>Biere</translation>
     </message>
 </context>
 <context>
@@ -5691,6 +5723,10 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     <message>
         <source>&amp;Batch</source>
         <translation>&amp;Sud</translation>
+    </message>
+    <message>
+        <source>&amp;List</source>
+        <translation>&amp;Liste</translation>
     </message>
 </context>
 <context>

@@ -138,6 +138,10 @@ TEST_F(ExitCodes, log_refuses_what_there_is_not) {
   expect_json(expect_code(0, {"log", "cleaning", demo(), "--json"}));
   EXPECT_THAT(expect_code(0, {"log", "all", fresh(), "--csv"}), HasSubstr("\r\n"));
   expect_code(0, {"log", "due", demo()});  // whatever is due: `due` tells by its code
+  for (const char* list : {"bottles", "regulators", "places", "instruments", "hose", "beers"}) {
+    const std::string csv = expect_code(0, {"log", list, demo(), "--csv"});
+    EXPECT_GT(std::count(csv.begin(), csv.end(), '\n'), 1) << list << ": " << csv;
+  }
   expect_code(0, {"log", "temperature", demo(), "--pdf", in_folder("log.pdf")});
   expect_refused({"log", "recall", demo(), "--batch", "None"}, "No batch is called None");
   expect_code(2, {"log", "beer", demo()});

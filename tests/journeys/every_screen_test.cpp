@@ -212,7 +212,8 @@ TEST_P(EveryScreen, OfTheDialogsThatPagesOpen) {
   ui::TagPreview warnings(context, ui::TagKind::warnings);
   judge_dialog(warnings, "warning tags");
   for (const report::LogBook paper : {report::LogBook::line_cleaning, report::LogBook::kegs,
-                                      report::LogBook::recall, report::LogBook::due}) {
+                                      report::LogBook::recall, report::LogBook::due,
+                                      report::LogBook::bottles}) {
     ui::LogPreview log(context, paper);
     judge_dialog(log, "log on paper");
   }

@@ -103,6 +103,29 @@ TEST_F(PaperDialogs, LinesRulesAndBatchesSaveAsCsvToo) {
   }
 }
 
+TEST_F(PaperDialogs, WhatTheCellarOwnsIsChosenInOnePreviewAndSavedAsCsv) {
+  using enum ui::LogPaper;
+  ui::LogPreview preview(context, bottles);
+  auto* list = preview.findChild<QComboBox*>(QStringLiteral("list"));
+  ASSERT_NE(list, nullptr);
+  const std::vector<std::pair<ui::LogPaper, std::string>> lists = {{bottles, "bottle"},
+                                                                   {regulators, "regulator"},
+                                                                   {ui::LogPaper::places, "place"},
+                                                                   {instruments, "instrument"},
+                                                                   {hose, "tap"},
+                                                                   {beers, "beer"}};
+  ASSERT_EQ(list->count(), static_cast<int>(lists.size()));
+  for (std::size_t i = 0; i < lists.size(); ++i) {
+    list->setCurrentIndex(static_cast<int>(i));
+    EXPECT_EQ(preview.windowTitle(), ui::title_of(lists[i].first));
+    const QString path = folder.filePath(QStringLiteral("list.csv"));
+    ASSERT_TRUE(preview.save_csv(path));
+    QFile saved(path);
+    ASSERT_TRUE(saved.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(saved.readLine().startsWith(QByteArray::fromStdString(lists[i].second + ",")));
+  }
+}
+
 TEST_F(PaperDialogs, WhatIsDueSavesAsCsvUpToTheDayChosen) {
   cellar::CellarStatus status = *cellar.status();
   cellar::BottleStatus bottle;

@@ -18,6 +18,7 @@
 #include "core/report/keg_code.h"
 #include "core/report/period_logs.h"
 #include "core/report/recall_list.h"
+#include "core/report/register_lists.h"
 #include "tests/report/book.h"
 #include "ui/context.h"
 #include "ui/print/sheet_output.h"
@@ -54,6 +55,12 @@ struct PaperPdf : ::testing::Test {
             report::round_sheet(journal, now, speaker, "MK"),
             report::custody_list(journal, now, speaker, "MK"),
             report::keg_list(now, speaker, "MK"),
+            report::bottle_list(now, speaker, "MK"),
+            report::regulator_list(now, speaker, "MK"),
+            report::place_list(now, speaker, "MK"),
+            report::instrument_list(now, speaker, "MK"),
+            report::hose_list(now, speaker, "MK"),
+            report::beer_list(now, speaker, "MK"),
             report::recall_list(journal, now, book.lager, speaker, "MK")};
   }
   [[nodiscard]] QString pdf_of(const ui::Pages& pages) const {

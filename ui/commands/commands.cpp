@@ -105,6 +105,10 @@ constexpr auto table = std::to_array<CommandSpec>({
              QT_TRANSLATE_NOOP("Command", "All lines, on paper or as CSV")),
     on_paper(paper_batches, QT_TRANSLATE_NOOP("Command", "&Batch list…"), "",
              QT_TRANSLATE_NOOP("Command", "All batches, on paper or as CSV")),
+    on_paper(paper_register, QT_TRANSLATE_NOOP("Command", "&More lists…"), "",
+             QT_TRANSLATE_NOOP("Command",
+                               "Gas bottles, regulators, places, instruments, hose, beers, on "
+                               "paper or as CSV")),
     on_paper(paper_rules, QT_TRANSLATE_NOOP("Command", "List &of rules…"), "",
              QT_TRANSLATE_NOOP("Command", "The rules of this cellar, on paper or as CSV")),
     on_paper(keg_tags, QT_TRANSLATE_NOOP("Command", "&Keg tags…"), "Ctrl+Shift+P",

@@ -29,6 +29,7 @@ enum class Command {
   paper_lines,
   paper_rules,
   paper_batches,
+  paper_register,
   paper_due,
   paper_cleaning_list,
   paper_line_cleaning,

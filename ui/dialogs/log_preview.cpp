@@ -6,6 +6,7 @@
 #include <QDate>
 #include <QDateEdit>
 #include <algorithm>
+#include <array>
 
 #include "core/report/names.h"
 #include "core/report/recall_list.h"
@@ -34,6 +35,10 @@ class LogDayEdit final : public QDateEdit {
 struct LogPaperText {
   Q_DECLARE_TR_FUNCTIONS(LogPaperText)
 };
+
+constexpr std::array of_the_register = {report::LogBook::bottles, report::LogBook::regulators,
+                                        report::LogBook::places,  report::LogBook::instruments,
+                                        report::LogBook::hose,    report::LogBook::beers};
 
 }  // namespace
 
@@ -65,6 +70,18 @@ QString title_of(report::LogBook which) {
       return LogPaperText::tr("Due list");
     case report::LogBook::all:
       return LogPaperText::tr("Whole log");
+    case report::LogBook::bottles:
+      return LogPaperText::tr("Gas bottles");
+    case report::LogBook::regulators:
+      return LogPaperText::tr("Regulators");
+    case report::LogBook::places:
+      return LogPaperText::tr("Places");
+    case report::LogBook::instruments:
+      return LogPaperText::tr("Instruments");
+    case report::LogBook::hose:
+      return LogPaperText::tr("Hose");
+    case report::LogBook::beers:
+      return LogPaperText::tr("Beers");
   }
   return {};
 }
@@ -73,6 +90,8 @@ LogPreview::LogPreview(const Context& context, report::LogBook which, QWidget* p
     : PaperPreview(context, title_of(which), parent), which_(which) {
   if (report::over_a_period(which)) add_period();
   if (which == report::LogBook::recall) add_batches();
+  if (std::find(of_the_register.begin(), of_the_register.end(), which) != of_the_register.end())
+    add_register();
   if (which == report::LogBook::due)
     to_ = add_day(tr("&To and with"), today().addDays(report::usually_due_within));
   offer_csv();
@@ -118,6 +137,21 @@ void LogPreview::add_batches() {
   batch_->setMinimumWidth(220);
   add_choice(tr("&Batch"), batch_);
   connect(batch_, &QComboBox::currentIndexChanged, this, &LogPreview::lay_out);
+}
+
+void LogPreview::add_register() {
+  auto* list = new QComboBox;
+  list->setObjectName(QStringLiteral("list"));
+  for (const report::LogBook each : of_the_register) {
+    list->addItem(title_of(each), static_cast<int>(each));
+    if (each == which_) list->setCurrentIndex(list->count() - 1);
+  }
+  add_choice(tr("&List"), list);
+  connect(list, &QComboBox::currentIndexChanged, this, [this, list] {
+    which_ = static_cast<report::LogBook>(list->currentData().toInt());
+    setWindowTitle(title_of(which_));
+    lay_out();
+  });
 }
 
 void LogPreview::set_period(const QDate& from, const QDate& to) {

@@ -15,7 +15,8 @@ class LogPreview final : public PaperPreview {
   Q_OBJECT
  public:
   // Of the last 30 days to begin with; a recall list starts with the batch
-  // recalled last; what is due, with the next two weeks.
+  // recalled last; what is due, with the next two weeks. A list of what the cellar owns
+  // lets the others be chosen.
   LogPreview(const Context& context, report::LogBook which, QWidget* parent = nullptr);
 
   [[nodiscard]] const report::TableSheet& sheet() const { return sheet_; }
@@ -31,6 +32,7 @@ class LogPreview final : public PaperPreview {
   QDateEdit* add_day(const QString& label, const QDate& at);
   [[nodiscard]] QDate today() const;
   void add_batches();
+  void add_register();
   [[nodiscard]] report::Period period() const;
   [[nodiscard]] report::TableSheet make_sheet() const;
 

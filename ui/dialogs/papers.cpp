@@ -40,6 +40,8 @@ std::optional<report::LogBook> log_of(Command command) {
       return report::LogBook::rules;
     case Command::paper_batches:
       return report::LogBook::batches;
+    case Command::paper_register:
+      return report::LogBook::bottles;
     case Command::paper_all:
       return report::LogBook::all;
     case Command::paper_due:
