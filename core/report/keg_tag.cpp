@@ -46,16 +46,17 @@ std::string target_words(const KegStatus& keg, const Speaker& speaker) {
   return speaker.printer.print_range(*keg.co2.target_low, *keg.co2.target_high);
 }
 
-std::string set_words(const KegStatus& keg, const Speaker& speaker) {
+// At the temperature that it was worked out for: as its place was read last, else as set.
+std::string set_words(const KegStatus& keg, const CellarStatus& names, const Speaker& speaker) {
   const std::string pressure = say_should_be(keg, speaker);
   std::string at;
-  if (keg.place && keg.place->set_temperature) {
-    at = speaker.printer.print(*keg.place->set_temperature);
-  }
+  const PlaceStatus* place = keg.place ? names.find(keg.place->place) : nullptr;
+  if (place && place->temperature) at = speaker.printer.print(*place->temperature);
   return pressure.empty() || at.empty() ? pressure : pressure + " at " + at;
 }
 
-std::vector<TagFact> front_facts(const KegStatus& keg, const Speaker& speaker) {
+std::vector<TagFact> front_facts(const KegStatus& keg, const CellarStatus& names,
+                                 const Speaker& speaker) {
   std::string filled;
   if (keg.contents) {
     filled = iso_day(speaker.calendar->date_of(keg.contents->since));
@@ -68,7 +69,7 @@ std::vector<TagFact> front_facts(const KegStatus& keg, const Speaker& speaker) {
           {"Max. pressure",
            keg.record.rated_pressure ? speaker.printer.print(*keg.record.rated_pressure) : ""},
           {"CO₂ target", target_words(keg, speaker)},
-          {"Set pressure", set_words(keg, speaker)},
+          {"Set pressure", set_words(keg, names, speaker)},
           {speaker.words == RegionalWords::us ? "Tapped on" : "Put on", ""},
           {"Line", ""}};
 }
@@ -141,7 +142,7 @@ KegTag keg_tag(const KegStatus& keg, const Journal& journal, const CellarStatus&
     tag.allergens = keg.contents->beer.allergens;
     if (keg.contents->best_by) tag.use_by = use_by_words(*keg.contents->best_by);
   }
-  tag.facts = front_facts(keg, speaker);
+  tag.facts = front_facts(keg, names, speaker);
   tag.states = state_boxes(speaker);
   const BackOfTag back = back_of(keg, journal, names, speaker);
   tag.back = {{"Keg", say(keg.record.keg_kind, speaker)},

@@ -16,6 +16,7 @@ namespace ullage::testing {
 namespace {
 
 using ::testing::Contains;
+using ::testing::EndsWith;
 using ::testing::HasSubstr;
 using ::testing::StartsWith;
 
@@ -91,6 +92,7 @@ TEST_F(SheetOfTheBook, WhatThePressureShouldBeIsToldAsTheEstimateThatItIs) {
     if (fact.label == "Set pressure") on_tag = fact.value;
   }
   EXPECT_THAT(on_tag, StartsWith("~"));
+  EXPECT_THAT(on_tag, EndsWith(" at 5.5 °C")) << "as read, which it was worked out for";
   EXPECT_THAT(on_tag, HasSubstr(" ± "));
   // A room that nobody has read, only set, is known less well.
   book.s.log(day(22, 14), TemperatureRead{book.box, units::celsius(3), {}, TemperatureOf::liquid});
