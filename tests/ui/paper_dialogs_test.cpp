@@ -104,13 +104,13 @@ TEST_F(PaperDialogs, LinesRulesAndBatchesSaveAsCsvToo) {
 }
 
 TEST_F(PaperDialogs, WhatTheCellarOwnsIsChosenInOnePreviewAndSavedAsCsv) {
-  using enum ui::LogPaper;
+  using enum report::LogBook;
   ui::LogPreview preview(context, bottles);
   auto* list = preview.findChild<QComboBox*>(QStringLiteral("list"));
   ASSERT_NE(list, nullptr);
-  const std::vector<std::pair<ui::LogPaper, std::string>> lists = {{bottles, "bottle"},
+  const std::vector<std::pair<report::LogBook, std::string>> lists = {{bottles, "bottle"},
                                                                    {regulators, "regulator"},
-                                                                   {ui::LogPaper::places, "place"},
+                                                                   {report::LogBook::places, "place"},
                                                                    {instruments, "instrument"},
                                                                    {hose, "tap"},
                                                                    {beers, "beer"}};
