@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/physics/gas_ledger.h"
 
+#include <algorithm>
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/normal.hpp>
 #include <cmath>
@@ -160,6 +161,16 @@ double normal_below(double deviations) {
   return boost::math::cdf(boost::math::normal_distribution<>(0, 1), deviations);
 }
 
+// What is estimated scatters about the truth, and must come out above both the
+// limit and what chance does.
+Mass seen_nearly_always(Mass half_width, Mass limit) {
+  const boost::math::normal_distribution<> standard(0, 1);
+  const Mass deviation = half_width / half_width_in_deviations;
+  const Mass called_from =
+      std::max(limit, deviation * boost::math::quantile(standard, loss_sure_from));
+  return called_from + deviation * boost::math::quantile(standard, loss_seen_chance);
+}
+
 std::optional<RangeError> check(std::span<const LedgerPoint> points) {
   if (auto bad =
           outside(Subject::weighings, static_cast<double>(points.size()), ledger_points_range))
@@ -196,7 +207,8 @@ Result<UnexplainedLoss> unexplained_loss(std::span<const LedgerPoint> points, Ma
   out.per_day = line.loss_per_day;
   const double deviation = out.per_day.half_width() / half_width_in_deviations;
   out.confidence = fraction(normal_below(in_kilograms(out.per_day.value()) / deviation));
-  out.smallest_visible_per_day = kilograms(out.per_day.half_width());
+  out.smallest_visible_per_day =
+      seen_nearly_always(kilograms(out.per_day.half_width()), limit_per_day);
   if (out.confidence.count() >= loss_sure_from && out.per_day.value() >= limit_per_day)
     out.verdict = LossVerdict::unexplained;
   if (points.size() > 2) {

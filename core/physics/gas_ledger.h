@@ -45,7 +45,9 @@ struct LossBetween {
 struct UnexplainedLoss {
   units::Estimate<units::Mass> per_day;  // below zero: less was used than expected
   units::Fraction confidence;            // that anything is lost at all
-  units::Mass smallest_visible_per_day;  // a steady loss below this would not stand out
+  // The smallest steady loss whose verdict is `unexplained` in loss_seen_chance of
+  // such accounts. A smaller one may well be there and pass unseen.
+  units::Mass smallest_visible_per_day;
   LossVerdict verdict = LossVerdict::within_errors;
   // False: the weighings don't lie on one line within their errors (1 in 1000 by
   // chance): the loss began or ended in between, or an entry is wrong or missing.
@@ -57,6 +59,7 @@ inline constexpr Range ledger_points_range{2, 2000};
 inline constexpr Range ledger_span_range{3600.0, 3.2e8};  // s between first and last: 1 h to 10 a
 inline constexpr double loss_limit_grams_per_day = 2.0;
 inline constexpr double loss_sure_from = 0.99;
+inline constexpr double loss_seen_chance = 0.9;
 
 // Points in order of time, each later than the one before (step_time otherwise).
 // One gram of independent error is added to each weighing, for rounding.

@@ -135,32 +135,61 @@ RC_GTEST_PROP(Ledger, SumOfIntervalsIsTheWhole, ()) {
   }
 }
 
+// Five weekly weighings, their errors drawn as stated; the method's are `method`
+// of what is used.
+std::vector<LedgerPoint> made_up_month(std::mt19937& random, double grams_a_day, double method) {
+  std::normal_distribution<double> unit(0, 1 / 1.959964);
+  std::vector<LedgerPoint> points;
+  const double bias = 0.05 * unit(random), off = method * unit(random);
+  for (int i = 0; i < 5; ++i) {
+    const double used = 0.15 * i;
+    const double gas =
+        2.0 - used * (1 + off) - grams_a_day / 1e3 * 7 * i + bias + 0.02 * unit(random);
+    points.push_back({days(7 * i),
+                      Estimate<Mass>(kilograms(gas))
+                          .with({"bias"}, 0.05)
+                          .with({"reading " + std::to_string(i)}, 0.02),
+                      Estimate<Mass>(kilograms(used)).with({"method"}, method * used)});
+  }
+  return points;
+}
+
 // Coverage: the 95 % band of the loss holds the truth in 95 % of 1000 made-up
 // months whose errors are as stated. Fixed seeds; 2.2 % is three deviations.
 TEST(Ledger, BandHoldsTheTruth) {
   std::mt19937 random(20260101);
-  std::normal_distribution<double> unit(0, 1 / 1.959964);
   int inside = 0;
   const int months = 1000;
   for (int m = 0; m < months; ++m) {
-    const double bias = 0.05 * unit(random), method = unit(random);
-    std::vector<LedgerPoint> points;
-    for (int i = 0; i < 5; ++i) {
-      const double used = 0.15 * i;
-      const double gas =
-          2.0 - used * (1 + 0.08 * method) - 0.005 * 7 * i + bias + 0.02 * unit(random);
-      points.push_back({days(7 * i),
-                        Estimate<Mass>(kilograms(gas))
-                            .with({"bias"}, 0.05)
-                            .with({"reading " + std::to_string(i)}, 0.02),
-                        Estimate<Mass>(kilograms(used)).with({"method"}, 0.08 * used)});
-    }
-    const auto out = unexplained_loss(points);
+    const auto out = unexplained_loss(made_up_month(random, 5, 0.08));
     ASSERT_TRUE(out);
     if (std::abs(in_grams(out->per_day.value()) - 5.0) <= out->per_day.half_width() * 1e3) ++inside;
     EXPECT_TRUE(std::isfinite(out->confidence.count()));
   }
   EXPECT_NEAR(inside / double(months), 0.95, 0.022);
+}
+
+// A loss as large as the smallest that is said to be seen is called one in 9 of 10
+// months; one as large as the half-width in fewer than half. Once where the errors
+// decide and once where the limit does. 2.9 % is three deviations.
+TEST(Ledger, SmallestVisibleLossIsSeenNineTimesInTen) {
+  for (const double limit : {0.1, 6.0}) {
+    std::mt19937 random(20260102);
+    const auto none = unexplained_loss(made_up_month(random, 0, 0.08), grams(limit));
+    ASSERT_TRUE(none);
+    const double smallest = in_grams(none->smallest_visible_per_day);
+    const auto called = [&](double lost) {
+      int seen = 0;
+      const int months = 1000;
+      for (int m = 0; m < months; ++m) {
+        const auto out = unexplained_loss(made_up_month(random, lost, 0.08), grams(limit));
+        seen += out && out->verdict == LossVerdict::unexplained ? 1 : 0;
+      }
+      return seen / double(months);
+    };
+    EXPECT_NEAR(called(smallest), 0.9, 0.029) << smallest;
+    EXPECT_LT(called(none->per_day.half_width() * 1e3), 0.5);
+  }
 }
 
 TEST(Ledger, LeakThatBeganInBetweenIsNotSteady) {

@@ -135,13 +135,14 @@ Outcome gas_lost(const Inputs& in, const Printer& printer) {
   a.values.push_back(loss->confidence.count() > as_good_as_sure
                          ? in_words("How sure that gas is lost", "more than 99.9 %")
                          : exactly("How sure that gas is lost", loss->confidence));
-  a.values.push_back(exactly("Smallest loss it could see, a day", loss->smallest_visible_per_day));
+  a.values.push_back(
+      exactly("A loss it would see 9 times in 10, a day", loss->smallest_visible_per_day));
   tell_days_left(in, *loss, used, second, printer, a);
   a.sentences.emplace_back(loss->verdict == physics::LossVerdict::unexplained
                                ? "More is gone than the work explains: look for a leak, from the "
                                  "bottle outwards, with suds."
-                               : "Nothing that the errors don’t cover. A longer time between "
-                                 "weighings tells more.");
+                               : "Not enough to call it a loss, which is not to say that there is "
+                                 "none. A longer time between weighings tells more.");
   if (loss->verdict == physics::LossVerdict::unexplained) {
     a.cautions.emplace_back("Gas that is lost is in the room: air it. CO₂ collects low.");
   }
