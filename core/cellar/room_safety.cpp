@@ -2,6 +2,10 @@
 #include "core/cellar/room_safety.h"
 
 #include <algorithm>
+#include <array>
+#include <cmath>
+#include <iterator>
+#include <string_view>
 
 #include "core/cellar/cellar_status.h"
 #include "core/cellar/gas_account.h"
@@ -23,18 +27,58 @@ BottleInRoom in_room(const BottleStatus& b) {
   return out;
 }
 
-// The loss of the supplies whose bottles stand here, each counted once.
-std::optional<physics::EscapingGas> leak_here(const CellarStatus& cellar, PlaceId place) {
-  std::vector<const GasAccount*> seen;
-  double kilograms = 0;
-  for (const BottleStatus& b : cellar.bottles) {
-    if (b.record.place != place || !b.account || !b.account->alarm) continue;
-    if (std::find(seen.begin(), seen.end(), b.account.get()) != seen.end()) continue;
-    seen.push_back(b.account.get());
-    kilograms += b.account->loss->per_day.value().value();
+// How well what the figures rest on is known (assumed): a room measured with a tape,
+// kegs and stock taken off by eye; what a filler puts in; air changes, mostly guessed.
+constexpr double room_volume_share = 0.10;
+constexpr double content_share = 0.05;
+constexpr double air_changes_share = 0.5;
+constexpr double read_kelvin = 2, assumed_kelvin = 8;
+
+// CO2 of a supply's gas; of unlike bottles on one manifold by what they hold.
+MoleFraction gas_of(const GasAccount& account) {
+  double co2 = 0, all = 0;
+  for (const BottleRecord& b : account.bottles) {
+    const double weight = b.content ? units::in_kilograms(*b.content) : 1.0;
+    co2 += weight * b.co2.count();
+    all += weight;
   }
-  if (kilograms <= 0) return std::nullopt;
-  return physics::EscapingGas{units::kilograms(kilograms)};
+  return units::mole_fraction(all > 0 ? co2 / all : 1.0);
+}
+
+// Supplies with a bottle here that lose gas, or may: each once.
+std::vector<const GasAccount*> losing_here(const CellarStatus& cellar, PlaceId place) {
+  std::vector<const GasAccount*> out;
+  for (const BottleStatus& b : cellar.bottles) {
+    if (b.record.place != place || !b.account || !b.account->loss) continue;
+    const bool may = b.account->loss->per_day.high().value() > 0;
+    if (may && std::find(out.begin(), out.end(), b.account.get()) == out.end())
+      out.push_back(b.account.get());
+  }
+  return out;
+}
+
+// What one gram a day settles at times the loss: the shares are so small that they add.
+void tell_leak(PlaceSafety& out, const CellarStatus& cellar, const physics::Room& room) {
+  if (!out.place.air_changes_per_hour) return;
+  const auto air_changes = units::per_second(*out.place.air_changes_per_hour / 3600.0);
+  double share = 0, loss_squared = 0;
+  bool any = false;
+  for (const GasAccount* account : losing_here(cellar, out.place.place)) {
+    const auto of_a_gram =
+        physics::steady_release({units::grams(1), gas_of(*account)}, room, air_changes);
+    if (!of_a_gram) continue;
+    any = true;
+    const double a_kilogram = of_a_gram->count() * 1e3;
+    share += a_kilogram * account->loss->per_day.value().value();
+    const double off = a_kilogram * account->loss->per_day.half_width();
+    loss_squared += off * off;
+    out.leak_called_one = out.leak_called_one || account->alarm;
+  }
+  if (!any) return;
+  out.leak_settles_at = ShareEstimate(units::mole_fraction(share))
+                            .with({"the loss"}, std::sqrt(loss_squared))
+                            .with({"net volume of the room"}, room_volume_share * share)
+                            .with({"air changes"}, air_changes_share * share);
 }
 
 void tell_alarm(PlaceSafety& out, const Journal& journal) {
@@ -46,6 +90,54 @@ void tell_alarm(PlaceSafety& out, const Journal& journal) {
   }
 }
 
+// The air with one input after another as far off as it may be.
+class UncertainAir {
+ public:
+  UncertainAir(std::vector<physics::EscapingGas> gases, const PlaceSafety& place,
+               units::AbsolutePressure ambient)
+      : gases_(std::move(gases)),
+        ambient_(ambient),
+        volume_(place.place.net_air_volume.value_or(units::cubic_metres(0))),
+        temperature_(TemperatureEstimate(place.temperature)
+                         .with({"temperature of the air"},
+                               place.temperature_known ? read_kelvin : assumed_kelvin)),
+        fullness_(units::Estimate<units::Fraction>(units::fraction(1))
+                      .with({"content of the bottles"}, content_share)) {
+    volume_ = volume_.with({"net volume of the room"}, room_volume_share * volume_.value().value());
+  }
+  template <class Pick>
+  [[nodiscard]] std::optional<ShareEstimate> share(Pick&& pick) const {
+    const auto out = units::try_propagate(
+        [&](Volume v, Temperature t, units::Fraction full) -> physics::Result<MoleFraction> {
+          const auto air = physics::if_all_escapes(filled(full), {v, t, ambient_});
+          if (!air) return std::unexpected(air.error());
+          return pick(*air);
+        },
+        volume_, temperature_, fullness_);
+    return out ? std::optional(*out) : std::nullopt;
+  }
+  [[nodiscard]] std::optional<VolumeEstimate> room_for(MoleFraction limit) const {
+    const auto out = units::try_propagate(
+        [&](Temperature t, units::Fraction full) {
+          return physics::room_for(limit, filled(full), {volume_.value(), t, ambient_});
+        },
+        temperature_, fullness_);
+    return out ? std::optional(*out) : std::nullopt;
+  }
+
+ private:
+  [[nodiscard]] std::vector<physics::EscapingGas> filled(units::Fraction full) const {
+    std::vector<physics::EscapingGas> out = gases_;
+    for (physics::EscapingGas& g : out) g.mass = full.count() * g.mass;
+    return out;
+  }
+  std::vector<physics::EscapingGas> gases_;
+  units::AbsolutePressure ambient_;
+  VolumeEstimate volume_;
+  TemperatureEstimate temperature_;
+  units::Estimate<units::Fraction> fullness_;
+};
+
 void tell_air(PlaceSafety& out, const CellarStatus& cellar) {
   const auto ambient =
       physics::ambient_pressure(cellar.cellar ? cellar.cellar->altitude : units::metres(0));
@@ -55,17 +147,42 @@ void tell_air(PlaceSafety& out, const CellarStatus& cellar) {
     if (b.gas) gases.push_back({*b.gas, b.record.co2});
   }
   if (!ambient || gases.empty()) return;
-  physics::Room room{out.place.net_air_volume.value_or(units::cubic_metres(0)), out.temperature,
-                     *ambient};
-  if (const auto v = physics::room_for(units::mole_fraction(insurers_share), gases, room))
-    out.room_for_three_percent = *v;
+  const UncertainAir air(gases, out, *ambient);
+  out.room_for_three_percent = air.room_for(units::mole_fraction(insurers_share));
   if (!out.place.net_air_volume) return;
-  if (const auto air = physics::if_all_escapes(gases, room)) out.outcome = *air;
-  const auto leak = leak_here(cellar, out.place.place);
-  if (!leak || !out.place.air_changes_per_hour) return;
-  const auto settled = physics::steady_release(
-      *leak, room, units::per_second(*out.place.air_changes_per_hour / 3600.0));
-  if (settled) out.leak_settles_at = *settled;
+  const physics::Room room{*out.place.net_air_volume, out.temperature, *ambient};
+  if (const auto outcome = physics::if_all_escapes(gases, room)) {
+    using physics::RoomOutcome;
+    out.outcome = *outcome;
+    out.co2 = air.share([](const RoomOutcome& o) { return o.co2; });
+    out.co2_flowing = air.share([](const RoomOutcome& o) { return o.co2_flowing; });
+    out.oxygen = air.share([](const RoomOutcome& o) { return o.oxygen; });
+  }
+  tell_leak(out, cellar, room);
+}
+
+constexpr std::string_view union_code = "EU";
+
+bool is_member_state(std::string_view country) {
+  constexpr std::array<std::string_view, 27> members{
+      "AT", "BE", "BG", "CY", "CZ", "DE", "DK", "EE", "ES", "FI", "FR", "GR", "HR", "HU",
+      "IE", "IT", "LT", "LU", "LV", "MT", "NL", "PL", "PT", "RO", "SE", "SI", "SK"};
+  return std::binary_search(members.begin(), members.end(), country);
+}
+
+// As ISO 3166 has it: small letters raised, and the two codes that people write
+// for another.
+std::string country_code(std::string_view typed) {
+  std::string code;
+  for (const char c : typed) {
+    if (c == ' ') continue;
+    code += c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+  }
+  return code == "UK" ? "GB" : code == "EL" ? "GR" : code;
+}
+
+bool of_oxygen(const physics::ExposureLimit& l) {
+  return l.kind == physics::LimitKind::oxygen_below;
 }
 
 int order_of(const PlaceSafety& p) {
@@ -104,14 +221,33 @@ std::vector<PlaceSafety> room_safety(const CellarStatus& cellar, const Journal& 
   return out;
 }
 
-std::vector<physics::ExposureLimit> limits_for(const std::optional<std::string>& country) {
-  std::vector<physics::ExposureLimit> all(physics::exposure_limits().begin(),
-                                          physics::exposure_limits().end());
-  std::vector<physics::ExposureLimit> own;
-  for (const auto& l : all) {
-    if (country && l.country == *country) own.push_back(l);
+LimitsOfCountry limits_for(const std::optional<std::string>& country,
+                           std::span<const physics::ExposureLimit> published) {
+  LimitsOfCountry out;
+  const std::string own = country ? country_code(*country) : std::string();
+  const bool member = is_member_state(own);
+  const auto add = [&](auto wanted, std::vector<physics::ExposureLimit>& to) {
+    std::copy_if(published.begin(), published.end(), std::back_inserter(to), wanted);
+  };
+  if (own.empty()) {
+    add([](const auto&) { return true; }, out.here);
+  } else {
+    add([&](const auto& l) { return l.country == own; }, out.here);
+    add([&](const auto& l) { return l.country == union_code && member && own != union_code; },
+        out.here);
+    add([](const auto& l) { return l.country.empty(); }, out.here);
   }
-  return own.empty() ? all : own;
+  out.oxygen_here = std::any_of(out.here.begin(), out.here.end(), of_oxygen);
+  out.co2_here = !std::all_of(out.here.begin(), out.here.end(), of_oxygen);
+  if (own.empty()) return out;
+  add(
+      [&](const auto& l) {
+        const bool counts =
+            l.country == own || l.country.empty() || (l.country == union_code && member);
+        return !counts && !(of_oxygen(l) ? out.oxygen_here : out.co2_here);
+      },
+      out.elsewhere);
+  return out;
 }
 
 bool reaches(const physics::RoomOutcome& air, const physics::ExposureLimit& limit) {

@@ -6,13 +6,18 @@
 #pragma once
 
 #include <optional>
+#include <span>
+#include <string>
 #include <vector>
 
 #include "core/cellar/journal.h"
+#include "core/cellar/readings.h"
 #include "core/cellar/status.h"
 #include "core/physics/room_air.h"
 
 namespace ullage::cellar {
+
+using ShareEstimate = units::Estimate<MoleFraction>;
 
 struct BottleInRoom {
   BottleRecord record;
@@ -27,9 +32,15 @@ struct PlaceSafety {
   Temperature temperature = units::celsius(20);
   bool temperature_known = false;
   std::optional<physics::RoomOutcome> outcome;  // absent: no volume, or no known bottle
-  std::optional<Volume> room_for_three_percent;
-  // What the supply's unexplained loss settles at with the stated air changes.
-  std::optional<MoleFraction> leak_settles_at;
+  // Of the outcome, with what the room's volume, the bottles' content and the
+  // temperature are uncertain by. That the air is evenly mixed is not among it: low
+  // spots are far above.
+  std::optional<ShareEstimate> co2, co2_flowing, oxygen;
+  std::optional<VolumeEstimate> room_for_three_percent;
+  // What the unexplained losses of its supplies settle at with the stated air changes,
+  // each by its own gas; those that are not enough to be called a loss count, too.
+  std::optional<ShareEstimate> leak_settles_at;
+  bool leak_called_one = false;  // the alarm of one of them is on
   std::optional<Instant> alarm_checked;
   bool alarm_passed = true;
 };
@@ -38,10 +49,20 @@ struct PlaceSafety {
 // name. Bottles without a place come last as a place without an id.
 [[nodiscard]] std::vector<PlaceSafety> room_safety(const CellarStatus&, const Journal&);
 
-// Limits of the country and those without one; of every country when it is not
-// stated or has none in the list.
-[[nodiscard]] std::vector<physics::ExposureLimit> limits_for(
-    const std::optional<std::string>& country);
+// Published limits for a cellar in a country: those that count there, and those of
+// other countries to look at where it has none itself.
+struct LimitsOfCountry {
+  // The country's own, then the EU's where it is a member state, then those of no
+  // country; of every country when none is stated.
+  std::vector<physics::ExposureLimit> here;
+  // Of the others, by country: for carbon dioxide or oxygen, whichever `here` lacks.
+  std::vector<physics::ExposureLimit> elsewhere;
+  bool co2_here = false, oxygen_here = false;
+};
+// `country` as people type it: "de" is DE, "UK" is GB.
+[[nodiscard]] LimitsOfCountry limits_for(
+    const std::optional<std::string>& country,
+    std::span<const physics::ExposureLimit> published = physics::exposure_limits());
 // Whether the outcome reaches a limit (stays below it, for oxygen).
 [[nodiscard]] bool reaches(const physics::RoomOutcome&, const physics::ExposureLimit&);
 

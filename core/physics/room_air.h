@@ -77,7 +77,7 @@ enum class LimitKind {
 };
 enum class SourceCertainty { verified, from_memory };
 struct ExposureLimit {
-  std::string_view country;  // ISO 3166 two letters, "EU"
+  std::string_view country;  // ISO 3166 two letters, "EU"; empty: of no country
   LimitKind kind = LimitKind::working_day;
   units::MoleFraction value;   // of CO2; of oxygen for oxygen_below
   std::string_view name;       // of the figure

@@ -56,6 +56,9 @@ Grounds of_room(std::string name, std::string answer, const PlaceSafety& p,
   add_conditions(g, p, speaker);
   g.notes.emplace_back(uneven);
   g.notes.emplace_back("A caution, never an all-clear. Local code decides.");
+  g.notes.emplace_back(
+      "The ± is of the room's volume (taken at 10 %), the bottles' content (5 %) and the "
+      "temperature.");
   g.narrow.emplace_back("Measure the room, and take off what kegs and stock fill.");
   return g;
 }
@@ -66,6 +69,28 @@ std::string say_share(units::MoleFraction share, const Speaker& speaker) {
   const double percent = share.count() * 100;
   const int decimals = percent >= 9.95 ? 0 : percent >= 0.995 ? 1 : 2;
   return speaker.printer.number(percent, decimals) + " %";
+}
+
+std::string say_share(const std::optional<cellar::ShareEstimate>& share, units::MoleFraction plain,
+                      const Speaker& speaker) {
+  if (!share || share->half_width() <= 0) return say_share(plain, speaker);
+  const double percent = share->value().count() * 100, off = share->half_width() * 100;
+  // As many decimals as show the error.
+  const int decimals = off >= 0.95 ? 0 : off >= 0.095 ? 1 : 2;
+  return fmt::format("{} ± {} %", speaker.printer.number(percent, decimals),
+                     speaker.printer.number(off, decimals));
+}
+
+std::string say_leak_share(const cellar::ShareEstimate& share, const Speaker& speaker) {
+  const auto ppm = [&](double of_all) { return speaker.printer.number(of_all * 1e6, 0); };
+  if (share.value().count() <= 0) return fmt::format("at most {} ppm", ppm(share.high().count()));
+  return fmt::format("{} ± {} ppm", ppm(share.value().count()), ppm(share.half_width()));
+}
+
+std::string say_room(const cellar::VolumeEstimate& room, const Speaker& speaker) {
+  const double share = room.half_width() / room.value().value();
+  return fmt::format("{} ± {} %", units::print_room(room.value(), speaker.printer),
+                     speaker.printer.number(share * 100, 0));
 }
 
 std::string say_published_share(units::MoleFraction share, const Speaker& speaker) {
@@ -80,8 +105,8 @@ std::string say_published_share(units::MoleFraction share, const Speaker& speake
 
 Grounds room_co2_grounds(const PlaceSafety& p, const Speaker& speaker) {
   if (!p.outcome) return {};
-  Grounds g =
-      of_room("Carbon dioxide, if all escapes", say_share(p.outcome->co2, speaker), p, speaker);
+  Grounds g = of_room("Carbon dioxide, if all escapes", say_share(p.co2, p.outcome->co2, speaker),
+                      p, speaker);
   g.inputs.push_back({"That is " + units::print_room(p.outcome->gas, speaker.printer) + " of gas",
                       InputOrigin::worked_out,
                       {}});
@@ -91,8 +116,8 @@ Grounds room_co2_grounds(const PlaceSafety& p, const Speaker& speaker) {
 
 Grounds room_oxygen_grounds(const PlaceSafety& p, const Speaker& speaker) {
   if (!p.outcome) return {};
-  Grounds g =
-      of_room("Oxygen left, if all escapes", say_share(p.outcome->oxygen, speaker), p, speaker);
+  Grounds g = of_room("Oxygen left, if all escapes",
+                      say_share(p.oxygen, p.outcome->oxygen, speaker), p, speaker);
   g.notes.push_back("Of the " + say_published_share(units::mole_fraction(0.209), speaker) +
                     " in fresh air, what the gas does not push aside.");
   return g;
@@ -101,7 +126,7 @@ Grounds room_oxygen_grounds(const PlaceSafety& p, const Speaker& speaker) {
 Grounds room_flowing_grounds(const PlaceSafety& p, const Speaker& speaker) {
   if (!p.outcome) return {};
   Grounds g = of_room("Carbon dioxide, if air can leave",
-                      say_share(p.outcome->co2_flowing, speaker), p, speaker);
+                      say_share(p.co2_flowing, p.outcome->co2_flowing, speaker), p, speaker);
   g.notes.emplace_back(
       "The gas drives out air that it has mixed with already, so some of it leaves, too.");
   return g;
@@ -110,7 +135,7 @@ Grounds room_flowing_grounds(const PlaceSafety& p, const Speaker& speaker) {
 Grounds room_wanted_grounds(const PlaceSafety& p, const Speaker& speaker) {
   if (!p.room_for_three_percent) return {};
   Grounds g = grounds_by(laws::room_air, "Room for 3 % at most",
-                         units::print_room(*p.room_for_three_percent, speaker.printer));
+                         say_room(*p.room_for_three_percent, speaker));
   add_bottles(g, p, speaker);
   add_conditions(g, p, speaker);
   g.notes.emplace_back("The room in which all of it, mixed, is just at 3 %.");
@@ -121,8 +146,12 @@ Grounds room_wanted_grounds(const PlaceSafety& p, const Speaker& speaker) {
 Grounds room_leak_grounds(const PlaceSafety& p, const Speaker& speaker) {
   if (!p.leak_settles_at) return {};
   Grounds g = grounds_by(laws::room_air, "The loss settles at",
-                         fmt::format("{} ppm", std::lround(p.leak_settles_at->count() * 1e6)));
-  g.inputs.push_back({"The unexplained loss of the bottles here", InputOrigin::worked_out, {}});
+                         say_leak_share(*p.leak_settles_at, speaker));
+  g.inputs.push_back({p.leak_called_one ? "The unexplained loss of the bottles here"
+                                        : "What is unexplained of the bottles here: not enough to "
+                                          "call it a loss",
+                      InputOrigin::worked_out,
+                      {}});
   add_room(g, p, speaker);
   if (p.place.air_changes_per_hour)
     g.inputs.push_back({fmt::format("{} air changes an hour",
@@ -131,6 +160,7 @@ Grounds room_leak_grounds(const PlaceSafety& p, const Speaker& speaker) {
                         {}});
   add_conditions(g, p, speaker);
   g.notes.emplace_back(uneven);
+  g.narrow = narrowing(*p.leak_settles_at);
   return g;
 }
 
@@ -145,7 +175,8 @@ Grounds limit_grounds(const physics::ExposureLimit& l, const PlaceSafety& p,
   if (p.outcome) {
     const bool oxygen = l.kind == physics::LimitKind::oxygen_below;
     g.inputs.push_back({(oxygen ? "Oxygen here if all escapes, " : "Here if all escapes, ") +
-                            say_share(oxygen ? p.outcome->oxygen : p.outcome->co2, speaker),
+                            (oxygen ? say_share(p.oxygen, p.outcome->oxygen, speaker)
+                                    : say_share(p.co2, p.outcome->co2, speaker)),
                         InputOrigin::worked_out,
                         {}});
   }

@@ -20,6 +20,13 @@ using RoomReasons = Grounds (*)(const cellar::PlaceSafety&, const Speaker&);
 [[nodiscard]] Grounds limit_grounds(const physics::ExposureLimit&, const cellar::PlaceSafety&,
                                     const Speaker&);
 
+// A share of the air with its error ("6.2 ± 0.7 %"), the plain value where the error
+// is not known; what a leak settles at in ppm, or at most that where it may be none.
+[[nodiscard]] std::string say_share(const std::optional<cellar::ShareEstimate>&,
+                                    units::MoleFraction plain, const Speaker&);
+[[nodiscard]] std::string say_leak_share(const cellar::ShareEstimate&, const Speaker&);
+[[nodiscard]] std::string say_room(const cellar::VolumeEstimate&, const Speaker&);  // "41 m³ ± 5 %"
+
 // A share of the air, to two figures; a published one as it was published.
 [[nodiscard]] std::string say_share(units::MoleFraction, const Speaker&);
 [[nodiscard]] std::string say_published_share(units::MoleFraction, const Speaker&);

@@ -38,7 +38,7 @@ TEST(RoomReasons, OfTheAirAreBottlesRoomAndTemperature) {
   const auto place = cold_box(scene);
   const report::Speaker speaker{};
   const Grounds co2 = report::room_co2_grounds(place, speaker);
-  EXPECT_EQ(co2.answer, "6.2 %");
+  EXPECT_EQ(co2.answer, "6.2 ± 0.7 %");
   EXPECT_THAT(
       lines_of_inputs(co2),
       AllOf(Contains(AllOf(HasSubstr("Bottle 1 holds 2.27 kg when full"), HasSubstr("typed in"))),
@@ -46,11 +46,11 @@ TEST(RoomReasons, OfTheAirAreBottlesRoomAndTemperature) {
             Contains(HasSubstr("Air at 20"))));
   EXPECT_THAT(co2.notes, Contains(HasSubstr("gathers low")));
   EXPECT_THAT(co2.notes, Contains(HasSubstr("never an all-clear")));
-  EXPECT_EQ(report::room_oxygen_grounds(place, speaker).answer, "20 %");
+  EXPECT_EQ(report::room_oxygen_grounds(place, speaker).answer, "19.7 ± 0.1 %");
   // 1 - exp(-0.0617) = 6.0 %
-  EXPECT_EQ(report::room_flowing_grounds(place, speaker).answer, "6.0 %");
-  // 1.234 m3 over 3 %.
-  EXPECT_EQ(report::room_wanted_grounds(place, speaker).answer, "41 m³");
+  EXPECT_EQ(report::room_flowing_grounds(place, speaker).answer, "6.0 ± 0.7 %");
+  // 1.234 m3 over 3 %; 5 % of content and 2 K of 293 make 5 %.
+  EXPECT_EQ(report::room_wanted_grounds(place, speaker).answer, "41 m³ ± 5 %");
   EXPECT_TRUE(report::room_leak_grounds(place, speaker).empty());
 }
 
@@ -61,7 +61,8 @@ TEST(RoomReasons, OfALossAreItsAirChanges) {
   const auto place = room_safety(scene.cellar(day(22)), scene.journal).front();
   const Grounds g = report::room_leak_grounds(place, report::Speaker{});
   // 20 g/day in 20 m3 at half a change an hour: 45 ppm (docs/physics-gas.md).
-  EXPECT_EQ(g.answer, "45 ppm");
+  // Air changes to 50 %, the volume to 10, the loss itself to a few: 23.
+  EXPECT_EQ(g.answer, "45 ± 23 ppm");
   EXPECT_THAT(lines_of_inputs(g), Contains(HasSubstr("0.5 air changes an hour")));
 }
 

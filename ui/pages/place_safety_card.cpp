@@ -58,12 +58,18 @@ PlaceSafetyCard::PlaceSafetyCard(const Context& context, QWidget* parent)
   air_->setObjectName(QStringLiteral("air"));
   facts_ = new FactList;
   limits_ = new FactList;
+  elsewhere_words_ = new InkLabel({}, TextRole::small, Ink::secondary);
+  elsewhere_words_->setObjectName(QStringLiteral("limits_elsewhere"));
+  elsewhere_words_->setWordWrap(true);
+  elsewhere_ = new FactList;
   limits_part_ = new QWidget;
   auto* limits = new QVBoxLayout(limits_part_);
   limits->setContentsMargins(0, 0, 0, 0);
   limits->setSpacing(space::s);
   limits->addWidget(new InkLabel(tr("Published figures beside it"), TextRole::strong));
   limits->addWidget(limits_);
+  limits->addWidget(elsewhere_words_);
+  limits->addWidget(elsewhere_);
   limits->addStretch(1);
   auto* left = new QVBoxLayout;
   left->addWidget(facts_);
@@ -157,14 +163,14 @@ void PlaceSafetyCard::show_air(const report::Speaker& speaker) {
               air->more_than_the_room
                   ? tr("The gas in here could fill the whole room")
                   : tr("If all of it escapes: %1 carbon dioxide, if evenly mixed")
-                        .arg(q(report::say_share(air->co2, speaker))),
+                        .arg(q(report::say_share(place_.co2, air->co2, speaker))),
               tr("Low spots far higher. %1")
                   .arg(place_.holds_nitrogen
                            ? tr("Oxygen would fall from 20.9 % to %1; nitrogen gives no warning "
                                 "at all.")
-                                 .arg(q(report::say_share(air->oxygen, speaker)))
+                                 .arg(q(report::say_share(place_.oxygen, air->oxygen, speaker)))
                            : tr("Oxygen would fall from 20.9 % to %1.")
-                                 .arg(q(report::say_share(air->oxygen, speaker)))));
+                                 .arg(q(report::say_share(place_.oxygen, air->oxygen, speaker)))));
   } else if (!place_.bottles.empty()) {
     air_->set(cellar::Severity::warning, tr("Can’t tell what would be in the air"),
               place_.place.name.empty()
@@ -190,21 +196,22 @@ void PlaceSafetyCard::show_facts(const report::Speaker& speaker) {
     fact(tr("Net volume"), q(units::print_room(*place_.place.net_air_volume, speaker.printer)));
   if (air) {
     fact(tr("If all escapes"),
-         tr("%1 carbon dioxide, if evenly mixed").arg(q(report::say_share(air->co2, speaker))),
+         tr("%1 carbon dioxide, if evenly mixed")
+             .arg(q(report::say_share(place_.co2, air->co2, speaker))),
          &report::room_co2_grounds);
-    fact(tr("Oxygen then"), q(report::say_share(air->oxygen, speaker)),
+    fact(tr("Oxygen then"), q(report::say_share(place_.oxygen, air->oxygen, speaker)),
          &report::room_oxygen_grounds);
   }
   if (place_.room_for_three_percent) {
     fact(tr("For 3 % at most"),
          tr("%1 would be wanted (a German insurer’s rule)")
-             .arg(q(units::print_room(*place_.room_for_three_percent, speaker.printer))),
+             .arg(q(report::say_room(*place_.room_for_three_percent, speaker))),
          &report::room_wanted_grounds);
   }
   if (air && !air->more_than_the_room) {
     fact(tr("If air can leave"),
          tr("%1 carbon dioxide, when mixed air leaves as the gas comes")
-             .arg(q(report::say_share(air->co2_flowing, speaker))),
+             .arg(q(report::say_share(place_.co2_flowing, air->co2_flowing, speaker))),
          &report::room_flowing_grounds);
   }
   if (place_.place.air_changes_per_hour) {
@@ -212,10 +219,9 @@ void PlaceSafetyCard::show_facts(const report::Speaker& speaker) {
          tr("%1 an hour").arg(q(speaker.printer.number(*place_.place.air_changes_per_hour, 1))));
   }
   if (place_.leak_settles_at) {
-    fact(tr("The loss logged now"),
-         tr("settles at %1 ppm, if evenly mixed")
-             .arg(std::lround(place_.leak_settles_at->count() * 1e6)),
-         &report::room_leak_grounds);
+    const QString share = q(report::say_leak_share(*place_.leak_settles_at, speaker));
+    fact(place_.leak_called_one ? tr("The loss logged now") : tr("What may be lost now"),
+         tr("settles at %1, if evenly mixed").arg(share), &report::room_leak_grounds);
   }
   if (place_.place.below_ground.value_or(false))
     fact(tr("Below ground"), tr("yes: some codes ask for detection at any amount"));
@@ -223,37 +229,62 @@ void PlaceSafetyCard::show_facts(const report::Speaker& speaker) {
   facts_->show_facts(facts);
 }
 
+QString PlaceSafetyCard::limit_words(const physics::ExposureLimit& l) const {
+  const auto text = [](std::string_view s) {
+    return QString::fromUtf8(s.data(), static_cast<qsizetype>(s.size()));
+  };
+  QString words =
+      l.country.empty() ? text(l.name) : text(l.country) + QStringLiteral(": ") + text(l.name);
+  if (l.kind != physics::LimitKind::symptoms) {
+    const QString kind = limit_kind(l.kind);
+    if (!kind.isEmpty()) words += QStringLiteral(", ") + kind;
+    if (!l.averaging.empty()) words += QStringLiteral(", ") + text(l.averaging);
+  }
+  if (!l.source.empty()) words += QStringLiteral(", ") + text(l.source);
+  words += l.certainty == physics::SourceCertainty::verified ? tr(" (seen in print)")
+                                                             : tr(" (from memory)");
+  if (cellar::reaches(*place_.outcome, l)) {
+    words += l.kind == physics::LimitKind::oxygen_below ? tr(". It would fall below this")
+                                                        : tr(". It would rise above this");
+  }
+  return words;
+}
+
+// What the list lacks for the country, and whose figures follow instead.
+QString PlaceSafetyCard::lacking_words(const cellar::LimitsOfCountry& limits,
+                                       const std::optional<std::string>& country) {
+  if (!country || country->empty())
+    return tr("No country is stated in This cellar…: these are of every country.");
+  if (limits.elsewhere.empty()) return {};
+  const QString of = q(*country);
+  if (limits.co2_here)
+    return tr("The list has no figure for oxygen of %1. Of other countries:").arg(of);
+  if (limits.oxygen_here)
+    return tr("The list has no figure for carbon dioxide of %1. Of other countries:").arg(of);
+  return tr("The list has no figure of %1 at all. Of other countries:").arg(of);
+}
+
 void PlaceSafetyCard::show_limits(const report::Speaker& speaker,
                                   const std::optional<std::string>& country) {
   limits_part_->setVisible(place_.outcome.has_value());
   if (!place_.outcome) return;
-  std::vector<ListedFact> rows;
   const auto kept = std::make_shared<const cellar::PlaceSafety>(place_);
-  for (const physics::ExposureLimit& l : cellar::limits_for(country)) {
-    QString words = QString::fromUtf8(l.country.data(), static_cast<qsizetype>(l.country.size())) +
-                    QStringLiteral(": ") +
-                    QString::fromUtf8(l.name.data(), static_cast<qsizetype>(l.name.size()));
-    if (l.kind != physics::LimitKind::symptoms) {
-      const QString kind = limit_kind(l.kind);
-      if (!kind.isEmpty()) words += QStringLiteral(", ") + kind;
-      if (!l.averaging.empty())
-        words += QStringLiteral(", ") +
-                 QString::fromUtf8(l.averaging.data(), static_cast<qsizetype>(l.averaging.size()));
+  // The figure stands first and what it is of beside it; the words open the reasons.
+  const auto show = [&](FactList& list, const std::vector<physics::ExposureLimit>& limits) {
+    std::vector<ListedFact> rows;
+    for (const physics::ExposureLimit& l : limits) {
+      rows.push_back({q(report::say_published_share(l.value, speaker)), limit_words(l),
+                      [kept, speaker, l] { return report::limit_grounds(l, *kept, speaker); }});
     }
-    if (!l.source.empty())
-      words += QStringLiteral(", ") +
-               QString::fromUtf8(l.source.data(), static_cast<qsizetype>(l.source.size()));
-    words += l.certainty == physics::SourceCertainty::verified ? tr(" (seen in print)")
-                                                               : tr(" (from memory)");
-    if (cellar::reaches(*place_.outcome, l)) {
-      words += l.kind == physics::LimitKind::oxygen_below ? tr(". It would fall below this")
-                                                          : tr(". It would rise above this");
-    }
-    // The figure stands first and what it is of beside it; the words open the reasons.
-    rows.push_back({q(report::say_published_share(l.value, speaker)), words,
-                    [kept, speaker, l] { return report::limit_grounds(l, *kept, speaker); }});
-  }
-  limits_->show_facts(rows);
+    list.show_facts(rows);
+    list.setVisible(!rows.empty());
+  };
+  const cellar::LimitsOfCountry limits = cellar::limits_for(country);
+  show(*limits_, limits.here);
+  show(*elsewhere_, limits.elsewhere);
+  const QString lacking = lacking_words(limits, country);
+  elsewhere_words_->setText(lacking);
+  elsewhere_words_->setVisible(!lacking.isEmpty());
 }
 
 }  // namespace ullage::ui

@@ -28,6 +28,9 @@ class PlaceSafetyCard : public QWidget {
   void show_air(const report::Speaker&);
   void show_facts(const report::Speaker&);
   void show_limits(const report::Speaker&, const std::optional<std::string>& country);
+  [[nodiscard]] QString limit_words(const physics::ExposureLimit&) const;
+  [[nodiscard]] static QString lacking_words(const cellar::LimitsOfCountry&,
+                                             const std::optional<std::string>& country);
   [[nodiscard]] QString bottle_words(const report::Speaker&) const;
   [[nodiscard]] QString alarm_words(const report::Speaker&) const;
 
@@ -38,6 +41,8 @@ class PlaceSafetyCard : public QWidget {
   FactList* facts_;
   QWidget* limits_part_;
   FactList* limits_;
+  InkLabel* elsewhere_words_;
+  FactList* elsewhere_;
   QPushButton* alarm_;
   QPushButton* edit_;
   QPushButton* import_;
