@@ -87,8 +87,8 @@ double share_of(const Rows& rows, std::size_t column, Test&& test) {
   return rows.empty() ? 0 : static_cast<double>(yes) / static_cast<double>(rows.size());
 }
 
-bool find_decimal_comma(const Rows& rows, char delimiter) {
-  if (delimiter == ',') return false;
+// Where commas divide the columns, too, one within a number stands in quotes.
+bool find_decimal_comma(const Rows& rows) {
   std::size_t comma = 0, point = 0;
   for (const auto& r : rows) {
     for (const std::string& c : r) {
@@ -176,6 +176,14 @@ void find_degrees(LoggerLayout& layout, const Rows& rows, const std::vector<std:
   layout.degrees = *middle > fahrenheit_from ? DegreesOf::fahrenheit : DegreesOf::celsius;
 }
 
+void name_columns(std::vector<std::string>& columns, std::size_t width) {
+  for (std::string& name : columns) name = logger::shown_beginning(name);
+  for (std::size_t c = 0; c < width; ++c) {
+    if (c >= columns.size()) columns.emplace_back();
+    if (columns[c].empty()) columns[c] = "column " + std::to_string(c + 1);
+  }
+}
+
 // The last line before the data that splits into as many cells and has no date.
 void find_heading(LoggerFile& file, const std::vector<TextLine>& lines, std::size_t width) {
   for (const TextLine& l : lines) {
@@ -185,11 +193,23 @@ void find_heading(LoggerFile& file, const std::vector<TextLine>& lines, std::siz
     file.layout.heading_line = l.number;
     file.columns = cells;
   }
-  for (std::string& name : file.columns) name = logger::shown_beginning(name);
-  for (std::size_t c = 0; c < width; ++c) {
-    if (c >= file.columns.size()) file.columns.emplace_back();
-    if (file.columns[c].empty()) file.columns[c] = "column " + std::to_string(c + 1);
+  name_columns(file.columns, width);
+}
+
+// A date alone has its hour in a column of its own, mostly the next one.
+std::optional<std::size_t> find_clock(const Rows& rows, std::size_t time_column) {
+  const auto alone = [](const std::string& s) {
+    const auto d = logger::date_in(s);
+    return d && d->rest.find_first_not_of(" \t") == std::string_view::npos;
+  };
+  if (share_of(rows, time_column, alone) <= 0.5) return std::nullopt;
+  for (std::size_t c = 0; c < width_of(rows); ++c) {
+    const double hours = share_of(rows, c, [](const std::string& s) {
+      return s.find(':') != std::string::npos && logger::clock_in(s).has_value();
+    });
+    if (c != time_column && hours > 0.5) return c;
   }
+  return std::nullopt;
 }
 
 std::expected<Rows, LoggerFault> find_layout(LoggerFile& file, const std::vector<TextLine>& lines,
@@ -206,10 +226,11 @@ std::expected<Rows, LoggerFault> find_layout(LoggerFile& file, const std::vector
   if (rows.empty()) return std::unexpected(LoggerFault::no_time_column);
   const std::size_t width = width_of(rows);
   find_heading(file, lines, width);
-  for (const auto& chosen : {choices.time_column, choices.temperature_column}) {
+  const auto hour_in = choices.clock ? choices.clock->column : std::nullopt;
+  for (const auto& chosen : {choices.time_column, choices.temperature_column, hour_in}) {
     if (chosen && *chosen >= width) return std::unexpected(LoggerFault::no_such_column);
   }
-  layout.decimal_comma = choices.decimal_comma.value_or(find_decimal_comma(rows, layout.delimiter));
+  layout.decimal_comma = choices.decimal_comma.value_or(find_decimal_comma(rows));
   const auto is_date = [](const std::string& s) { return logger::date_in(s).has_value(); };
   std::size_t time = 0;
   double most = -1;
@@ -220,19 +241,8 @@ std::expected<Rows, LoggerFault> find_layout(LoggerFile& file, const std::vector
     }
   }
   layout.time_column = choices.time_column.value_or(time);
-  // A date alone has its hour in a column of its own, mostly the next one.
-  const auto alone = [](const std::string& s) {
-    const auto d = logger::date_in(s);
-    return d && d->rest.find_first_not_of(" \t") == std::string_view::npos;
-  };
-  if (share_of(rows, layout.time_column, alone) > 0.5) {
-    for (std::size_t c = 0; c < width && !layout.clock_column; ++c) {
-      const double hours = share_of(rows, c, [](const std::string& s) {
-        return s.find(':') != std::string::npos && logger::clock_in(s).has_value();
-      });
-      if (c != layout.time_column && hours > 0.5) layout.clock_column = c;
-    }
-  }
+  layout.clock_column =
+      choices.clock ? choices.clock->column : find_clock(rows, layout.time_column);
   return rows;
 }
 
@@ -305,74 +315,25 @@ std::expected<LoggerFile, LoggerFault> read_logger_file(std::string_view bytes,
   return file;
 }
 
-std::vector<TimedTemperature> on_calendar(const std::vector<LoggerReading>& readings,
-                                          const LocalCalendar& calendar, std::size_t* skipped) {
-  std::vector<TimedTemperature> out;
-  out.reserve(readings.size());
-  std::size_t lost = 0;
-  for (const LoggerReading& r : readings) {
-    const std::optional<Instant> at =
-        r.offset ? std::optional(Instant(r.local.time_since_epoch()) - *r.offset)
-                 : calendar.to_instant(r.local);
-    if (at) {
-      out.push_back({*at, r.temperature});
-    } else {
-      ++lost;
+std::optional<LoggerColumns> logger_columns(std::string_view bytes, std::optional<char> delimiter) {
+  if (bytes.size() > logger_file_limit) return std::nullopt;
+  const auto text = logger::as_utf8(bytes);
+  if (!text) return std::nullopt;
+  std::size_t count = 0;
+  const std::vector<TextLine> all = lines_of(*text, count);
+  if (all.empty()) return std::nullopt;
+  LoggerColumns best;
+  for (const char d : {';', '\t', ',', '|'}) {
+    if (delimiter && d != *delimiter) continue;
+    LoggerColumns by{d, {}};
+    for (const TextLine& l : sample(all)) {
+      auto cells = logger::cells_of(l.text.substr(0, logger_line_limit), d);
+      if (cells.size() > by.names.size()) by.names = std::move(cells);
     }
+    if (by.names.size() > best.names.size()) best = std::move(by);
   }
-  if (skipped) *skipped = lost;
-  std::stable_sort(out.begin(), out.end(),
-                   [](const auto& a, const auto& b) { return a.at < b.at; });
-  out.erase(std::unique(out.begin(), out.end(),
-                        [](const auto& a, const auto& b) { return a.at == b.at; }),
-            out.end());
-  return out;
-}
-
-namespace {
-
-constexpr std::chrono::days longest_gap{1};
-
-// From each kept reading a line is drawn on as far as it passes within `step` of
-// all readings it spans: the cone of slopes that do narrows with each of them.
-std::vector<TimedTemperature> thin_by(const std::vector<TimedTemperature>& all, double step) {
-  if (all.size() < 3) return all;
-  std::vector<TimedTemperature> kept{all.front()};
-  double low = -1e300, high = 1e300;
-  for (std::size_t i = 1; i < all.size(); ++i) {
-    const auto run = [&](const TimedTemperature& to) {
-      return units::in_seconds(between(kept.back().at, to.at));
-    };
-    const auto rise = [&](const TimedTemperature& to) {
-      return units::in_kelvin(to.temperature) - units::in_kelvin(kept.back().temperature);
-    };
-    const double slope = rise(all[i]) / run(all[i]);
-    const bool fits = slope >= low && slope <= high && all[i].at - kept.back().at <= longest_gap;
-    if (!fits && all[i - 1].at > kept.back().at) {
-      kept.push_back(all[i - 1]);
-      low = -1e300;
-      high = 1e300;
-    }
-    const double t = run(all[i]);
-    low = std::max(low, (rise(all[i]) - step) / t);
-    high = std::min(high, (rise(all[i]) + step) / t);
-  }
-  if (kept.back().at < all.back().at) kept.push_back(all.back());
-  return kept;
-}
-
-}  // namespace
-
-Thinned thinned(const std::vector<TimedTemperature>& all, units::TemperatureDifference step,
-                std::size_t most) {
-  Thinned out;
-  out.step = step;
-  out.kept = thin_by(all, units::in_kelvin(step));
-  for (int round = 0; round < 12 && out.kept.size() > most; ++round) {
-    out.step = 1.5 * out.step;
-    out.kept = thin_by(all, units::in_kelvin(out.step));
-  }
-  return out;
+  name_columns(best.names, best.names.size());
+  return best;
 }
 
 }  // namespace ullage::cellar

@@ -47,6 +47,10 @@ struct LoggerChoices {
   std::optional<bool> decimal_comma;
   std::optional<std::size_t> time_column;
   std::optional<std::size_t> temperature_column;
+  struct Clock {
+    std::optional<std::size_t> column;  // none: the hour stands with the date
+  };
+  std::optional<Clock> clock;
   std::optional<DegreesOf> degrees;
   std::optional<DateOrder> order;
   DateOrder order_if_uncertain = DateOrder::day_month_year;
@@ -99,6 +103,15 @@ inline constexpr std::size_t bad_lines_listed = 100;
 
 [[nodiscard]] std::expected<LoggerFile, LoggerFault> read_logger_file(
     std::string_view bytes, const LoggerChoices& choices = {});
+
+// What there is to choose from where the layout could not be found out: the columns
+// of the widest line, by the delimiter told, else by the one that gives most of them.
+struct LoggerColumns {
+  char delimiter = ',';
+  std::vector<std::string> names;  // as that line has them, "column 2" for an empty one
+};
+[[nodiscard]] std::optional<LoggerColumns> logger_columns(std::string_view bytes,
+                                                          std::optional<char> delimiter = {});
 
 // --- what of it is worth keeping
 

@@ -56,6 +56,47 @@ TEST(LoggerFile, SemicolonsDecimalCommaDayFirst) {
   EXPECT_NEAR(units::in_celsius(f->readings[1].temperature), -0.7, 1e-9);
 }
 
+TEST(LoggerFile, DecimalCommaWithinQuotesWhereCommasDivide) {
+  const auto f = read_logger_file(
+      "\"Time\",\"Temp. [°C]\"\n\"2026-11-02 10:00\",\"4,5\"\n\"2026-11-02 10:15\",\"7\"\n");
+  ASSERT_TRUE(f);
+  EXPECT_EQ(f->layout.delimiter, ',');
+  EXPECT_TRUE(f->layout.decimal_comma);
+  ASSERT_EQ(f->readings.size(), 2u);
+  EXPECT_NEAR(first_celsius(*f), 4.5, 1e-9);
+  // Points within quotes are points.
+  const auto points = read_logger_file("\"2026-11-02 10:00\",\"4.5\"\n");
+  ASSERT_TRUE(points);
+  EXPECT_FALSE(points->layout.decimal_comma);
+}
+
+TEST(LoggerFile, TheHoursColumnCanBeTold) {
+  const std::string text =
+      "Date;Start;End;Temp\n2026-11-02;10:00;10:05;4.5\n2026-11-02;10:15;10:20;4.7\n";
+  EXPECT_EQ(read_logger_file(text)->layout.clock_column, 1u);
+  LoggerChoices choices;
+  choices.clock.emplace().column = 2;
+  const auto end = read_logger_file(text, choices);
+  ASSERT_TRUE(end);
+  EXPECT_EQ(end->layout.clock_column, 2u);
+  EXPECT_EQ(end->readings.at(0).local, local(11, 2, 10, 5));
+  choices.clock->column.reset();  // with the date: there is none, so midnight
+  EXPECT_EQ(read_logger_file(text, choices)->readings.at(0).local, local(11, 2, 0));
+  choices.clock->column = 9;
+  EXPECT_EQ(read_logger_file(text, choices).error(), LoggerFault::no_such_column);
+}
+
+TEST(LoggerFile, ColumnsToChooseFromWhereNothingWasFound) {
+  const auto columns = logger_columns("a;b,c;d\n1;2;3\n");
+  ASSERT_TRUE(columns);
+  EXPECT_EQ(columns->delimiter, ';');
+  EXPECT_THAT(columns->names, ::testing::ElementsAre("a", "b,c", "d"));
+  EXPECT_THAT(logger_columns("a;b,c;d\n", ',')->names, ::testing::ElementsAre("a;b", "c;d"));
+  EXPECT_THAT(logger_columns("x;;z\n")->names, ::testing::ElementsAre("x", "column 2", "z"));
+  EXPECT_FALSE(logger_columns(""));
+  EXPECT_FALSE(logger_columns(std::string_view("PK\x03\x04\0\0", 6)));
+}
+
 TEST(LoggerFile, MonthFirstFahrenheitAndHalfDays) {
   const auto f = read_logger_file(
       "Cellar probe 3\nExported by keeper\n\n\"#\"\t\"Date Time\"\t\"Temp, °F\"\n"

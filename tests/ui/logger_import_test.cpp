@@ -108,6 +108,45 @@ TEST_F(LoggerImportDialog, WhatWasFoundCanBePutRight) {
             cellar::Instant(std::chrono::sys_days(std::chrono::year(2026) / 3 / 4)) + 10h);
 }
 
+// A column of mostly dashes is not taken for temperatures by itself.
+TEST_F(LoggerImportDialog, WhatWasNotFoundCanBeChosenByHand) {
+  ui::LoggerImport form(context_, numbered<cellar::PlaceId>(1));
+  form.show();
+  form.read_file(
+      file("when;box\n2026-11-20 10:00;4.5\n2026-11-20 10:15;-\n2026-11-20 10:30;-\n"
+           "2026-11-20 10:45;9.1\n2026-11-20 11:00;-\n"));
+  EXPECT_TRUE(form.problem().startsWith(QStringLiteral("No column with temperatures")))
+      << form.problem().toStdString();
+  QComboBox* temperature = choice(form, "temperature_column");
+  ASSERT_TRUE(temperature->isVisible());
+  EXPECT_EQ(temperature->currentIndex(), -1);
+  ASSERT_EQ(temperature->count(), 2);
+  EXPECT_EQ(temperature->itemText(1), QStringLiteral("box"));
+  EXPECT_EQ(choice(form, "delimiter")->currentText(), QStringLiteral("Semicolon"));
+  pick(*temperature, 1);
+  EXPECT_TRUE(form.problem().isEmpty()) << form.problem().toStdString();
+  EXPECT_EQ(form.act().drafts.size(), 2u);
+  // Not for what is no table.
+  form.read_file(file(QByteArray("PK\x03\x04\0\0\0", 7)));
+  EXPECT_FALSE(temperature->isVisible());
+}
+
+TEST_F(LoggerImportDialog, TheHoursColumnIsShownAndCanBeChosen) {
+  ui::LoggerImport form(context_, numbered<cellar::PlaceId>(1));
+  form.show();
+  form.read_file(file(german_file));
+  EXPECT_EQ(choice(form, "clock_column")->currentText(), QStringLiteral("Uhrzeit"));
+  form.read_file(
+      file("Date;Start;End;Temp °C\n2026-11-20;10:00;10:05;4.5\n2026-11-20;10:15;10:20;7.1\n"));
+  EXPECT_EQ(choice(form, "clock_column")->currentText(), QStringLiteral("Start"));
+  pick(*choice(form, "clock_column"), 3);
+  ASSERT_EQ(form.act().drafts.size(), 2u);
+  EXPECT_EQ(form.act().drafts[0].happened_at,
+            cellar::Instant(std::chrono::sys_days(std::chrono::year(2026) / 11 / 20)) + 10h + 5min);
+  form.read_file(file("time,temp °C\n2026-11-20 10:00,4.5\n2026-11-20 10:15,7.1\n"));
+  EXPECT_EQ(choice(form, "clock_column")->currentText(), QStringLiteral("with the date"));
+}
+
 TEST_F(LoggerImportDialog, RefusesWhatItCannotReadAndSaysWhy) {
   ui::LoggerImport form(context_, numbered<cellar::PlaceId>(1));
   form.show();

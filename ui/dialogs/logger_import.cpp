@@ -14,6 +14,7 @@
 #include <QSignalBlocker>
 #include <QTableWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <set>
 
 #include "ui/dialogs/forms/hush.h"
@@ -32,20 +33,8 @@
 namespace ullage::ui {
 namespace {
 
-using cellar::DateOrder;
-using cellar::DegreesOf;
-
 constexpr int previewed = 12;  // readings: the first of what is kept
 constexpr std::size_t bad_shown = 40;
-
-QComboBox* layout_choice(const char* name, const QStringList& words) {
-  auto* combo = new QComboBox;
-  combo->setObjectName(QString::fromLatin1(name));
-  combo->addItems(words);
-  return combo;
-}
-
-constexpr std::array<char, 4> delimiters{',', ';', '\t', '|'};
 
 }  // namespace
 
@@ -121,31 +110,6 @@ void LoggerImport::build() {
   connect(buttons, &QDialogButtonBox::rejected, this, &LoggerImport::reject);
 }
 
-QWidget* LoggerImport::build_layout() {
-  delimiter_ = layout_choice("delimiter", {tr("Comma"), tr("Semicolon"), tr("Tab"), tr("Bar")});
-  decimal_ = layout_choice("decimal", {tr("Point: 4.5"), tr("Comma: 4,5")});
-  time_ = layout_choice("time_column", {});
-  temperature_ = layout_choice("temperature_column", {});
-  degrees_ = layout_choice("degrees", {tr("°C"), tr("°F")});
-  order_ = layout_choice("date_order",
-                         {tr("Year, month, day"), tr("Day, month, year"), tr("Month, day, year")});
-  certainty_ = new InkLabel({}, TextRole::small, Ink::secondary);
-  certainty_->setObjectName(QStringLiteral("certainty"));
-  certainty_->setWordWrap(true);
-  auto* section = new FormSection(tr("How the file is written"));
-  section->add(tr("&Columns divided by"), delimiter_);
-  section->add(tr("&Decimal mark"), decimal_);
-  section->add(tr("Ti&me in"), time_);
-  section->add(tr("T&emperature in"), temperature_);
-  section->add(tr("&Unit"), degrees_);
-  section->add(tr("D&ates are"), order_);
-  section->add_wide(certainty_);
-  found_ = section;
-  for (QComboBox* combo : {delimiter_, decimal_, time_, temperature_, degrees_, order_})
-    connect(combo, &QComboBox::activated, this, &LoggerImport::read_again);
-  return section;
-}
-
 QWidget* LoggerImport::build_preview() {
   words_ = new InkLabel({}, TextRole::strong);
   words_->setObjectName(QStringLiteral("in_words"));
@@ -186,6 +150,7 @@ void LoggerImport::choose_file() {
 
 void LoggerImport::read_file(const QString& path) {
   file_.reset();
+  columns_.reset();
   bytes_.clear();
   name_ = QFileInfo(path).fileName();
   path_->setText(name_);
@@ -205,27 +170,6 @@ void LoggerImport::read_file(const QString& path) {
   show_preview();
 }
 
-// What stands in the fields, once there is a file they were filled from.
-cellar::LoggerChoices LoggerImport::choices() const {
-  cellar::LoggerChoices c;
-  const bool us = context_.printer().units.temperature == units::TemperatureUnit::fahrenheit;
-  c.order_if_uncertain = us ? DateOrder::month_day_year : DateOrder::day_month_year;
-  if (filling_ || !column_chosen_) return c;
-  c.delimiter = delimiters.at(static_cast<std::size_t>(delimiter_->currentIndex()));
-  c.decimal_comma = decimal_->currentIndex() == 1;
-  if (time_->currentIndex() >= 0) c.time_column = static_cast<std::size_t>(time_->currentIndex());
-  if (temperature_->currentIndex() >= 0)
-    c.temperature_column = static_cast<std::size_t>(temperature_->currentIndex());
-  c.degrees = degrees_->currentIndex() == 1 ? DegreesOf::fahrenheit : DegreesOf::celsius;
-  c.order = static_cast<DateOrder>(order_->currentIndex());
-  // Other columns: those of the old delimiter mean nothing any more.
-  if (file_ && *c.delimiter != file_->layout.delimiter) {
-    c.time_column.reset();
-    c.temperature_column.reset();
-  }
-  return c;
-}
-
 void LoggerImport::read_again() {
   if (bytes_.empty() && name_.isEmpty()) return;
   QGuiApplication::setOverrideCursor(Qt::WaitCursor);
@@ -234,13 +178,14 @@ void LoggerImport::read_again() {
   problem_->hide();
   if (read) {
     file_ = std::move(*read);
-    column_chosen_ = true;
+    columns_.reset();
+    fields_filled_ = true;
     show_layout();
   } else {
-    if (filling_) file_.reset();
     const LoggerProblem why = words_of(read.error());
     say_problem(why.headline, why.detail);
-    if (filling_) column_chosen_.reset();
+    if (filling_) file_.reset();
+    if (!file_) offer_columns(read.error());
   }
   if (!read) thinned_ = {};
   show_preview();
@@ -253,32 +198,6 @@ void LoggerImport::say_problem(const QString& headline, const QString& detail) {
 
 QString LoggerImport::problem() const {
   return problem_->isHidden() ? QString() : problem_->headline();
-}
-
-void LoggerImport::show_layout() {
-  found_->setVisible(file_.has_value());
-  if (!file_) return;
-  const cellar::LoggerLayout& layout = file_->layout;
-  for (std::size_t i = 0; i < delimiters.size(); ++i) {
-    if (delimiters[i] == layout.delimiter) delimiter_->setCurrentIndex(static_cast<int>(i));
-  }
-  decimal_->setCurrentIndex(layout.decimal_comma ? 1 : 0);
-  for (QComboBox* combo : {time_, temperature_}) {
-    combo->clear();
-    for (const std::string& name : file_->columns) combo->addItem(q(name));
-  }
-  time_->setCurrentIndex(static_cast<int>(layout.time_column));
-  temperature_->setCurrentIndex(static_cast<int>(layout.temperature_column));
-  degrees_->setCurrentIndex(layout.degrees == DegreesOf::fahrenheit ? 1 : 0);
-  order_->setCurrentIndex(static_cast<int>(layout.order));
-  QStringList doubts;
-  if (!layout.degrees_stated)
-    doubts << tr("The file does not state its unit: it is guessed from the values.");
-  if (!layout.order_certain)
-    doubts << tr("Day and month can’t be told apart in this file: check the dates below.");
-  certainty_->setText(doubts.join(QLatin1Char(' ')));
-  certainty_->set_ink(doubts.isEmpty() ? Ink::secondary : Ink::warning);
-  certainty_->setVisible(!doubts.isEmpty());
 }
 
 void LoggerImport::show_preview() {

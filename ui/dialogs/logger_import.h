@@ -48,6 +48,8 @@ class LoggerImport : public QDialog {
   QWidget* build_layout();
   QWidget* build_preview();
   void read_again();
+  void offer_columns(cellar::LoggerFault);
+  void list_columns(char delimiter, const std::vector<std::string>& names);
   void show_layout();
   void show_preview();
   void leave_out_what_is_known();
@@ -61,7 +63,8 @@ class LoggerImport : public QDialog {
   cellar::Thinned thinned_;
   std::size_t readings_ = 0, skipped_ = 0, future_ = 0, known_ = 0;
   // What the person put right; the rest is found out anew.
-  std::optional<bool> column_chosen_;
+  std::optional<cellar::LoggerColumns> columns_;  // to choose from where it was not
+  bool fields_filled_ = false;
   bool filling_ = false;
 
   QPushButton* choose_ = nullptr;
@@ -73,6 +76,7 @@ class LoggerImport : public QDialog {
   QComboBox* delimiter_ = nullptr;
   QComboBox* decimal_ = nullptr;
   QComboBox* time_ = nullptr;
+  QComboBox* clock_ = nullptr;
   QComboBox* temperature_ = nullptr;
   QComboBox* degrees_ = nullptr;
   QComboBox* order_ = nullptr;

@@ -34,7 +34,7 @@ LoggerProblem words_of(cellar::LoggerFault fault) {
               LoggerText::tr("A date looks like 2026-11-02, 02.11.2026 or 11/02/2026.")};
     case LoggerFault::no_temperature_column:
       return {LoggerText::tr("No column with temperatures was found"),
-              LoggerText::tr("Choose the decimal mark or the column below.")};
+              LoggerText::tr("Choose the decimal mark or the column by hand.")};
     case LoggerFault::no_such_column:
       return {LoggerText::tr("That column is not in the file"), {}};
   }
