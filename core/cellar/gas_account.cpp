@@ -146,7 +146,8 @@ std::vector<KegId> kegs_on(const GasAccountInput& in, const BehindAll& behind, L
 void tell_branches(GasAccount& out, const GasAccountInput& in, const std::vector<KegId>& kegs,
                    Lookup& lookup) {
   for (const RegulatorId r : in.supply.regulators) {
-    if (const auto record = lookup.find(r)) out.branches.push_back({*record, {}});
+    if (const auto record = lookup.find(r))
+      out.branches.push_back({*record, {}, bottle_behind(r, std::nullopt, lookup).bottle});
   }
   for (const KegId id : kegs) {
     const KegTimeline& keg = in.timeline(id);
@@ -234,6 +235,17 @@ void keep_account(GasAccount& out, const std::vector<Weighing>& weighings,
   }
 }
 
+// Of what the bottles of a price hold when full, taken together.
+std::optional<double> price_per_kilogram(const std::vector<BottleRecord>& bottles) {
+  double price = 0, kilograms = 0;
+  for (const BottleRecord& b : bottles) {
+    if (!b.price_minor || !b.content || b.content->value() <= 0) continue;
+    price += static_cast<double>(*b.price_minor);
+    kilograms += units::in_kilograms(*b.content);
+  }
+  return kilograms > 0 ? std::optional(price / kilograms) : std::nullopt;
+}
+
 void find_loss(GasAccount& out, Mass limit) {
   if (out.weighings.size() < 2) {
     out.cant_tell = message(MessageKey::gas_weighed_once, out.weighings.front().at);
@@ -258,12 +270,9 @@ void find_loss(GasAccount& out, Mass limit) {
     out.loss_to = after(from, b.to);
   }
   out.alarm = loss->verdict == physics::LossVerdict::unexplained;
-  const BottleRecord& bottle = out.bottles.front();
-  if (bottle.price_minor && bottle.content && bottle.content->value() > 0) {
-    const double share = loss->per_day.value().value() * 30 / bottle.content->value();
+  if (const auto price = price_per_kilogram(out.bottles))
     out.cost_minor_per_30_days =
-        static_cast<std::int64_t>(share * static_cast<double>(*bottle.price_minor) + 0.5);
-  }
+        static_cast<std::int64_t>(loss->per_day.value().value() * 30 * *price + 0.5);
   out.loss = std::move(*loss);
 }
 
@@ -324,9 +333,9 @@ GasAccount gas_account(const GasAccountInput& in, Reliance& relies_on) {
                            : units::grams(physics::loss_limit_grams_per_day);
     find_loss(out, limit);
   }
-  tell_gauge(out, in, lookup);
+  tell_bottles(out, in, lookup);
   tell_days_left(out, in, lookup);
-  tell_suspects(out, lookup);
+  tell_suspects(out, in, lookup);
   relies_on = lookup.relies_on();
   relies_on.add(drawn);
   for (const KegId id : kegs) relies_on.add(in.timeline(id).relies_on);
@@ -334,6 +343,8 @@ GasAccount gas_account(const GasAccountInput& in, Reliance& relies_on) {
 }
 
 void advise_gas(const GasAccount& account, std::vector<Advice>& out) {
+  advise_warm_bottles(account, out);
+  advise_leaks(account, out);
   if (!account.alarm || !account.loss) return;
   Advice a;
   a.severity = Severity::warning;

@@ -21,6 +21,7 @@
 #include "core/cellar/gas_draws.h"
 #include "core/cellar/keg_timeline.h"
 #include "core/physics/gas_ledger.h"
+#include "core/physics/gas_use.h"
 
 namespace ullage::cellar {
 
@@ -33,7 +34,8 @@ struct BranchKeg {
 };
 struct GasBranch {
   RegulatorRecord regulator;
-  std::vector<BranchKeg> kegs;  // with the gas on, by tag
+  std::vector<BranchKeg> kegs;             // with the gas on, by tag
+  std::optional<BottleId> stands_on = {};  // now; a secondary has none of its own
 };
 
 struct AccountWeighing {
@@ -58,6 +60,16 @@ struct IsolationStep {
   SuggestedTask task;
 };
 
+// What is known of one bottle beside its weight.
+struct ToldBottle {
+  std::optional<Message> gauge;  // what the last reading of its gauge tells
+  std::optional<Instant> gauge_read;
+  std::optional<Temperature> liquid_full_at;  // pure CO2
+  std::optional<TemperatureEstimate> place;   // as warm as its place is now, where that is known
+  bool place_read = false;                    // else as set
+  bool too_warm = false;                      // the place may be as warm as liquid_full_at
+};
+
 struct GasAccount {
   std::vector<BottleRecord> bottles;
   std::string name;  // of the bottles, "A + B"
@@ -79,20 +91,30 @@ struct GasAccount {
   MassEstimate planned;                     // to pour and carbonate what is in the kegs on it
   std::optional<units::Fraction> planned_enough;  // how sure that it is enough
   std::optional<Window> runs_out;
+  std::optional<physics::SupplyState> next_keg;  // how a further keg would be served
 
-  std::vector<GasSuspect> suspects;  // most likely first; empty without an alarm
+  // Most likely first; without an alarm only leaks that were found and not put right.
+  std::vector<GasSuspect> suspects;
+  std::vector<GasSuspect> leaks;  // of them, those found on anything but a keg
   std::vector<IsolationStep> isolation;
   std::optional<units::Duration> isolation_wait;  // for a loss of this size to show on the scale
 
-  std::optional<Message> gauge;  // what the last reading of its gauge tells
-  std::optional<Instant> gauge_read;
-  std::optional<Temperature> liquid_full_at;  // pure CO2
+  std::vector<ToldBottle> told;  // one for each of the bottles, in their order
 };
 
 // A branch stays shut until the loss makes this many times what a difference of two
 // weighings may be off, and half a day at least (common practice, no source).
 inline constexpr double isolation_shows_at = 3;
 inline const units::Duration isolation_least = units::days(0.5);
+
+// Each keg with the gas on, branch by branch, those of no named regulator last.
+template <class Visit>
+void for_each_keg(const GasAccount& account, Visit&& visit) {
+  for (const GasBranch& b : account.branches) {
+    for (const BranchKeg& k : b.kegs) visit(k);
+  }
+  for (const BranchKeg& k : account.unassigned) visit(k);
+}
 
 // Entries later than `now` count as having happened, as everywhere in replay.
 struct GasAccountInput {
@@ -114,12 +136,20 @@ void advise_gas(const GasAccount&, std::vector<Advice>&);
 // What the bottle weighs without itself, as far as is known: gross without a tare.
 [[nodiscard]] MassEstimate weighed_gas(const BottleRecord&, const BottleWeighed&,
                                        std::int64_t sequence, Lookup&);
+// Its test by a date: soon is within a month.
+enum class RetestDue { not_yet, soon, overdue };
+[[nodiscard]] RetestDue retest_due(const BottleRecord&, Date today);
+[[nodiscard]] Message retest_words(const BottleRecord&, RetestDue);        // soon or overdue
+[[nodiscard]] Message warm_words(const BottleRecord&, const ToldBottle&);  // one too_warm
 // What it holds in water: as stated, else by content and fill ratio.
 [[nodiscard]] std::optional<Volume> bottle_water_capacity(const BottleRecord&);
 
 // Steps of gas_account, in files of their own.
-void tell_gauge(GasAccount&, const GasAccountInput&, Lookup&);      // gas_gauge.cpp
-void tell_suspects(GasAccount&, Lookup&);                           // gas_suspects.cpp
+void tell_bottles(GasAccount&, const GasAccountInput&, Lookup&);    // gas_gauge.cpp
+void advise_warm_bottles(const GasAccount&, std::vector<Advice>&);  // gas_gauge.cpp
+void tell_suspects(GasAccount&, const GasAccountInput&, Lookup&);   // gas_suspects.cpp
+void advise_leaks(const GasAccount&, std::vector<Advice>&);         // gas_suspects.cpp
+void plan_isolation(GasAccount&, Lookup&);                          // gas_isolation.cpp
 void tell_days_left(GasAccount&, const GasAccountInput&, Lookup&);  // gas_days.cpp
 
 }  // namespace ullage::cellar

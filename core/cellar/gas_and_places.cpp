@@ -13,7 +13,6 @@ namespace {
 
 constexpr double low_share = 0.15;  // of a full bottle
 constexpr std::chrono::days stale_after{7};
-constexpr std::chrono::days retest_warned{30};
 
 void weigh(BottleStatus& out, const BottleWeighed& w, const Entry& entry, Lookup& lookup) {
   out.weighed_at = entry.header.happened_at;
@@ -47,6 +46,18 @@ BottleStatus bottle_status(BottleId id, const Journal& journal, Reliance& relies
   return out;
 }
 
+Message retest_words(const BottleRecord& bottle, RetestDue due) {
+  return message(due == RetestDue::overdue ? MessageKey::adv_bottle_retest_over
+                                           : MessageKey::adv_bottle_retest,
+                 bottle.name, *bottle.retest_due);
+}
+
+RetestDue retest_due(const BottleRecord& bottle, Date today) {
+  constexpr std::chrono::days warned{30};
+  if (!bottle.retest_due || *bottle.retest_due >= today + warned) return RetestDue::not_yet;
+  return *bottle.retest_due < today ? RetestDue::overdue : RetestDue::soon;
+}
+
 void advise_bottle(const BottleStatus& bottle, Date today, std::vector<Advice>& out) {
   if (!bottle.record.in_use) return;
   const SubjectRef about = subject(bottle.record.bottle);
@@ -60,12 +71,11 @@ void advise_bottle(const BottleStatus& bottle, Date today, std::vector<Advice>& 
     a.action = SuggestedTask{"bottle_changed", about, std::nullopt};
     out.push_back(std::move(a));
   }
-  if (bottle.record.retest_due && *bottle.record.retest_due < today + retest_warned) {
+  if (const RetestDue due = retest_due(bottle.record, today); due != RetestDue::not_yet) {
     Advice a;
-    a.severity = Severity::advice;
+    a.severity = due == RetestDue::overdue ? Severity::warning : Severity::advice;
     a.about = about;
-    a.headline =
-        message(MessageKey::adv_bottle_retest, bottle.record.name, *bottle.record.retest_due);
+    a.headline = retest_words(bottle.record, due);
     a.detail = message(MessageKey::adv_retest_detail);
     out.push_back(std::move(a));
   }

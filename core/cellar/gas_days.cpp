@@ -33,6 +33,29 @@ void plan_for(MassSum& sum, const KegTimeline& keg, Instant now, units::Absolute
   }
 }
 
+// How the next keg on it will be served: as those that are on it now are, on the whole.
+physics::SupplyState next_keg(const GasAccount& account, const GasAccountInput& in,
+                              units::AbsolutePressure ambient) {
+  double psi = 0, celsius = 0;
+  int kegs = 0, warm = 0;
+  for_each_keg(account, [&](const BranchKeg& k) {
+    psi += units::in_psi(k.set);
+    ++kegs;
+    const KegTimeline& keg = in.timeline(k.keg);
+    if (!keg.warmth) return;
+    if (const auto t = keg.warmth->at(in.now)) {
+      celsius += units::in_celsius(t->value());
+      ++warm;
+    }
+  });
+  constexpr double usual_psi = 12, psi_error = 4, usual_celsius = 8, celsius_error = 6;
+  return {PressureEstimate(units::gauge_psi(kegs > 0 ? psi / kegs : usual_psi))
+              .with({"kegs to fill: pressure"}, units::in_pascals(units::psi(psi_error))),
+          TemperatureEstimate(units::celsius(warm > 0 ? celsius / warm : usual_celsius))
+              .with({"kegs to fill: temperature"}, celsius_error),
+          ambient, account.bottles.front().co2};
+}
+
 // What is in the bottle now: the last weighing, less what was used and lost since.
 MassEstimate gas_now(const GasAccount& a, Instant now, const MassEstimate& loss) {
   const AccountWeighing& last = a.weighings.back();
@@ -52,11 +75,10 @@ void tell_days_left(GasAccount& out, const GasAccountInput& in, Lookup& lookup) 
   const auto ambient = physics::ambient_pressure(cellar ? cellar->altitude : units::metres(0));
   if (!ambient) return;
   MassSum planned;
-  for (const GasBranch& b : out.branches) {
-    for (const BranchKeg& k : b.kegs) plan_for(planned, in.timeline(k.keg), in.now, *ambient);
-  }
-  for (const BranchKeg& k : out.unassigned) plan_for(planned, in.timeline(k.keg), in.now, *ambient);
+  for_each_keg(
+      out, [&](const BranchKeg& k) { plan_for(planned, in.timeline(k.keg), in.now, *ambient); });
   out.planned = planned.sum();
+  out.next_keg = next_keg(out, in, *ambient);
   if (out.weighings.empty() || !out.tare_known) return;
   const MassEstimate loss = out.loss ? out.loss->per_day : MassEstimate{};
   out.gas_now = gas_now(out, in.now, loss);

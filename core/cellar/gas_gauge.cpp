@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// What the last reading of a bottle's own gauge tells, and when it is full of
-// liquid.
+// Bottle by bottle: what the last reading of its own gauge tells, when it is full of
+// liquid, and whether its place is near that.
 #include <algorithm>
 
 #include "core/cellar/gas_account.h"
@@ -53,18 +53,35 @@ std::optional<Volume> bottle_water_capacity(const BottleRecord& bottle) {
   return v ? std::optional(*v) : std::nullopt;
 }
 
-void tell_gauge(GasAccount& out, const GasAccountInput& in, Lookup& lookup) {
-  const BottleRecord& bottle = out.bottles.front();
-  if (bottle.co2.count() >= physics::pure_co2_from) {
-    std::optional<units::Fraction> fill = bottle.fill_ratio;
-    if (!fill && bottle.content && bottle.water_capacity && bottle.water_capacity->value() > 0) {
-      fill = units::fraction(units::in_kilograms(*bottle.content) /
-                             units::in_litres(*bottle.water_capacity));
-    }
-    const auto t =
-        physics::liquid_full_temperature(fill.value_or(units::fraction(physics::usual_fill_ratio)));
-    if (t) out.liquid_full_at = *t;
-  }
+namespace {
+
+std::optional<units::Fraction> fill_of(const BottleRecord& bottle) {
+  if (bottle.fill_ratio) return bottle.fill_ratio;
+  if (!bottle.content || !bottle.water_capacity || bottle.water_capacity->value() <= 0)
+    return std::nullopt;
+  return units::fraction(units::in_kilograms(*bottle.content) /
+                         units::in_litres(*bottle.water_capacity));
+}
+
+void tell_warmth(ToldBottle& out, const BottleRecord& bottle, const GasAccountInput& in,
+                 Lookup& lookup) {
+  if (bottle.co2.count() < physics::pure_co2_from) return;
+  const auto full_at = physics::liquid_full_temperature(
+      fill_of(bottle).value_or(units::fraction(physics::usual_fill_ratio)));
+  if (!full_at) return;
+  out.liquid_full_at = *full_at;
+  if (!bottle.place) return;
+  const PlaceHistory history = place_history(*bottle.place, in.journal);
+  lookup.rely_on(history.relies_on);
+  const PlaceWarmth* warmth = history.at(in.now);
+  if (!warmth) return;
+  out.place = warmth->temperature;
+  out.place_read = warmth->read;
+  out.too_warm = out.place->high() >= *full_at;
+}
+
+void tell_reading(ToldBottle& out, const BottleRecord& bottle, const GasAccountInput& in,
+                  Lookup& lookup) {
   const Entry* last = nullptr;
   for (const Entry* e : lookup.story(subject(bottle.bottle))) {
     if (holds_alternative<GaugeRead>(e->payload)) last = e;
@@ -88,6 +105,38 @@ void tell_gauge(GasAccount& out, const GasAccountInput& in, Lookup& lookup) {
                                    *ambient};
   const auto told = physics::what_gauge_tells(gauge, bottle.co2, *capacity, {"dense gas"});
   out.gauge = told ? gauge_message(*told) : message(MessageKey::gauge_cant_tell);
+}
+
+}  // namespace
+
+void tell_bottles(GasAccount& out, const GasAccountInput& in, Lookup& lookup) {
+  for (const BottleRecord& bottle : out.bottles) {
+    ToldBottle told;
+    tell_warmth(told, bottle, in, lookup);
+    tell_reading(told, bottle, in, lookup);
+    out.told.push_back(std::move(told));
+  }
+}
+
+Message warm_words(const BottleRecord& bottle, const ToldBottle& told) {
+  return message(MessageKey::adv_bottle_warm, bottle.name, *told.liquid_full_at, *told.place);
+}
+
+void advise_warm_bottles(const GasAccount& account, std::vector<Advice>& out) {
+  for (std::size_t i = 0; i < account.told.size(); ++i) {
+    const ToldBottle& told = account.told[i];
+    if (!told.too_warm) continue;
+    Advice a;
+    a.severity = Severity::warning;
+    a.about = subject(account.bottles[i].bottle);
+    a.headline = warm_words(account.bottles[i], told);
+    a.detail = message(MessageKey::adv_bottle_warm_detail);
+    TemperatureRead prefill;
+    prefill.place = *account.bottles[i].place;
+    a.action =
+        SuggestedTask{std::string(TemperatureRead::kind), subject(prefill.place), Payload(prefill)};
+    out.push_back(std::move(a));
+  }
 }
 
 }  // namespace ullage::cellar

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// Where to look first when gas is lost, and in which order to shut branches off.
+// Where to look first when gas is lost.
 // Rank: a leak somebody found and nobody put right, a keg whose hold test failed,
 // then what was touched shortly before the loss showed, then what was never
 // tested. Common practice; no source measures how often each is to blame.
 #include <algorithm>
-#include <cmath>
+#include <set>
 
 #include "core/cellar/gas_account.h"
 #include "core/cellar/suggest.h"
@@ -30,12 +30,11 @@ struct TouchedWhen {
   }
 };
 
-SuggestedTask leak_test(std::optional<KegId> keg, std::optional<RegulatorId> regulator) {
+template <class Id>
+SuggestedTask leak_test(std::optional<Id> LeakTested::* which, Id id) {
   LeakTested prefill;
-  prefill.keg = keg;
-  prefill.regulator = regulator;
-  const SubjectRef about = keg ? subject(*keg) : subject(*regulator);
-  return {std::string(LeakTested::kind), about, Payload(prefill)};
+  prefill.*which = id;
+  return {std::string(LeakTested::kind), subject(id), Payload(prefill)};
 }
 
 // The last leak test of a thing: nullptr when there was none.
@@ -47,26 +46,74 @@ const Entry* last_leak_test(SubjectRef about, Lookup& lookup) {
   return last;
 }
 
-Ranked judge_keg(const BranchKeg& keg, const TouchedWhen& touched, Lookup& lookup) {
+Message leak_words(const std::string& name, const std::string& where) {
+  return where.empty() ? message(MessageKey::suspect_leak_seen, name)
+                       : message(MessageKey::suspect_leak_found, name, where);
+}
+
+// What works on a keg's joints, and how it is said; nothing of an entry that does not.
+std::optional<MessageKey> handled(const Payload& p) {
+  if (holds_alternative<GasSet>(p)) return MessageKey::suspect_touched;
+  if (holds_alternative<Tapped>(p) || holds_alternative<Untapped>(p))
+    return MessageKey::suspect_coupled;
+  if (holds_alternative<Moved>(p)) return MessageKey::suspect_moved;
+  if (const auto* looked = get_if<Inspected>(&p))
+    return looked->seals_renewed ? std::optional(MessageKey::suspect_seals) : std::nullopt;
+  const bool opened = holds_alternative<Filled>(p) || holds_alternative<Primed>(p) ||
+                      holds_alternative<HopsIn>(p) || holds_alternative<HopsOut>(p) ||
+                      holds_alternative<Cleaned>(p) || holds_alternative<Sanitised>(p);
+  return opened ? std::optional(MessageKey::suspect_opened) : std::nullopt;
+}
+
+struct Handling {
+  MessageKey how = MessageKey::suspect_touched;
+  Instant at{};
+};
+// When a keg was last worked on: within the time asked about, else at all.
+struct LastHandled {
+  std::optional<Handling> shortly_before, ever;
+};
+LastHandled last_handled(const BranchKeg& keg, const TouchedWhen& touched, Lookup& lookup) {
+  LastHandled out;
+  for (const Entry* e : lookup.story(subject(keg.keg))) {
+    const auto how = handled(e->payload);
+    if (!how) continue;
+    out.ever = Handling{*how, e->header.happened_at};
+    if (touched(e->header.happened_at)) out.shortly_before = out.ever;
+  }
+  if (!out.ever) out.ever = Handling{MessageKey::suspect_touched, keg.since};
+  return out;
+}
+
+Ranked judge_keg(const BranchKeg& keg, const KegTimeline& timeline, const TouchedWhen& touched,
+                 Lookup& lookup) {
   Ranked out;
   out.suspect.about = subject(keg.keg);
-  out.suspect.touched = keg.since;
-  out.suspect.check = leak_test(keg.keg, {});
-  const Entry* test = last_leak_test(subject(keg.keg), lookup);
-  const LeakTested* result = test ? &get<LeakTested>(test->payload) : nullptr;
-  const bool tight_since = result && !result->leak_found && test->header.happened_at >= keg.since;
-  if (result && result->leak_found) {
+  out.suspect.check = leak_test(&LeakTested::keg, keg.keg);
+  const LastHandled handling = last_handled(keg, touched, lookup);
+  out.suspect.touched = handling.ever->at;
+  const auto& tight = timeline.tight_since;
+  // Who fits new seals looks the keg over: that is no test of them.
+  const auto tested_since = [&](const Handling& h) {
+    return tight && (h.how == MessageKey::suspect_seals ? *tight > h.at : *tight >= h.at);
+  };
+  const bool held = keg.hold == HoldKind::holds;
+  const bool failed = keg.hold == HoldKind::falls && !(tight && *tight > timeline.hold.last);
+  if (timeline.leak) {
     out.rank = Rank::leak_found;
-    out.suspect.why = message(MessageKey::suspect_leak_found, keg.tag, result->where);
-  } else if (keg.hold == HoldKind::falls) {
+    out.suspect.touched = timeline.leak->at;
+    out.suspect.why = leak_words(keg.tag, timeline.leak->where);
+  } else if (failed) {
     out.rank = Rank::hold_failed;
     out.suspect.why = message(MessageKey::suspect_hold_failed, keg.tag);
-  } else if (touched(keg.since) && !tight_since) {
+  } else if (handling.shortly_before && !tested_since(*handling.shortly_before)) {
+    const Handling& last = *handling.shortly_before;
+    const bool held_before = held && last.how == MessageKey::suspect_touched;
     out.rank = Rank::touched;
-    out.suspect.why = message(keg.hold == HoldKind::holds ? MessageKey::suspect_touched_held
-                                                          : MessageKey::suspect_touched,
-                              keg.tag, keg.since);
-  } else if (keg.hold != HoldKind::holds && !tight_since) {
+    out.suspect.touched = last.at;
+    out.suspect.why =
+        message(held_before ? MessageKey::suspect_touched_held : last.how, keg.tag, last.at);
+  } else if (!held && !tested_since(*handling.ever)) {
     out.rank = Rank::untested;
     out.suspect.why = message(MessageKey::suspect_untested, keg.tag);
   } else {
@@ -79,7 +126,7 @@ Ranked judge_joint(const RegulatorRecord& regulator, const TouchedWhen& touched,
   Ranked out;
   const SubjectRef about = subject(regulator.regulator);
   out.suspect.about = about;
-  out.suspect.check = leak_test({}, regulator.regulator);
+  out.suspect.check = leak_test(&LeakTested::regulator, regulator.regulator);
   const Entry* changed = nullptr;
   for (const Entry* e : lookup.story(about)) {
     if (holds_alternative<BottleChanged>(e->payload)) changed = e;
@@ -91,7 +138,8 @@ Ranked judge_joint(const RegulatorRecord& regulator, const TouchedWhen& touched,
                            (!changed || test->header.happened_at >= changed->header.happened_at);
   if (result && result->leak_found) {
     out.rank = Rank::leak_found;
-    out.suspect.why = message(MessageKey::suspect_leak_found, regulator.name, result->where);
+    out.suspect.touched = test->header.happened_at;
+    out.suspect.why = leak_words(regulator.name, result->where);
   } else if (changed && !tight_since) {
     out.rank = touched(changed->header.happened_at) ? Rank::touched : Rank::untested;
     out.suspect.why =
@@ -105,59 +153,76 @@ Ranked judge_joint(const RegulatorRecord& regulator, const TouchedWhen& touched,
   return out;
 }
 
-// How long a branch must stay shut for a loss of this size to show in two
-// weighings on the scale used.
-std::optional<units::Duration> wait_to_see(const GasAccount& a) {
-  if (!a.loss || a.loss->between.empty() || a.loss->per_day.value().value() <= 0)
-    return std::nullopt;
-  const double error = a.loss->between.back().weighed.half_width();
-  const double days = isolation_shows_at * error / a.loss->per_day.value().value();
-  return std::max(units::days(days), isolation_least);
+// A leak that somebody found on a bottle or a line, and no test since found gone.
+template <class Id>
+void add_leak(std::vector<Ranked>& to, std::optional<Id> LeakTested::* which, Id id,
+              const std::string& name, Lookup& lookup) {
+  const Entry* test = last_leak_test(subject(id), lookup);
+  if (!test) return;
+  const auto& result = get<LeakTested>(test->payload);
+  if (!result.leak_found) return;
+  to.push_back({Rank::leak_found,
+                {subject(id), leak_words(name, result.where), test->header.happened_at,
+                 leak_test(which, id)}});
 }
 
-void plan_isolation(GasAccount& out, const std::vector<Ranked>& ranked) {
-  out.isolation_wait = wait_to_see(out);
-  if (!out.isolation_wait) return;
-  const units::Duration wait = *out.isolation_wait;
-  const BottleId bottle = out.bottles.front().bottle;
-  BottleWeighed weigh;
-  weigh.bottle = bottle;
-  const SuggestedTask weigh_task{std::string(BottleWeighed::kind), subject(bottle), Payload(weigh)};
-  out.isolation.push_back({message(MessageKey::isolate_weigh, out.name), weigh_task});
-  out.isolation.push_back({message(MessageKey::isolate_bottle, out.name, wait), weigh_task});
-  for (const Ranked& r : ranked) {
-    if (r.suspect.about.kind != SubjectKind::keg) continue;
-    const KegId keg{r.suspect.about.uuid};
-    std::string tag;
-    for (const GasBranch& b : out.branches) {
-      for (const BranchKeg& k : b.kegs) {
-        if (k.keg == keg) tag = k.tag;
-      }
+// Lines that its regulators drive or its kegs are on.
+std::set<LineId> lines_on(const GasAccount& account, const GasAccountInput& in, Lookup& lookup) {
+  std::set<LineId> out;
+  for (const GasBranch& b : account.branches) {
+    const RegulatorId regulator = b.regulator.regulator;
+    for (const Entry* e : lookup.story(subject(regulator))) {
+      const auto* line = get_if<LineRecord>(&e->payload);
+      if (!line) continue;
+      const auto now = lookup.find(line->line);
+      if (now && now->regulator == regulator) out.insert(line->line);
     }
-    for (const BranchKeg& k : out.unassigned) {
-      if (k.keg == keg) tag = k.tag;
-    }
-    out.isolation.push_back({message(MessageKey::isolate_keg, tag, wait), keg_task<GasOff>(keg)});
   }
+  for_each_keg(account, [&](const BranchKeg& k) {
+    if (const auto& on = in.timeline(k.keg).on_line) out.insert(on->line);
+  });
+  return out;
 }
 
 }  // namespace
 
-void tell_suspects(GasAccount& out, Lookup& lookup) {
-  if (!out.alarm) return;
+void tell_suspects(GasAccount& out, const GasAccountInput& in, Lookup& lookup) {
   const TouchedWhen touched{out};
   std::vector<Ranked> ranked;
-  for (const GasBranch& b : out.branches) {
-    ranked.push_back(judge_joint(b.regulator, touched, lookup));
-    for (const BranchKeg& k : b.kegs) ranked.push_back(judge_keg(k, touched, lookup));
+  for (const BottleRecord& b : out.bottles)
+    add_leak(ranked, &LeakTested::bottle, b.bottle, b.name, lookup);
+  for (const LineId id : lines_on(out, in, lookup)) {
+    const auto line = lookup.find(id);
+    if (line && line->in_use) add_leak(ranked, &LeakTested::line, id, line->name, lookup);
   }
-  for (const BranchKeg& k : out.unassigned) ranked.push_back(judge_keg(k, touched, lookup));
+  for (const GasBranch& b : out.branches)
+    ranked.push_back(judge_joint(b.regulator, touched, lookup));
+  for_each_keg(out, [&](const BranchKeg& k) {
+    ranked.push_back(judge_keg(k, in.timeline(k.keg), touched, lookup));
+  });
   std::stable_sort(ranked.begin(), ranked.end(), [](const Ranked& a, const Ranked& b) {
     if (a.rank != b.rank) return a.rank < b.rank;
     return a.suspect.touched.value_or(Instant::min()) > b.suspect.touched.value_or(Instant::min());
   });
-  for (const Ranked& r : ranked) out.suspects.push_back(r.suspect);
-  plan_isolation(out, ranked);
+  for (const Ranked& r : ranked) {
+    if (out.alarm || r.rank == Rank::leak_found) out.suspects.push_back(r.suspect);
+    if (r.rank == Rank::leak_found && r.suspect.about.kind != SubjectKind::keg)
+      out.leaks.push_back(r.suspect);
+  }
+  if (out.alarm) plan_isolation(out, lookup);
+}
+
+// Of a keg its own story tells.
+void advise_leaks(const GasAccount& account, std::vector<Advice>& out) {
+  for (const GasSuspect& leak : account.leaks) {
+    Advice a;
+    a.severity = Severity::warning;
+    a.about = leak.about;
+    a.headline = leak.why;
+    a.detail = message(MessageKey::adv_gas_loss_detail);
+    a.action = leak.check;
+    out.push_back(std::move(a));
+  }
 }
 
 }  // namespace ullage::cellar

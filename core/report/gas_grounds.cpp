@@ -12,7 +12,7 @@ using cellar::GasAccount;
 using cellar::MassEstimate;
 
 // Many kegs' small errors are told as one.
-std::vector<std::string> narrowing_gas(const MassEstimate& m) {
+std::vector<std::string> narrowing_gas(const cellar::MassEstimate& m) {
   return narrowing(cellar::smaller_causes_together(m));
 }
 
@@ -59,13 +59,10 @@ void add_loss(Grounds& g, const GasAccount& a, const Speaker& speaker) {
 }
 
 void add_kegs(Grounds& g, const GasAccount& a, const Speaker& speaker) {
-  const auto tell = [&](const cellar::BranchKeg& k) {
+  cellar::for_each_keg(a, [&](const cellar::BranchKeg& k) {
     g.inputs.push_back({k.tag + " on gas at " + speaker.printer.print(k.set), InputOrigin::typed,
                         say_age(k.since, speaker)});
-  };
-  for (const cellar::GasBranch& branch : a.branches)
-    for (const cellar::BranchKeg& k : branch.kegs) tell(k);
-  for (const cellar::BranchKeg& k : a.unassigned) tell(k);
+  });
 }
 
 void advise_weighing(Grounds& g, const GasAccount& a) {
@@ -127,9 +124,11 @@ Grounds gas_loss_grounds(const GasAccount& a, const Speaker& speaker) {
   add_weighings(g, a, speaker);
   add_use(g, a, speaker);
   if (a.loss) {
-    g.notes.push_back("A steady loss of less than " +
+    if (!a.alarm && a.loss->confidence.count() < physics::loss_sure_from)
+      g.notes.emplace_back("Not enough to call it a loss, which is not to say that there is none.");
+    g.notes.push_back("A steady loss of " +
                       speaker.printer.print(a.loss->smallest_visible_per_day) +
-                      " a day would not stand out. The warning wants 99 %.");
+                      " a day would be called one 9 times in 10. The warning wants 99 %.");
     if (!a.loss->steady)
       g.notes.emplace_back(
           "The weighings don’t lie on one line: it began, ended or changed, or an "
@@ -172,23 +171,58 @@ Grounds gas_planned_grounds(const GasAccount& a, const Speaker& speaker) {
   return g;
 }
 
-Grounds gas_gauge_grounds(const GasAccount& a, const Speaker& speaker) {
-  if (!a.gauge) return {};
-  Grounds g = grounds_by(laws::bottle_gauge, "Its gauge", say(*a.gauge, speaker));
-  g.inputs.push_back({"The gauge on the bottle", InputOrigin::read,
-                      a.gauge_read ? say_age(*a.gauge_read, speaker) : std::string()});
+Grounds gas_for_kegs_grounds(const cellar::KegsToFill& kegs, const GasAccount& a,
+                             const Speaker& speaker) {
+  const auto gas = cellar::gas_for(kegs, a);
+  if (!gas) return {};
+  const units::Printer& print = speaker.printer;
+  Grounds g = grounds_by(laws::gas_use, "For the kegs still to fill", print.print(gas->for_them));
+  g.inputs.push_back(
+      {std::to_string(kegs.count) + " kegs of " + print.print(kegs.each), InputOrigin::typed, {}});
+  g.inputs.push_back(
+      {"Served at " + print.print(a.next_keg->pressure) + " and " +
+           print.print(a.next_keg->temperature),
+       a.planned.value().value() > 0 ? InputOrigin::worked_out : InputOrigin::assumed,
+       {}});
+  g.inputs.push_back(
+      {"Filled still and carbonated to what most beer is served at", InputOrigin::assumed, {}});
+  if (a.planned.value().value() > 0)
+    g.inputs.push_back(
+        {"For the kegs on it, " + print.print(a.planned), InputOrigin::worked_out, {}});
+  if (a.gas_now)
+    g.inputs.push_back({"In it now, " + print.print(*a.gas_now), InputOrigin::worked_out, {}});
+  add_use(g, a, speaker);
+  add_loss(g, a, speaker);
+  g.notes.emplace_back(
+      "To carbonate them and push them out. Purging is not counted: a keg pushed out full of water "
+      "takes about as much again as serving it.");
+  g.narrow = narrowing_gas(gas->for_them);
+  return g;
+}
+
+Grounds gas_gauge_grounds(const GasAccount& a, std::size_t bottle, const Speaker& speaker) {
+  if (bottle >= a.told.size() || !a.told[bottle].gauge) return {};
+  const cellar::ToldBottle& told = a.told[bottle];
+  Grounds g = grounds_by(laws::bottle_gauge, "Its gauge", say(*told.gauge, speaker));
+  g.inputs.push_back({"The gauge on " + a.bottles[bottle].name, InputOrigin::read,
+                      told.gauge_read ? say_age(*told.gauge_read, speaker) : std::string()});
   g.narrow.emplace_back("Weigh it: a scale tells what a gauge can’t.");
   return g;
 }
 
-Grounds liquid_full_grounds(const GasAccount& a, const Speaker& speaker) {
-  if (!a.liquid_full_at) return {};
-  Grounds g =
-      grounds_by(laws::bottle_gauge, "Full of liquid at", speaker.printer.print(*a.liquid_full_at));
-  for (const cellar::BottleRecord& b : a.bottles)
-    if (b.fill_ratio)
-      g.inputs.push_back(
-          {b.name + " filled to " + speaker.printer.print(*b.fill_ratio), InputOrigin::typed, {}});
+Grounds liquid_full_grounds(const GasAccount& a, std::size_t bottle, const Speaker& speaker) {
+  if (bottle >= a.told.size() || !a.told[bottle].liquid_full_at) return {};
+  const cellar::ToldBottle& told = a.told[bottle];
+  const cellar::BottleRecord& b = a.bottles[bottle];
+  Grounds g = grounds_by(laws::bottle_gauge, "Full of liquid at",
+                         speaker.printer.print(*told.liquid_full_at));
+  if (b.fill_ratio)
+    g.inputs.push_back(
+        {b.name + " filled to " + speaker.printer.print(*b.fill_ratio), InputOrigin::typed, {}});
+  if (told.place)
+    g.inputs.push_back({"Its place at " + speaker.printer.print(*told.place),
+                        told.place_read ? InputOrigin::read : InputOrigin::typed,
+                        {}});
   g.notes.emplace_back(
       "Above that its pressure climbs steeply. Keep it cool; the label and local "
       "rules come first.");

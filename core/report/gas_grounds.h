@@ -5,6 +5,7 @@
 #pragma once
 
 #include "core/cellar/gas_account.h"
+#include "core/cellar/kegs_to_fill.h"
 #include "core/report/grounds.h"
 #include "core/report/say.h"
 
@@ -16,8 +17,13 @@ namespace ullage::report {
 [[nodiscard]] Grounds gas_loss_grounds(const cellar::GasAccount&, const Speaker&);
 [[nodiscard]] Grounds gas_cost_grounds(const cellar::GasAccount&, const Speaker&);
 [[nodiscard]] Grounds gas_planned_grounds(const cellar::GasAccount&, const Speaker&);
-[[nodiscard]] Grounds gas_gauge_grounds(const cellar::GasAccount&, const Speaker&);
-[[nodiscard]] Grounds liquid_full_grounds(const cellar::GasAccount&, const Speaker&);
+// Empty where gas_for() has nothing to say.
+[[nodiscard]] Grounds gas_for_kegs_grounds(const cellar::KegsToFill&, const cellar::GasAccount&,
+                                           const Speaker&);
+[[nodiscard]] Grounds gas_gauge_grounds(const cellar::GasAccount&, std::size_t bottle,
+                                        const Speaker&);
+[[nodiscard]] Grounds liquid_full_grounds(const cellar::GasAccount&, std::size_t bottle,
+                                          const Speaker&);
 // How long each branch stays shut to find the leak.
 [[nodiscard]] Grounds isolation_wait_grounds(const cellar::GasAccount&, const Speaker&);
 

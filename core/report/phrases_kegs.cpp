@@ -194,6 +194,7 @@ constexpr auto keg_table = std::to_array<Phrase>({
     {K::adv_bottle_low, "{0} has {1} of gas left"},
     {K::adv_bottle_detail, "Have the next one ready."},
     {K::adv_bottle_retest, "{0} is due for its test {1}"},
+    {K::adv_bottle_retest_over, "{0} was due for its test {1}"},
     {K::adv_retest_detail, "Have it tested or exchanged. Your supplier knows the local rule."},
 });
 

@@ -3259,8 +3259,8 @@
         <translation>Keine Spalte mit Temperaturen gefunden</translation>
     </message>
     <message>
-        <source>Choose the decimal mark or the column below.</source>
-        <translation>Unten das Dezimalzeichen oder die Spalte wählen.</translation>
+        <source>Choose the decimal mark or the column by hand.</source>
+        <translation>Das Dezimalzeichen oder die Spalte von Hand wählen.</translation>
     </message>
     <message>
         <source>That column is not in the file</source>
@@ -3885,6 +3885,25 @@
     </message>
 </context>
 <context>
+    <name>ullage::ui::BottleTasks</name>
+    <message>
+        <source>Weigh…</source>
+        <translation>Wiegen …</translation>
+    </message>
+    <message>
+        <source>Read its gauge…</source>
+        <translation>Manometer ablesen …</translation>
+    </message>
+    <message>
+        <source>Edit the bottle…</source>
+        <translation>Flasche bearbeiten …</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+</context>
+<context>
     <name>ullage::ui::CarbonationChart</name>
     <message>
         <source>Carbonation over time</source>
@@ -4355,6 +4374,22 @@
         <source>, %1 losing gas</source>
         <translation>, %1 mit Gasverlust</translation>
     </message>
+    <message>
+        <source>On no bottle: %1. Change a bottle… says which one it stands on.</source>
+        <translation>Auf keiner Flasche: %1. Flasche tauschen … sagt, auf welcher er steht.</translation>
+    </message>
+    <message>
+        <source>Kegs with the gas on from a regulator on no bottle: %1.</source>
+        <translation>Fässer mit offenem Gas aus einem Druckminderer ohne Flasche: %1.</translation>
+    </message>
+    <message>
+        <source>Kegs with the gas on and no regulator named: %1. With several supplies nobody can tell whose gas that is: name it when you set the gas.</source>
+        <translation>Fässer mit offenem Gas ohne genannten Druckminderer: %1. Bei mehreren Versorgungen ist nicht zu sagen, wessen Gas das ist: beim Einstellen nennen.</translation>
+    </message>
+    <message>
+        <source>Counts for no bottle</source>
+        <translation>Zählt bei keiner Flasche</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ui::GasSupplyCard</name>
@@ -4365,6 +4400,34 @@
     <message>
         <source>CO₂ %1 % / N₂ %2 %</source>
         <translation>CO₂ %1 % / N₂ %2 %</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>gauge</source>
+        <translation>Manometer</translation>
+    </message>
+    <message>
+        <source>full of liquid at</source>
+        <translation>ganz voll Flüssigkeit bei</translation>
+    </message>
+    <message>
+        <source>retest due</source>
+        <translation>Prüfung fällig</translation>
+    </message>
+    <message>
+        <source>%1: overdue</source>
+        <translation>%1: überfällig</translation>
+    </message>
+    <message>
+        <source>%1: soon</source>
+        <translation>%1: bald</translation>
     </message>
     <message>
         <source>no regulator named</source>
@@ -4383,8 +4446,12 @@
         <translation>ebenso wahrscheinlich gar keiner</translation>
     </message>
     <message>
-        <source>none to be seen. More than %1 a day would show.</source>
-        <translation>keiner zu sehen. Mehr als %1 am Tag würde auffallen.</translation>
+        <source>%1 a day, %2, but less than this cellar wants to be warned of.</source>
+        <translation>%1 am Tag, %2, aber weniger, als dieser Keller zu melden verlangt.</translation>
+    </message>
+    <message>
+        <source>%1 a day: not enough to call it a loss. A steady loss of %2 a day would be called one 9 times in 10.</source>
+        <translation>%1 am Tag: zu wenig, um es einen Verlust zu nennen. Ein gleichmäßiger Verlust von %2 am Tag würde 9 von 10 Malen so genannt.</translation>
     </message>
     <message>
         <source>%1 a day, %2</source>
@@ -4437,14 +4504,6 @@
     <message>
         <source>Weigh…</source>
         <translation>Wiegen …</translation>
-    </message>
-    <message>
-        <source>Read its gauge…</source>
-        <translation>Manometer ablesen …</translation>
-    </message>
-    <message>
-        <source>Edit the bottle…</source>
-        <translation>Flasche bearbeiten …</translation>
     </message>
     <message>
         <source>Gas left, %1</source>
@@ -5116,6 +5175,61 @@
     <message>
         <source>Nothing with “%1” among the kegs shown.</source>
         <translation>Nichts mit „%1“ unter den gezeigten Fässern.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::KegsToFillPart</name>
+    <message>
+        <source>%1 to %2 days</source>
+        <translation>%1 bis %2 Tage</translation>
+    </message>
+    <message>
+        <source>%1 days or more</source>
+        <translation>%1 Tage oder mehr</translation>
+    </message>
+    <message>
+        <source>can’t tell: how much is in it is not known</source>
+        <translation>nicht zu sagen: wie viel darin ist, ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>enough</source>
+        <translation>genug</translation>
+    </message>
+    <message>
+        <source>not enough</source>
+        <translation>nicht genug</translation>
+    </message>
+    <message>
+        <source>enough with %1 % certainty</source>
+        <translation>genug mit %1 % Sicherheit</translation>
+    </message>
+    <message>
+        <source>Kegs still to fill</source>
+        <translation>Noch zu füllende Fässer</translation>
+    </message>
+    <message>
+        <source>Each of</source>
+        <translation>Jedes mit</translation>
+    </message>
+    <message>
+        <source>They take</source>
+        <translation>Sie brauchen</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>With the kegs on it</source>
+        <translation>Mit den Fässern daran</translation>
+    </message>
+    <message>
+        <source>about %1: %2</source>
+        <translation>etwa %1: %2</translation>
+    </message>
+    <message>
+        <source>At the use so far that is</source>
+        <translation>Beim bisherigen Verbrauch sind das</translation>
     </message>
 </context>
 <context>
@@ -5888,7 +6002,7 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     </message>
     <message>
         <source>Ti&amp;me in</source>
-        <translation>&amp;Uhrzeit in</translation>
+        <translation>Dat&amp;um in</translation>
     </message>
     <message>
         <source>T&amp;emperature in</source>
@@ -5977,6 +6091,18 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     <message>
         <source> Left out as logged already: %1.</source>
         <translation> Ausgelassen, weil schon eingetragen: %1.</translation>
+    </message>
+    <message>
+        <source>&amp;Hour in</source>
+        <translation>U&amp;hrzeit in</translation>
+    </message>
+    <message>
+        <source>not found</source>
+        <translation>nicht gefunden</translation>
+    </message>
+    <message>
+        <source>with the date</source>
+        <translation>beim Datum</translation>
     </message>
 </context>
 <context>
@@ -6412,8 +6538,12 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <translation>Der jetzt eingetragene Verlust</translation>
     </message>
     <message>
-        <source>settles at %1 ppm, if evenly mixed</source>
-        <translation>stellt sich auf %1 ppm ein, falls gleichmäßig verteilt</translation>
+        <source>What may be lost now</source>
+        <translation>Was jetzt verloren gehen mag</translation>
+    </message>
+    <message>
+        <source>settles at %1, if evenly mixed</source>
+        <translation>stellt sich auf %1 ein, falls gleichmäßig verteilt</translation>
     </message>
     <message>
         <source>Below ground</source>
@@ -6434,6 +6564,22 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     <message>
         <source> (from memory)</source>
         <translation> (aus dem Gedächtnis)</translation>
+    </message>
+    <message>
+        <source>No country is stated in This cellar…: these are of every country.</source>
+        <translation>In Dieser Keller … ist kein Land genannt: diese sind aus allen Ländern.</translation>
+    </message>
+    <message>
+        <source>The list has no figure for oxygen of %1. Of other countries:</source>
+        <translation>Für Sauerstoff hat die Liste keinen Wert von %1. Aus anderen Ländern:</translation>
+    </message>
+    <message>
+        <source>The list has no figure for carbon dioxide of %1. Of other countries:</source>
+        <translation>Für Kohlendioxid hat die Liste keinen Wert von %1. Aus anderen Ländern:</translation>
+    </message>
+    <message>
+        <source>The list has no figure of %1 at all. Of other countries:</source>
+        <translation>Die Liste hat überhaupt keinen Wert von %1. Aus anderen Ländern:</translation>
     </message>
     <message>
         <source>. It would fall below this</source>

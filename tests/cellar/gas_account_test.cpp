@@ -5,7 +5,6 @@
 #include <gtest/gtest.h>
 
 #include "core/cellar/gas_draws.h"
-#include "core/cellar/room_safety.h"
 #include "tests/cellar/gas_cellar.h"
 
 namespace ullage::testing {
@@ -190,8 +189,9 @@ TEST(GasAccount, SuspectsRankWhatWasFoundThenFailedThenTouched) {
   EXPECT_FALSE(a.loss->steady);
   ASSERT_GE(a.suspects.size(), 3u);
   EXPECT_EQ(a.suspects[0].about, subject(leaky));
-  // One step for the weighing, one for the bottle's valve, one for each keg.
-  EXPECT_EQ(a.isolation.size(), 5u);
+  // One step for the weighing, one for the bottle's valve, one for each keg, one for
+  // what is before them.
+  EXPECT_EQ(a.isolation.size(), 6u);
   EXPECT_EQ(a.isolation[2].task.about, subject(leaky));
 }
 
@@ -202,14 +202,14 @@ TEST(GasAccount, GaugeTellsNothingWhileLiquidRemains) {
   g.temperature = units::celsius(20);
   g.pressure = units::gauge_bar(56.3);  // saturation at 20 °C: 57.29 bar absolute (printed)
   scene.log(day(0), g);
-  EXPECT_EQ(scene.account(day(1)).gauge->key, MessageKey::gauge_tells_nothing);
+  EXPECT_EQ(scene.account(day(1)).told.at(0).gauge->key, MessageKey::gauge_tells_nothing);
   g.pressure = units::gauge_bar(30);
   scene.log(day(2), g);
-  EXPECT_EQ(scene.account(day(3)).gauge->key, MessageKey::gauge_tells_vapour);
+  EXPECT_EQ(scene.account(day(3)).told.at(0).gauge->key, MessageKey::gauge_tells_vapour);
   g.pressure = units::gauge_bar(90);
   scene.log(day(4), g);
-  EXPECT_EQ(scene.account(day(5)).gauge->key, MessageKey::gauge_above_saturation);
-  EXPECT_NEAR(units::in_celsius(*scene.account(day(5)).liquid_full_at), 26.8, 0.05);
+  EXPECT_EQ(scene.account(day(5)).told.at(0).gauge->key, MessageKey::gauge_above_saturation);
+  EXPECT_NEAR(units::in_celsius(*scene.account(day(5)).told.at(0).liquid_full_at), 26.8, 0.05);
 }
 
 TEST(GasAccount, SameAfterAsBeforeAndAfterAStrike) {
@@ -220,43 +220,6 @@ TEST(GasAccount, SameAfterAsBeforeAndAfterAStrike) {
   EXPECT_EQ(scene.account(day(15)).weighings.size(), 1u);  // 1.0 to 1.9: a refill
   scene.strike(wrong);
   EXPECT_EQ(scene.account(day(15)).weighings.size(), 2u);
-}
-
-// 2.27 kg in 20 m3 is 6 % at 20 °C by the needs list's own arithmetic.
-TEST(RoomSafety, BottlesOfAPlaceAreSummed) {
-  GasCellar scene;
-  PlaceRecord p;
-  p.place = scene.box;
-  p.name = "Cold box";
-  p.net_air_volume = units::cubic_metres(20);
-  p.set_temperature = units::celsius(20);
-  scene.log(day(-30), p);
-  auto safety = room_safety(scene.cellar(day(0)), scene.journal);
-  ASSERT_EQ(safety.size(), 1u);
-  ASSERT_TRUE(safety[0].outcome);
-  EXPECT_NEAR(safety[0].outcome->co2.count() * 100, 6.2, 0.05);
-  const double one = safety[0].outcome->co2.count();
-  scene.gas_bottle("Bottle 2");
-  safety = room_safety(scene.cellar(day(0)), scene.journal);
-  EXPECT_NEAR(safety[0].outcome->co2.count(), 2 * one, 1e-9);
-  EXPECT_FALSE(safety[0].holds_nitrogen);
-  scene.gas_bottle("Mixed", 0.3);
-  safety = room_safety(scene.cellar(day(0)), scene.journal);
-  EXPECT_TRUE(safety[0].holds_nitrogen);
-}
-
-TEST(RoomSafety, SaysNothingWithoutAVolume) {
-  GasCellar scene;
-  const auto safety = room_safety(scene.cellar(day(0)), scene.journal);
-  ASSERT_EQ(safety.size(), 1u);
-  EXPECT_FALSE(safety[0].outcome);
-  EXPECT_TRUE(safety[0].room_for_three_percent);
-}
-
-TEST(RoomSafety, LimitsOfTheCountry) {
-  EXPECT_EQ(limits_for("US").front().country, "US");
-  EXPECT_GT(limits_for({}).size(), limits_for("US").size());
-  EXPECT_EQ(limits_for("XX").size(), limits_for({}).size());
 }
 
 }  // namespace

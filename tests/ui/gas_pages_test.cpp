@@ -11,142 +11,19 @@
 #include <QTest>
 #include <memory>
 
-#include "core/cellar/gas_account.h"
 #include "tests/support/accessibility.h"
-#include "tests/support/fake_facade.h"
-#include "tests/support/fake_surroundings.h"
-#include "tests/support/own_preferences.h"
-#include "tests/support/sample_status.h"
+#include "tests/ui/gas_fixture.h"
 #include "ui/charts/gas_chart.h"
 #include "ui/dialogs/bottle_change.h"
 #include "ui/pages/gas_page.h"
 #include "ui/pages/safety_page.h"
-#include "ui/theme/theme.h"
-#include "ui/theme/theme_switch.h"
 #include "ui/widgets/enum_picker.h"
 #include "ui/widgets/fact_list.h"
-#include "ui/widgets/figure.h"
 #include "ui/widgets/gas_drawing.h"
 #include "ui/widgets/reasons_popup.h"
 
 namespace ullage::testing {
 namespace {
-
-using cellar::BottleRecord;
-using cellar::GasAccount;
-
-cellar::MassEstimate kilos(double kilograms, double half_width) {
-  return cellar::MassEstimate(units::kilograms(kilograms)).with({"scale"}, half_width);
-}
-
-BottleRecord bottle_of(std::uint16_t n, const char* name) {
-  BottleRecord b;
-  b.bottle = numbered<cellar::BottleId>(n);
-  b.name = name;
-  b.tare = units::kilograms(3.5);
-  b.content = units::kilograms(6.35);
-  b.price_minor = 2600;
-  b.place = numbered<cellar::PlaceId>(1);
-  return b;
-}
-
-// Loses 30 g a day since the second weighing.
-std::shared_ptr<GasAccount> leaking_account(const BottleRecord& bottle) {
-  auto a = std::make_shared<GasAccount>();
-  a->bottles = {bottle};
-  a->name = bottle.name;
-  cellar::GasBranch branch;
-  branch.regulator.regulator = numbered<cellar::RegulatorId>(1);
-  branch.regulator.name = "Serving regulator";
-  branch.kegs.push_back({numbered<cellar::KegId>(1), "K01", units::gauge_psi(12), days_on(-9),
-                         cellar::HoldKind::untested});
-  a->branches.push_back(branch);
-  for (int week = 0; week < 4; ++week) {
-    const double days = 7.0 * week - 21;
-    a->weighings.push_back({days_on(days), kilos(6 - 0.27 * week, 0.03), kilos(0.06 * week, 0.01)});
-    const auto mass = [&](double off) { return units::kilograms(6 - 0.06 * week + off); };
-    a->expected.push_back({days_on(days), mass(-0.05), mass(0), mass(0.05)});
-  }
-  physics::UnexplainedLoss loss;
-  loss.per_day = cellar::MassEstimate(units::grams(30)).with({"scale"}, 0.002);
-  loss.confidence = units::fraction(0.9999);
-  loss.smallest_visible_per_day = units::grams(2);
-  loss.verdict = physics::LossVerdict::unexplained;
-  loss.between.push_back(
-      {units::days(0), units::days(7), kilos(0.27, 0.02), kilos(0.06, 0.01), kilos(0.21, 0.022)});
-  a->loss = loss;
-  a->alarm = true;
-  a->tare_known = true;
-  a->gas_now = kilos(5.1, 0.1);
-  a->use_per_day = cellar::MassEstimate(units::grams(9)).with({"method"}, 0.001);
-  a->runs_out = cellar::Window{days_on(110), days_on(130), days_on(150)};
-  a->cost_minor_per_30_days = 369;
-  a->gauge = cellar::message(cellar::MessageKey::gauge_tells_nothing, units::kilograms(0.9));
-  a->liquid_full_at = units::celsius(22);
-  cellar::LeakTested test;
-  test.keg = numbered<cellar::KegId>(1);
-  a->suspects.push_back(
-      {cellar::subject(numbered<cellar::KegId>(1)),
-       cellar::message(cellar::MessageKey::suspect_untested, std::string("K01")),
-       days_on(-9),
-       {"leak_tested", cellar::subject(numbered<cellar::KegId>(1)), cellar::Payload(test), {}}});
-  a->isolation_wait = units::days(2);
-  a->isolation.push_back({cellar::message(cellar::MessageKey::isolate_weigh, bottle.name),
-                          {"bottle_weighed", cellar::subject(bottle.bottle), {}, {}}});
-  return a;
-}
-
-cellar::CellarStatus gas_cellar() {
-  cellar::CellarStatus status = sample_cellar();
-  cellar::PlaceStatus place;
-  place.record.place = numbered<cellar::PlaceId>(1);
-  place.record.name = "Back room";
-  place.record.net_air_volume = units::cubic_metres(20);
-  place.record.sensor_height = units::metres(1.6);
-  place.temperature = units::celsius(20);
-  status.places = {place};
-  status.bottles.clear();
-  const BottleRecord bottle = bottle_of(1, "CO2 bottle 1");
-  cellar::BottleStatus b;
-  b.record = bottle;
-  b.account = leaking_account(bottle);
-  status.bottles.push_back(b);
-  cellar::RegulatorRecord regulator;
-  regulator.regulator = numbered<cellar::RegulatorId>(1);
-  regulator.name = "Serving regulator";
-  status.regulators = {regulator};
-  return status;
-}
-
-class GasPages : public ::testing::Test {
- protected:
-  GasPages() : facade_(gas_cellar()) { ui::dress(*qApp, ui::light_theme()); }
-
-  template <class Page>
-  std::unique_ptr<Page> open(QSize size = {1284, 860}) {
-    auto page = std::make_unique<Page>(context_);
-    page->resize(size);
-    page->show();
-    EXPECT_TRUE(QTest::qWaitForWindowExposed(page.get()));
-    return page;
-  }
-  static QString all_words(const QWidget& page) {
-    QStringList words;
-    for (const QLabel* label : page.findChildren<QLabel*>()) {
-      if (label->isVisible()) words << label->text();
-    }
-    for (const ui::Figure* figure : page.findChildren<ui::Figure*>()) {
-      if (figure->isVisible()) words << figure->text();
-    }
-    return words.join(QLatin1Char('\n'));
-  }
-
-  FakeFacade facade_;
-  OwnPreferences own_;
-  QueuedPrompts prompts_;
-  RecordingNavigator navigator_;
-  ui::Context context_{facade_, own_.preferences, prompts_, navigator_};
-};
 
 TEST_F(GasPages, TellsTheLossTheSuspectsAndThePlan) {
   const auto page = open<ui::GasPage>();
@@ -255,12 +132,37 @@ TEST_F(GasPages, WithoutAnAlarmNothingIsSuspected) {
   account->alarm = false;
   account->suspects.clear();
   account->isolation.clear();
+  account->loss->per_day = cellar::MassEstimate(units::grams(25)).with({"scale"}, 0.022);
+  account->loss->confidence = units::fraction(0.987);
+  account->loss->smallest_visible_per_day = units::grams(40);
   calm.bottles[0].account = account;
   facade_.show(std::move(calm));
   const auto page = open<ui::GasPage>();
   const QString words = all_words(*page);
   EXPECT_FALSE(words.contains(QStringLiteral("Where to look first")));
-  EXPECT_TRUE(words.contains(QStringLiteral("none to be seen")));
+  EXPECT_TRUE(
+      words.contains(QStringLiteral("25 ± 22 g a day: not enough to call it a loss. A steady "
+                                    "loss of 40 g a day would be called one 9 times in 10.")))
+      << words.toStdString();
+  EXPECT_FALSE(words.contains(QStringLiteral("none to be seen"))) << "no all-clear";
+  const report::Grounds why =
+      page->findChild<ui::FactList*>()->figure(QStringLiteral("Unexplained"))->grounds();
+  std::string notes;
+  for (const std::string& n : why.notes) notes += n + "\n";
+  EXPECT_NE(notes.find("not to say that there is none"), std::string::npos) << notes;
+  EXPECT_NE(notes.find("40 g a day would be called one 9 times in 10"), std::string::npos) << notes;
+}
+
+TEST_F(GasPages, ASureLossBelowTheCellarsLimitIsNotCalledNone) {
+  cellar::CellarStatus calm = gas_cellar();
+  auto account = std::make_shared<GasAccount>(*calm.bottles[0].account);
+  account->alarm = false;
+  account->loss->per_day = cellar::MassEstimate(units::grams(4)).with({"scale"}, 0.001);
+  calm.bottles[0].account = account;
+  facade_.show(std::move(calm));
+  const QString words = all_words(*open<ui::GasPage>());
+  EXPECT_TRUE(words.contains(QStringLiteral("more than 99.9 % sure, but less than this cellar")))
+      << words.toStdString();
 }
 
 TEST_F(GasPages, UnweighedBottleSaysWhatToDo) {
@@ -302,7 +204,7 @@ TEST_F(GasPages, SafetyTellsTheAirAndNeverAnAllClear) {
   const auto page = open<ui::SafetyPage>();
   const QString words = all_words(*page);
   for (const char* said :
-       {"17 % carbon dioxide, if evenly mixed", "Low spots far higher", "never an all-clear",
+       {"17 ± 2 % carbon dioxide, if evenly mixed", "Low spots far higher", "never an all-clear",
         "gathers low: is that right", "EH40", "Local code", "OSHA PEL"}) {
     EXPECT_TRUE(words.contains(QString::fromUtf8(said))) << said << "\nin\n" << words.toStdString();
   }
@@ -325,6 +227,46 @@ TEST_F(GasPages, EveryWorkedOutNumberOfTheSafetyPageOpensItsReasons) {
     EXPECT_NE(facts->figure(QString::fromUtf8(name)), nullptr) << name;
 }
 
+// The numbered sentences of one card of the Safety page, in order.
+QStringList steps_of_card(const QWidget& page, const QString& title) {
+  QStringList out;
+  for (const QWidget* card : page.findChildren<QWidget*>()) {
+    if (card->accessibleName() != title) continue;
+    for (const QLabel* label : card->findChildren<QLabel*>()) {
+      bool number = false;
+      const int n = label->text().toInt(&number);
+      if (number) {
+        EXPECT_EQ(n, out.size() + 1);
+      } else if (label->text() != title) {
+        out << label->text();
+      }
+    }
+  }
+  return out;
+}
+
+TEST_F(GasPages, TheSafeOrdersStandInTheirOrder) {
+  const auto page = open<ui::SafetyPage>();
+  const auto expect = [&](const char* title, std::initializer_list<const char*> begin) {
+    const QStringList steps = steps_of_card(*page, QString::fromUtf8(title));
+    ASSERT_EQ(steps.size(), static_cast<qsizetype>(begin.size())) << title;
+    qsizetype i = 0;
+    for (const char* words : begin) {
+      EXPECT_TRUE(steps[i].contains(QString::fromUtf8(words))) << steps[i].toStdString();
+      ++i;
+    }
+  };
+  expect("Letting pressure out, in this order",
+         {"Air the room: door open", "Shut the bottle’s valve, then turn the regulator down.",
+          "Take the gas off the keg.", "Face away from the relief valve. Let it down slowly",
+          "Only then open the keg."});
+  expect("Cleaning agents, in this order",
+         {"Goggles and gloves first. Water into the bucket, then the agent",
+          "Let the carbon dioxide out and rinse before caustic goes in",
+          "Rinse with water after every agent", "Never acid after a chlorinated cleaner",
+          "Caustic is a cleaner, not a disinfectant."});
+}
+
 TEST_F(GasPages, LimitsFollowTheCountry) {
   cellar::CellarStatus status = gas_cellar();
   status.cellar = cellar::CellarDescribed{};
@@ -334,6 +276,22 @@ TEST_F(GasPages, LimitsFollowTheCountry) {
   EXPECT_TRUE(words.contains(QStringLiteral("TRGS 900")) ||
               words.contains(QStringLiteral("workplace limit (AGW)")));
   EXPECT_FALSE(words.contains(QStringLiteral("OSHA")));
+  // A member state has the EU's besides, and is told whose oxygen limit it sees.
+  EXPECT_TRUE(words.contains(QStringLiteral("Directive 2006/15/EC"))) << words.toStdString();
+  EXPECT_TRUE(words.contains(QStringLiteral("no figure for oxygen of DE. Of other countries:")));
+  EXPECT_TRUE(words.contains(QStringLiteral("US: oxygen-deficient air")));
+}
+
+TEST_F(GasPages, WithoutACountryItsLackIsSaid) {
+  EXPECT_TRUE(all_words(*open<ui::SafetyPage>())
+                  .contains(QStringLiteral("No country is stated in This cellar…")));
+  cellar::CellarStatus status = gas_cellar();
+  status.cellar = cellar::CellarDescribed{};
+  status.cellar->country = "NZ";
+  facade_.show(std::move(status));
+  const QString words = all_words(*open<ui::SafetyPage>());
+  EXPECT_TRUE(words.contains(QStringLiteral("no figure of NZ at all"))) << words.toStdString();
+  EXPECT_TRUE(words.contains(QStringLiteral("EH40")));
 }
 
 TEST_F(GasPages, AccessibleAndUnclippedInBothThemes) {

@@ -9,11 +9,13 @@
 #include <algorithm>
 
 #include "core/cellar/gas_account.h"
+#include "core/cellar/loose_gas.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/pages/gas_supply_card.h"
 #include "ui/pages/kept_fresh.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/banner.h"
 #include "ui/widgets/empty_state.h"
 #include "ui/widgets/ink_label.h"
 #include "ui/widgets/keep_count.h"
@@ -70,8 +72,12 @@ void GasPage::build() {
   auto* inside = new QWidget;
   auto* column = new QVBoxLayout(inside);
   column->setContentsMargins(0, 0, space::m, 0);
+  column->setSpacing(space::l);
   cards_ = new QVBoxLayout;
   cards_->setSpacing(space::l);
+  loose_ = new Banner(cellar::Severity::advice, {});
+  loose_->setObjectName(QStringLiteral("loose_gas"));
+  column->addWidget(loose_);
   column->addLayout(cards_);
   column->addStretch(1);
   auto* empty =
@@ -90,6 +96,29 @@ void GasPage::build() {
   all->addWidget(stack_, 1);
 }
 
+// Of what is on no card, or nobody would miss it.
+void GasPage::show_loose(const cellar::LooseGas& loose) {
+  QStringList regulators, words;
+  for (const cellar::RegulatorRecord& r : loose.regulators) regulators << q(r.name);
+  const auto tags = [](const std::vector<std::string>& from) {
+    QStringList all;
+    for (const std::string& tag : from) all << q(tag);
+    return all.join(QStringLiteral(", "));
+  };
+  if (!regulators.isEmpty())
+    words << tr("On no bottle: %1. Change a bottle… says which one it stands on.")
+                 .arg(regulators.join(QStringLiteral(", ")));
+  if (!loose.on_those.empty())
+    words
+        << tr("Kegs with the gas on from a regulator on no bottle: %1.").arg(tags(loose.on_those));
+  if (!loose.unnamed.empty())
+    words << tr("Kegs with the gas on and no regulator named: %1. With several supplies nobody "
+                "can tell whose gas that is: name it when you set the gas.")
+                 .arg(tags(loose.unnamed));
+  loose_->setVisible(!words.isEmpty());
+  loose_->set(cellar::Severity::advice, tr("Counts for no bottle"), words.join(QLatin1Char(' ')));
+}
+
 void GasPage::refresh() {
   const auto status = context_.cellar.status();
   const std::vector<Account> accounts = accounts_of(*status);
@@ -100,6 +129,7 @@ void GasPage::refresh() {
     cards[i]->show_account(accounts[i]);
     losing += accounts[i]->alarm ? 1 : 0;
   }
+  show_loose(cellar::loose_gas(*status));
   stack_->setCurrentIndex(accounts.empty() ? 1 : 0);
   summary_->setText(accounts.empty() ? QString()
                     : losing > 0     ? tr("%n in use", nullptr, static_cast<int>(accounts.size())) +

@@ -14,8 +14,13 @@ class QScrollArea;
 class QStackedWidget;
 class QVBoxLayout;
 
+namespace ullage::cellar {
+struct LooseGas;
+}
+
 namespace ullage::ui {
 
+class Banner;
 class InkLabel;
 class KeptFresh;
 
@@ -29,11 +34,13 @@ class GasPage : public QWidget {
 
  private:
   void build();
+  void show_loose(const cellar::LooseGas&);
 
   Context context_;
   std::unique_ptr<KeptFresh> fresh_;
   InkLabel* summary_ = nullptr;
   QStackedWidget* stack_ = nullptr;
+  Banner* loose_ = nullptr;
   QVBoxLayout* cards_ = nullptr;
 };
 

@@ -3,12 +3,14 @@
 
 #include <QGridLayout>
 #include <QHBoxLayout>
-#include <QPushButton>
 #include <QVBoxLayout>
 #include <cmath>
 
 #include "core/report/gas_grounds.h"
 #include "ui/charts/gas_chart.h"
+#include "ui/pages/bottle_tasks.h"
+#include "ui/pages/drawn_supply.h"
+#include "ui/pages/kegs_to_fill_part.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
 #include "ui/widgets/card.h"
@@ -16,11 +18,13 @@
 #include "ui/widgets/figure.h"
 #include "ui/widgets/gas_drawing.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/keep_count.h"
 
 namespace ullage::ui {
 namespace {
 
 using cellar::GasAccount;
+using BottleReasons = report::Grounds (*)(const GasAccount&, std::size_t, const report::Speaker&);
 using GasReasons = report::Grounds (*)(const GasAccount&, const report::Speaker&);
 
 QString per_cent(double share) { return QString::number(std::lround(share * 100)); }
@@ -32,19 +36,15 @@ QString gas_words(const cellar::BottleRecord& bottle) {
   return GasSupplyCard::tr("CO₂ %1 % / N₂ %2 %").arg(per_cent(co2), per_cent(1 - co2));
 }
 
-DrawnSupply drawn(const GasAccount& account, const units::Printer& print) {
-  DrawnSupply out;
-  for (const cellar::BottleRecord& b : account.bottles) out.bottles.push_back(q(b.name));
-  const auto kegs = [&](const std::vector<cellar::BranchKeg>& from) {
-    std::vector<DrawnKeg> to;
-    for (const cellar::BranchKeg& k : from) to.push_back({q(k.tag), q(print.print(k.set))});
-    return to;
-  };
-  for (const cellar::GasBranch& b : account.branches)
-    out.branches.push_back({q(b.regulator.name), kegs(b.kegs)});
-  if (!account.unassigned.empty())
-    out.branches.push_back({GasSupplyCard::tr("no regulator named"), kegs(account.unassigned)});
-  return out;
+// Of all its bottles; named one by one only where they differ.
+QString gas_of_all(const GasAccount& account) {
+  QStringList kinds, named;
+  for (const cellar::BottleRecord& b : account.bottles) {
+    const QString words = gas_words(b);
+    if (!kinds.contains(words)) kinds << words;
+    named << GasSupplyCard::tr("%1: %2").arg(q(b.name), words);
+  }
+  return kinds.size() == 1 ? kinds.front() : named.join(QStringLiteral(", "));
 }
 
 // "99 % sure", never more than can be said.
@@ -60,9 +60,15 @@ QString loss_words(const GasAccount& account, const report::Speaker& speaker) {
     return account.cant_tell ? q(report::say(*account.cant_tell, speaker)) : QString();
   const physics::UnexplainedLoss& loss = *account.loss;
   const units::Printer& print = speaker.printer;
+  if (!account.alarm && loss.confidence.count() >= physics::loss_sure_from) {
+    return GasSupplyCard::tr("%1 a day, %2, but less than this cellar wants to be warned of.")
+        .arg(q(print.print(loss.per_day)), sureness(loss.confidence));
+  }
   if (!account.alarm) {
-    return GasSupplyCard::tr("none to be seen. More than %1 a day would show.")
-        .arg(q(print.print(loss.smallest_visible_per_day)));
+    return GasSupplyCard::tr(
+               "%1 a day: not enough to call it a loss. A steady loss of %2 a day would be called "
+               "one 9 times in 10.")
+        .arg(q(print.print(loss.per_day)), q(print.print(loss.smallest_visible_per_day)));
   }
   QString words = GasSupplyCard::tr("%1 a day, %2")
                       .arg(q(print.print(loss.per_day)), sureness(loss.confidence));
@@ -110,6 +116,24 @@ QString cost_words(const GasAccount& account, const report::Speaker& speaker) {
       .arg(q(report::say_money(cost, speaker)), q(report::say_money(cost * share, speaker)));
 }
 
+cellar::RetestDue retest_of(const cellar::BottleRecord& bottle, const report::Speaker& speaker) {
+  return speaker.calendar ? cellar::retest_due(bottle, speaker.calendar->date_of(speaker.now))
+                          : cellar::RetestDue::not_yet;
+}
+
+QString retest_day(const cellar::BottleRecord& bottle, const report::Speaker& speaker) {
+  const QString day = q(report::say_date(*bottle.retest_due, speaker));
+  switch (retest_of(bottle, speaker)) {
+    case cellar::RetestDue::overdue:
+      return GasSupplyCard::tr("%1: overdue").arg(day);
+    case cellar::RetestDue::soon:
+      return GasSupplyCard::tr("%1: soon").arg(day);
+    case cellar::RetestDue::not_yet:
+      break;
+  }
+  return day;
+}
+
 }  // namespace
 
 GasSupplyCard::GasSupplyCard(const Context& context, QWidget* parent)
@@ -133,6 +157,7 @@ GasSupplyCard::GasSupplyCard(const Context& context, QWidget* parent)
   left->setSpacing(space::m);
   left->addWidget(drawing_);
   left->addWidget(facts_);
+  left->addWidget(to_fill_ = new KegsToFillPart(context));
   left->addStretch(1);
   auto* two = new QHBoxLayout;
   two->setSpacing(space::xl);
@@ -155,9 +180,10 @@ GasSupplyCard::GasSupplyCard(const Context& context, QWidget* parent)
   card->column()->setSpacing(space::m);
   card->column()->addLayout(head);
   card->column()->addWidget(loss_);
+  card->column()->addLayout(notices_ = new QVBoxLayout);
   card->column()->addLayout(two);
   card->column()->addWidget(hunt_);
-  card->column()->addWidget(build_tasks());
+  card->column()->addLayout(tasks_ = new QVBoxLayout);
   connect(suspects_, &TaskList::chosen, this, [this](int i) {
     context_.navigator.open_task(account_->suspects.at(static_cast<std::size_t>(i)).check);
   });
@@ -181,41 +207,23 @@ QWidget* GasSupplyCard::build_chart() {
   return part;
 }
 
-QWidget* GasSupplyCard::build_tasks() {
-  auto* row = new QWidget;
-  auto* line = new QHBoxLayout(row);
-  line->setContentsMargins(0, 0, 0, 0);
-  const auto task = [&](const QString& words, const char* kind, auto fill) {
-    auto* button = new QPushButton(words);
-    button->setObjectName(QStringLiteral("supply_") + QLatin1String(kind));
-    connect(button, &QPushButton::clicked, this, [this, kind, fill] {
-      const cellar::BottleRecord& bottle = account_->bottles.front();
-      context_.navigator.open_task({kind, cellar::subject(bottle.bottle), fill(bottle), {}});
-    });
-    line->addWidget(button);
-  };
-  task(tr("Weigh…"), "bottle_weighed", [](const cellar::BottleRecord& b) {
-    return cellar::Payload(cellar::BottleWeighed{.bottle = b.bottle});
-  });
-  task(tr("Read its gauge…"), "gauge_read", [](const cellar::BottleRecord& b) {
-    return cellar::Payload(cellar::GaugeRead{.bottle = b.bottle});
-  });
-  task(tr("Edit the bottle…"), "bottle_record",
-       [](const cellar::BottleRecord& b) { return cellar::Payload(b); });
-  line->addStretch(1);
-  return row;
-}
-
 void GasSupplyCard::show_account(std::shared_ptr<const cellar::GasAccount> account) {
   account_ = std::move(account);
   const report::Speaker speaker = context_.speaker();
   setAccessibleName(q(account_->name));
   name_->setText(q(account_->name));
-  gas_->setText(gas_words(account_->bottles.front()));
-  drawing_->show_supply(drawn(*account_, speaker.printer));
+  gas_->setText(gas_of_all(*account_));
+  drawing_->show_supply(drawn_supply(*account_, speaker.printer));
   show_loss(speaker);
+  show_notices(speaker);
   show_facts(speaker);
+  to_fill_->show_account(account_);
   show_hunt(speaker);
+  const std::size_t bottles = account_->bottles.size();
+  const auto tasks = keep_count<BottleTasks>(*tasks_, static_cast<qsizetype>(bottles),
+                                             [this] { return new BottleTasks(context_); });
+  for (std::size_t i = 0; i < bottles; ++i)
+    tasks[i]->show_bottle(account_->bottles[i], bottles > 1);
   chart_->show_account(account_, speaker);
   chart_part_->setVisible(chart_->has_curve());  // what is missing stands in the facts
   chart_title_->setText(tr("Gas left, %1").arg(q(units::unit_name(speaker.printer.units.mass))));
@@ -234,6 +242,32 @@ void GasSupplyCard::show_loss(const report::Speaker& speaker) {
              tr("This is %1. %2")
                  .arg(sureness(account_->loss->confidence),
                       q(report::say(cellar::message(MessageKey::adv_gas_loss_detail), speaker))));
+}
+
+// What a bottle itself asks for: its test, a cooler place.
+void GasSupplyCard::show_notices(const report::Speaker& speaker) {
+  using cellar::MessageKey;
+  struct Notice {
+    cellar::Severity severity;
+    cellar::Message headline, detail;
+  };
+  std::vector<Notice> all;
+  for (std::size_t i = 0; i < account_->bottles.size(); ++i) {
+    const cellar::BottleRecord& bottle = account_->bottles[i];
+    const cellar::RetestDue due = retest_of(bottle, speaker);
+    if (due != cellar::RetestDue::not_yet)
+      all.push_back(
+          {due == cellar::RetestDue::overdue ? cellar::Severity::warning : cellar::Severity::advice,
+           cellar::retest_words(bottle, due), cellar::message(MessageKey::adv_retest_detail)});
+    if (i < account_->told.size() && account_->told[i].too_warm)
+      all.push_back({cellar::Severity::warning, cellar::warm_words(bottle, account_->told[i]),
+                     cellar::message(MessageKey::adv_bottle_warm_detail)});
+  }
+  const auto banners = keep_count<Banner>(*notices_, static_cast<qsizetype>(all.size()),
+                                          [] { return new Banner(cellar::Severity::advice, {}); });
+  for (std::size_t i = 0; i < all.size(); ++i)
+    banners[i]->set(all[i].severity, q(report::say(all[i].headline, speaker)),
+                    q(report::say(all[i].detail, speaker)));
 }
 
 void GasSupplyCard::show_facts(const report::Speaker& speaker) {
@@ -259,14 +293,39 @@ void GasSupplyCard::show_facts(const report::Speaker& speaker) {
   fact(tr("Unexplained"), loss_words(a, speaker), &report::gas_loss_grounds);
   fact(tr("Costs"), cost_words(a, speaker), &report::gas_cost_grounds);
   fact(tr("For the kegs on it"), planned_words(a, print), &report::gas_planned_grounds);
-  if (a.gauge) fact(tr("Its gauge"), q(report::say(*a.gauge, speaker)), &report::gas_gauge_grounds);
-  if (a.liquid_full_at)
-    fact(tr("Full of liquid at"), tr("%1. Keep it cooler.").arg(q(print.print(*a.liquid_full_at))),
-         &report::liquid_full_grounds);
-  for (const cellar::BottleRecord& b : a.bottles) {
-    if (b.retest_due) fact(tr("Retest due"), q(report::say_date(*b.retest_due, speaker)));
-  }
+  show_bottle_facts(speaker, facts);
   facts_->show_facts(facts);
+}
+
+// Bottle by bottle, with its name where there are several.
+void GasSupplyCard::show_bottle_facts(const report::Speaker& speaker,
+                                      std::vector<ListedFact>& facts) const {
+  const bool several = account_->bottles.size() > 1;
+  for (std::size_t i = 0; i < account_->bottles.size(); ++i) {
+    const cellar::BottleRecord& bottle = account_->bottles[i];
+    const auto name = [&](const QString& plain) {
+      return several ? tr("%1 %2").arg(q(bottle.name), plain) : plain;
+    };
+    const auto because = [account = account_, speaker, i](BottleReasons why) {
+      return [=] { return why(*account, i, speaker); };
+    };
+    if (i < account_->told.size()) {
+      const cellar::ToldBottle& told = account_->told[i];
+      if (told.gauge)
+        facts.push_back({name(several ? tr("gauge") : tr("Its gauge")),
+                         q(report::say(*told.gauge, speaker)),
+                         because(&report::gas_gauge_grounds)});
+      if (told.liquid_full_at) {
+        const QString at = q(speaker.printer.print(*told.liquid_full_at));
+        facts.push_back({name(several ? tr("full of liquid at") : tr("Full of liquid at")),
+                         told.too_warm ? tr("%1. Keep it cooler.").arg(at) : at,
+                         because(&report::liquid_full_grounds)});
+      }
+    }
+    if (bottle.retest_due)
+      facts.push_back(
+          {name(several ? tr("retest due") : tr("Retest due")), retest_day(bottle, speaker)});
+  }
 }
 
 void GasSupplyCard::show_hunt(const report::Speaker& speaker) {
@@ -276,7 +335,9 @@ void GasSupplyCard::show_hunt(const report::Speaker& speaker) {
     suspects.push_back({q(report::say(s.why, speaker)), tr("Leak test…")});
   for (const cellar::IsolationStep& s : account_->isolation) {
     steps.push_back({q(report::say(s.what, speaker)),
-                     s.task.kind == cellar::GasOff::kind ? tr("Gas off…") : tr("Weigh…")});
+                     s.task.kind == cellar::GasOff::kind       ? tr("Gas off…")
+                     : s.task.kind == cellar::LeakTested::kind ? tr("Leak test…")
+                                                               : tr("Weigh…")});
   }
   suspects_->show_tasks(suspects);
   isolation_->show_tasks(steps);

@@ -6,13 +6,13 @@
 
 #include <QWidget>
 #include <memory>
+#include <vector>
 
 #include "core/cellar/gas_account.h"
 #include "ui/context.h"
 
 class QGridLayout;
 class QHBoxLayout;
-class QPushButton;
 class QVBoxLayout;
 
 namespace ullage::ui {
@@ -24,7 +24,9 @@ class Figure;
 class GasChart;
 class GasDrawing;
 class InkLabel;
+class KegsToFillPart;
 class TaskList;
+struct ListedFact;
 
 class GasSupplyCard : public QWidget {
   Q_OBJECT
@@ -35,9 +37,10 @@ class GasSupplyCard : public QWidget {
 
  private:
   QWidget* build_chart();
-  QWidget* build_tasks();
   void show_loss(const report::Speaker&);
+  void show_notices(const report::Speaker&);
   void show_facts(const report::Speaker&);
+  void show_bottle_facts(const report::Speaker&, std::vector<ListedFact>&) const;
   void show_hunt(const report::Speaker&);
 
   Context context_;
@@ -45,16 +48,19 @@ class GasSupplyCard : public QWidget {
   InkLabel* name_;
   InkLabel* gas_;
   Banner* loss_;
+  QVBoxLayout* notices_ = nullptr;
   GasDrawing* drawing_;
   QWidget* chart_part_ = nullptr;
   GasChart* chart_;
   InkLabel* chart_title_;
   InkLabel* chart_words_;
   FactList* facts_;
+  KegsToFillPart* to_fill_ = nullptr;
   QWidget* hunt_;
   TaskList* suspects_;
   Figure* isolation_title_;
   TaskList* isolation_;
+  QVBoxLayout* tasks_ = nullptr;  // one row for each bottle
 };
 
 }  // namespace ullage::ui

@@ -21,6 +21,17 @@ constexpr int most_supply_column = 220;
 constexpr int supply_gap = 24;
 constexpr int supply_icon_room = 26;  // before the words; after them:
 constexpr int supply_word_room = 6;
+constexpr int secondary_set_in = 18;
+
+// How many regulators stand before it.
+int regulators_before(const DrawnSupply& supply, const DrawnBranch& branch) {
+  int depth = 0;
+  for (auto at = branch.fed_by; at && *at < supply.branches.size() && depth < 3;
+       at = supply.branches[*at].fed_by) {
+    ++depth;
+  }
+  return depth;
+}
 
 struct SupplyPen {
   QPainter& painter;
@@ -53,20 +64,33 @@ struct SupplyPen {
     path.lineTo(to);
     painter.drawPath(path);
   }
+  // Down, then across: to one that is set in below.
+  void drop(QPoint from, QPoint to) const {
+    painter.setPen(QPen(theme.text_secondary, 1.6));
+    painter.setBrush(Qt::NoBrush);
+    QPainterPath path(from);
+    path.lineTo(from.x(), to.y());
+    path.lineTo(to);
+    painter.drawPath(path);
+  }
 };
+
+bool draws_from(const DrawnBranch& branch, std::size_t bottle) {
+  return branch.bottle ? *branch.bottle == bottle : !branch.fed_by;
+}
 
 // How wide the words of each column want to be, boxes included.
 std::array<int, 3> wanted_columns(const DrawnSupply& supply) {
   const QFontMetrics metrics(font_of(TextRole::small));
   const int around = supply_icon_room + supply_word_room + 2;
   std::array<int, 3> wide{least_supply_column, least_supply_column, least_supply_column};
-  const auto want = [&](std::size_t column, const QString& text) {
-    wide[column] =
-        std::clamp(metrics.horizontalAdvance(text) + around, wide[column], most_supply_column);
+  const auto want = [&](std::size_t column, const QString& text, int set_in = 0) {
+    wide[column] = std::clamp(metrics.horizontalAdvance(text) + around + set_in, wide[column],
+                              most_supply_column);
   };
   for (const QString& b : supply.bottles) want(0, b);
   for (const DrawnBranch& b : supply.branches) {
-    want(1, b.regulator);
+    want(1, b.regulator, secondary_set_in * regulators_before(supply, b));
     for (const DrawnKeg& k : b.kegs) want(2, k.tag + QStringLiteral("  ") + k.pressure);
   }
   return wide;
@@ -91,13 +115,14 @@ std::array<int, 3> columns_within(const DrawnSupply& supply, int width) {
 int box_height(const DrawnSupply& supply, const std::array<int, 3>& wide) {
   const QFontMetrics metrics(font_of(TextRole::small));
   int height = supply_box_height;
-  const auto need = [&](std::size_t column, const QString& text) {
-    const int within = wide[column] - supply_icon_room - supply_word_room;
+  const auto need = [&](std::size_t column, const QString& text, int set_in = 0) {
+    const int within = wide[column] - supply_icon_room - supply_word_room - set_in;
     const QRect used = metrics.boundingRect(QRect(0, 0, within, 1000), Qt::TextWordWrap, text);
     height = std::max(height, used.height() + 8);
   };
   for (const QString& b : supply.bottles) need(0, b);
-  for (const DrawnBranch& b : supply.branches) need(1, b.regulator);
+  for (const DrawnBranch& b : supply.branches)
+    need(1, b.regulator, secondary_set_in * regulators_before(supply, b));
   return height;
 }
 
@@ -148,40 +173,56 @@ void GasDrawing::paintEvent(QPaintEvent*) {
     for (std::size_t before = 0; before < column; ++before) x += wide[before] + supply_gap;
     return QRect(x, row * (tall + supply_row_gap) + supply_row_gap / 2, wide[column], tall);
   };
-  std::vector<QPoint> regulators;
+  std::vector<QRect> regulators;
   int row = 0;
   for (const DrawnBranch& b : supply_.branches) {
-    const QRect regulator = box_at(1, row);
-    regulators.emplace_back(regulator.left(), regulator.center().y());
+    const QRect regulator =
+        box_at(1, row).adjusted(secondary_set_in * regulators_before(supply_, b), 0, 0, 0);
+    regulators.push_back(regulator);
     for (std::size_t i = 0; i < b.kegs.size(); ++i) {
       const QRect keg = box_at(2, row + static_cast<int>(i));
       pen.hose({regulator.right(), regulator.center().y()}, {keg.left(), keg.center().y()});
       pen.box(keg, Icon::keg, b.kegs[i].tag, b.kegs[i].pressure);
     }
-    pen.box(regulator, Icon::line, b.regulator);
     row += std::max(1, static_cast<int>(b.kegs.size()));
   }
-  for (std::size_t i = 0; i < supply_.bottles.size(); ++i) {
-    const QRect bottle = box_at(0, static_cast<int>(i));
-    for (const QPoint& to : regulators) pen.hose({bottle.right(), bottle.center().y()}, to);
-    pen.box(bottle, Icon::gas, supply_.bottles[i]);
+  for (std::size_t i = 0; i < supply_.branches.size(); ++i) {
+    const DrawnBranch& b = supply_.branches[i];
+    const QPoint to(regulators[i].left(), regulators[i].center().y());
+    if (b.fed_by) {
+      const QRect& before = regulators.at(*b.fed_by);
+      pen.drop({before.left() + secondary_set_in / 2, before.bottom()}, to);
+    }
+    for (std::size_t n = 0; n < supply_.bottles.size(); ++n) {
+      if (!draws_from(b, n)) continue;
+      const QRect bottle = box_at(0, static_cast<int>(n));
+      pen.hose({bottle.right(), bottle.center().y()}, to);
+    }
+    pen.box(regulators[i], Icon::line, b.regulator);
   }
+  for (std::size_t n = 0; n < supply_.bottles.size(); ++n)
+    pen.box(box_at(0, static_cast<int>(n)), Icon::gas, supply_.bottles[n]);
 }
 
 QString GasDrawing::in_words() const {
-  QStringList bottles;
-  for (const QString& b : supply_.bottles) bottles << b;
   QStringList words;
   for (const DrawnBranch& b : supply_.branches) {
-    QStringList kegs;
+    QStringList before, kegs;
+    for (std::size_t n = 0; n < supply_.bottles.size(); ++n) {
+      if (draws_from(b, n)) before << supply_.bottles[n];
+    }
+    if (b.fed_by) before << supply_.branches.at(*b.fed_by).regulator;
     for (const DrawnKeg& k : b.kegs) kegs << tr("%1 at %2").arg(k.tag, k.pressure);
     words << (kegs.isEmpty()
                   ? tr("%1 feeds %2, which has no keg on it.")
-                        .arg(bottles.join(tr(" and ")), b.regulator)
+                        .arg(before.join(tr(" and ")), b.regulator)
                   : tr("%1 feeds %2, which feeds %3.")
-                        .arg(bottles.join(tr(" and ")), b.regulator, kegs.join(tr(", "))));
+                        .arg(before.join(tr(" and ")), b.regulator, kegs.join(tr(", "))));
   }
-  if (words.isEmpty()) words << tr("%1 feeds nothing.").arg(bottles.join(tr(" and ")));
+  if (words.isEmpty())
+    words << tr("%1 feeds nothing.")
+                 .arg(
+                     QStringList(supply_.bottles.begin(), supply_.bottles.end()).join(tr(" and ")));
   return words.join(QLatin1Char(' '));
 }
 

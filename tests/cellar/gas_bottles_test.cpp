@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// Bottles one by one (gauges, warmth, tests), gas that counts for none, and what the
+// kegs on a supply and those still to be filled will take.
+#include <gtest/gtest.h>
+
+#include "core/cellar/kegs_to_fill.h"
+#include "core/cellar/loose_gas.h"
+#include "tests/cellar/gas_cellar.h"
+
+namespace ullage::testing {
+namespace {
+
+double in_g(const MassEstimate& m) { return units::in_grams(m.value()); }
+
+void read_gauge(GasCellar& scene, BottleId bottle, Instant when, double bar, double celsius) {
+  GaugeRead g;
+  g.bottle = bottle;
+  g.pressure = units::gauge_bar(bar);
+  g.temperature = units::celsius(celsius);
+  scene.log(when, g);
+}
+
+void edit(GasCellar& scene, BottleId id, Instant when, auto change) {
+  BottleRecord b;
+  for (const BottleStatus& s : scene.cellar(when).bottles) {
+    if (s.record.bottle == id) b = s.record;
+  }
+  change(b);
+  scene.log(when, b);
+}
+
+TEST(GasGauge, OfMixedGasFallsWithWhatIsUsed) {
+  GasCellar scene;
+  edit(scene, scene.bottle, day(-50), [](BottleRecord& b) {
+    b.co2 = units::mole_fraction(0.3);
+    b.water_capacity = units::litres(10);
+  });
+  read_gauge(scene, scene.bottle, day(0), 100, 15);
+  const ToldBottle& told = scene.account(day(1)).told.at(0);
+  EXPECT_EQ(told.gauge->key, MessageKey::gauge_tells_mixed);
+  EXPECT_FALSE(told.liquid_full_at) << "there is no liquid";
+}
+
+TEST(GasGauge, SaysWhatIsMissingAndWhatCannotBeComputed) {
+  GasCellar scene;
+  read_gauge(scene, scene.bottle, day(0), 60, 45);  // above the critical point
+  EXPECT_EQ(scene.account(day(1)).told.at(0).gauge->key, MessageKey::gauge_cant_tell);
+  edit(scene, scene.bottle, day(1), [](BottleRecord& b) { b.content.reset(); });
+  EXPECT_EQ(scene.account(day(2)).told.at(0).gauge->key, MessageKey::gauge_needs_capacity);
+}
+
+TEST(GasGauge, OfAManifoldIsToldBottleByBottle) {
+  GasCellar scene;
+  const BottleId second = scene.gas_bottle("Bottle 2");
+  scene.gas_regulator("Manifold", second, scene.regulator);
+  read_gauge(scene, second, day(0), 30, 20);
+  const GasAccount& a = scene.account(day(1));
+  ASSERT_EQ(a.told.size(), 2u);
+  EXPECT_FALSE(a.told[0].gauge);
+  EXPECT_EQ(a.told[1].gauge->key, MessageKey::gauge_tells_vapour);
+  EXPECT_TRUE(a.told[1].liquid_full_at);
+}
+
+// Filled to 68 % it is all liquid at 26.8 °C.
+TEST(GasBottle, IsTooWarmWhereItsPlaceComesNearTheLiquidFullTemperature) {
+  GasCellar scene;
+  scene.read(scene.box, day(0), 20);
+  EXPECT_FALSE(scene.account(day(1)).told.at(0).too_warm);
+  EXPECT_FALSE(says(scene.told.attention, MessageKey::adv_bottle_warm));
+  scene.read(scene.box, day(2), 26.6);  // within its error of that
+  const ToldBottle& told = scene.account(day(3)).told.at(0);
+  ASSERT_TRUE(told.place);
+  EXPECT_LT(told.place->value(), *told.liquid_full_at);
+  EXPECT_TRUE(told.too_warm);
+  EXPECT_TRUE(says(scene.told.attention, MessageKey::adv_bottle_warm));
+  // Filled less, it may stand warmer.
+  edit(scene, scene.bottle, day(3), [](BottleRecord& b) { b.fill_ratio = units::fraction(0.6); });
+  EXPECT_FALSE(scene.account(day(4)).told.at(0).too_warm);
+  EXPECT_FALSE(says(scene.told.attention, MessageKey::adv_bottle_warm));
+}
+
+TEST(GasBottle, ItsTestIsSaidAMonthBeforeAndWarnedOfWhenOverdue) {
+  GasCellar scene;
+  const auto due = [&](int on) {
+    edit(scene, scene.bottle, day(0), [&](BottleRecord& b) { b.retest_due = date(on); });
+    return scene.cellar(day(0, 12)).attention;
+  };
+  EXPECT_FALSE(says(due(31), MessageKey::adv_bottle_retest));
+  EXPECT_TRUE(says(due(20), MessageKey::adv_bottle_retest));
+  EXPECT_TRUE(says(due(0), MessageKey::adv_bottle_retest)) << "on the day it is not late yet";
+  const auto late = due(-1);
+  EXPECT_FALSE(says(late, MessageKey::adv_bottle_retest));
+  ASSERT_TRUE(says(late, MessageKey::adv_bottle_retest_over));
+  for (const Advice& a : late) {
+    if (a.headline.key == MessageKey::adv_bottle_retest_over) {
+      EXPECT_EQ(a.severity, Severity::warning);
+    }
+  }
+}
+
+TEST(LooseGas, NamesRegulatorsWithoutABottleAndKegsOfNoNamedRegulator) {
+  GasCellar scene;
+  const BatchId bitter = scene.batch("Bitter");
+  const KegId unnamed = scene.delivered("K01", bitter, day(0));
+  scene.gas(unnamed, day(0, 1), 12);
+  EXPECT_TRUE(loose_gas(scene.cellar(day(1))).unnamed.empty()) << "the only supply's";
+  const BottleId second = scene.gas_bottle("Bottle 2");
+  scene.gas_regulator("Regulator 2", second);
+  const RegulatorId spare = scene.gas_regulator("Spare", {});
+  const KegId on_spare = scene.delivered("K02", bitter, day(0));
+  scene.set_gas(on_spare, day(0, 1), 12, spare);
+  const LooseGas loose = loose_gas(scene.cellar(day(1)));
+  ASSERT_EQ(loose.regulators.size(), 1u);
+  EXPECT_EQ(loose.regulators[0].name, "Spare");
+  EXPECT_EQ(loose.on_those, std::vector<std::string>{"K02"});
+  EXPECT_EQ(loose.unnamed, std::vector<std::string>{"K01"});
+}
+
+// 18.6 L at 12 psi and 4 °C push 3.59 g/L out; at equilibrium nearly nothing is
+// taken up besides.
+TEST(GasPlanned, IsWhatTheKegsOnItStillTake) {
+  GasCellar scene;
+  const KegId k = scene.delivered("K01", scene.batch("Bitter"), day(0));
+  EXPECT_EQ(in_g(scene.account(day(0, 2)).planned), 0) << "no gas on it";
+  scene.set_gas(k, day(0, 1), 12);
+  scene.weigh(day(0, 2), 2.0);
+  const GasAccount& plenty = scene.account(day(0, 3));
+  EXPECT_NEAR(in_g(plenty.planned), 18.6 * 3.59, 8);
+  EXPECT_GT(plenty.planned_enough->count(), 0.99);
+  scene.weigh(day(0, 4), 0.02);
+  EXPECT_LT(scene.account(day(0, 5)).planned_enough->count(), 0.01);
+}
+
+// By the figures of practice: 19 L take 68 g to push out at 12 psi and 62 g to
+// carbonate from 0.85 to 2.5 volumes.
+TEST(GasPlanned, KegsStillToFillAreAddedAndWriteNothing) {
+  GasCellar scene;
+  const KegId k = scene.delivered("K01", scene.batch("Bitter"), day(0));
+  scene.set_gas(k, day(0, 1), 12);
+  scene.log(day(0, 2), Tapped{k, scene.line("Line 1", "1")});
+  scene.weigh(day(0), 2.0);
+  scene.heavy(k, day(10), 4.2 + 8.8);
+  scene.weigh(day(10), 2.0 - 0.036);
+  const std::size_t entries = scene.journal.entries().size();
+  const GasAccount& a = scene.account(day(10, 1));
+  EXPECT_FALSE(gas_for({0, units::litres(19)}, a));
+  EXPECT_FALSE(gas_for({3, units::litres(0)}, a));
+  const auto few = gas_for({5, units::litres(19)}, a);
+  ASSERT_TRUE(few && few->enough && few->work_for);
+  EXPECT_NEAR(in_g(few->for_them), 5 * (68 + 62), 0.04 * 5 * 130);
+  EXPECT_NEAR(in_g(few->in_all), in_g(few->for_them) + in_g(a.planned), 1e-6);
+  EXPECT_GT(few->enough->count(), 0.95);
+  const double days = in_g(few->in_all) / in_g(*a.use_per_day);
+  EXPECT_NEAR(units::in_days(*few->work_for->likely), days, 0.05 * days);
+  EXPECT_LT(*few->work_for->earliest, *few->work_for->likely);
+  const auto many = gas_for({25, units::litres(19)}, a);
+  EXPECT_LT(many->enough->count(), 0.05);
+  EXPECT_EQ(scene.journal.entries().size(), entries);
+}
+
+}  // namespace
+}  // namespace ullage::testing
