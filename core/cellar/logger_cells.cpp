@@ -109,6 +109,52 @@ std::optional<DegreesOf> degrees_sign(std::string_view s) {
   return std::nullopt;
 }
 
+// "Nov", "november", "Mär": 11, 11, 3; takes the whole word and a point after it.
+int take_month(std::string_view& s) {
+  std::size_t n = 0;
+  const auto letter = [&](char c) {
+    const auto u = static_cast<unsigned char>(c);
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || u >= 0x80;
+  };
+  while (n < s.size() && letter(s[n])) ++n;
+  const std::string word = lower(s.substr(0, n));
+  constexpr std::array<std::string_view, 17> names{"jan",        "feb", "mar", "apr", "may", "jun",
+                                                   "jul",        "aug", "sep", "oct", "nov", "dec",
+                                                   "m\xC3\xA4r", "mrz", "mai", "okt", "dez"};
+  constexpr std::array<int, 17> months{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 3, 3, 5, 10, 12};
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    if (!word.starts_with(names[i]) || n > 10) continue;
+    s.remove_prefix(n);
+    take(s, '.');
+    return months[i];
+  }
+  return -1;
+}
+
+void skip_between(std::string_view& s) {
+  while (!s.empty() && (is_blank(s.front()) || s.front() == '-' || s.front() == '/' ||
+                        s.front() == '.' || s.front() == ','))
+    s.remove_prefix(1);
+}
+
+std::optional<CellDate> date_in_words(std::string_view s) {
+  int month = take_month(s);
+  const bool month_first = month > 0;
+  if (month_first) skip_between(s);
+  const int day = take_number(s, 2);
+  if (day < 0) return std::nullopt;
+  skip_between(s);
+  if (!month_first) {
+    month = take_month(s);
+    skip_between(s);
+  }
+  const std::size_t before = s.size();
+  const int year = take_number(s, 4);
+  const std::size_t digits = before - s.size();
+  if (month < 0 || year < 0 || (digits != 4 && digits != 2)) return std::nullopt;
+  return CellDate{{digits == 2 ? 2000 + year : year, month, day}, true, s, {}};
+}
+
 }  // namespace
 
 std::optional<std::string> as_utf8(std::string_view bytes) {
@@ -213,6 +259,7 @@ std::optional<CellDate> date_in(std::string_view cell) {
   std::string_view s = without_blanks(cell);
   CellDate out;
   const std::string_view whole = s;
+  if (auto in_words = date_in_words(s)) return in_words;
   out.parts[0] = take_number(s, 4);
   out.year_first = out.parts[0] >= 0 && whole.size() - s.size() == 4;
   if (out.parts[0] < 0 || s.empty()) return std::nullopt;
@@ -227,6 +274,30 @@ std::optional<CellDate> date_in(std::string_view cell) {
   if (out.parts[2] < 0 || (!out.year_first && digits != 2 && digits != 4)) return std::nullopt;
   if (!out.year_first && digits == 2) out.parts[2] += 2000;
   out.rest = s;
+  return out;
+}
+
+std::optional<CellDate> counted_date_in(std::string_view cell) {
+  using namespace std::chrono;
+  constexpr std::int64_t from = 946'684'800, to = 4'102'444'800;  // 2000 to 2100
+  std::string_view s = without_blanks(cell);
+  std::int64_t count = 0;
+  const auto [end, error] = std::from_chars(s.data(), s.data() + s.size(), count);
+  if (error != std::errc{}) return std::nullopt;
+  const std::string_view fraction(end, static_cast<std::size_t>(s.data() + s.size() - end));
+  if (!fraction.empty() &&
+      (fraction.front() != '.' || !std::all_of(fraction.begin() + 1, fraction.end(), is_digit)))
+    return std::nullopt;
+  if (count > to) count /= 1000;
+  if (count < from || count > to) return std::nullopt;
+  const local_seconds at{seconds(count)};
+  const local_days midnight = floor<days>(at);
+  const year_month_day day(midnight);
+  CellDate out;
+  out.parts = {static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
+               static_cast<int>(static_cast<unsigned>(day.day()))};
+  out.year_first = true;
+  out.clock = CellClock{at - midnight, UtcOffset(0)};
   return out;
 }
 

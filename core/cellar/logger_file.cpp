@@ -47,19 +47,23 @@ std::vector<TextLine> sample(const std::vector<TextLine>& lines) {
   return out;
 }
 
-bool has_time(const std::vector<std::string>& cells) {
-  return std::any_of(cells.begin(), cells.end(),
-                     [](const std::string& c) { return logger::date_in(c).has_value(); });
+std::optional<CellDate> date_as(const std::string& cell, bool counted) {
+  return counted ? logger::counted_date_in(cell) : logger::date_in(cell);
 }
 
-char find_delimiter(const std::vector<TextLine>& lines) {
+bool has_time(const std::vector<std::string>& cells, bool counted) {
+  return std::any_of(cells.begin(), cells.end(),
+                     [&](const std::string& c) { return date_as(c, counted).has_value(); });
+}
+
+char find_delimiter(const std::vector<TextLine>& lines, bool counted) {
   char best = '\0';
   std::size_t most = 0;
   for (const char d : {';', '\t', ',', '|'}) {
     std::map<std::size_t, std::size_t> by_count;  // lines with a date, by their cells
     for (const TextLine& l : lines) {
       const auto cells = logger::cells_of(l.text.substr(0, logger_line_limit), d);
-      if (cells.size() > 1 && has_time(cells)) ++by_count[cells.size()];
+      if (cells.size() > 1 && has_time(cells, counted)) ++by_count[cells.size()];
     }
     std::size_t alike = 0;
     for (const auto& [cells, n] : by_count) alike = std::max(alike, n);
@@ -188,7 +192,7 @@ void name_columns(std::vector<std::string>& columns, std::size_t width) {
 void find_heading(LoggerFile& file, const std::vector<TextLine>& lines, std::size_t width) {
   for (const TextLine& l : lines) {
     const auto cells = logger::cells_of(l.text.substr(0, logger_line_limit), file.layout.delimiter);
-    if (has_time(cells)) break;
+    if (has_time(cells, file.layout.counted_seconds)) break;
     if (cells.size() + 1 < width || cells.size() < 2) continue;
     file.layout.heading_line = l.number;
     file.columns = cells;
@@ -212,17 +216,29 @@ std::optional<std::size_t> find_clock(const Rows& rows, std::size_t time_column)
   return std::nullopt;
 }
 
+Rows rows_with_time(const std::vector<TextLine>& lines, const LoggerLayout& layout) {
+  Rows rows;
+  if (layout.delimiter == '\0') return rows;
+  for (const TextLine& l : lines) {
+    auto cells = logger::cells_of(l.text.substr(0, logger_line_limit), layout.delimiter);
+    if (cells.size() > 1 && has_time(cells, layout.counted_seconds))
+      rows.push_back(std::move(cells));
+  }
+  return rows;
+}
+
 std::expected<Rows, LoggerFault> find_layout(LoggerFile& file, const std::vector<TextLine>& lines,
                                              const LoggerChoices& choices) {
   const std::vector<TextLine> seen = sample(lines);
   LoggerLayout& layout = file.layout;
-  layout.delimiter = choices.delimiter.value_or(find_delimiter(seen));
+  const auto by = [&](bool counted) {
+    layout.counted_seconds = counted;
+    layout.delimiter = choices.delimiter.value_or(find_delimiter(seen, counted));
+    return rows_with_time(seen, layout);
+  };
+  Rows rows = by(false);
+  if (rows.empty()) rows = by(true);  // only then: a serial number looks like it, too
   if (layout.delimiter == '\0') return std::unexpected(LoggerFault::no_columns);
-  Rows rows;
-  for (const TextLine& l : seen) {
-    auto cells = logger::cells_of(l.text.substr(0, logger_line_limit), layout.delimiter);
-    if (cells.size() > 1 && has_time(cells)) rows.push_back(std::move(cells));
-  }
   if (rows.empty()) return std::unexpected(LoggerFault::no_time_column);
   const std::size_t width = width_of(rows);
   find_heading(file, lines, width);
@@ -231,7 +247,9 @@ std::expected<Rows, LoggerFault> find_layout(LoggerFile& file, const std::vector
     if (chosen && *chosen >= width) return std::unexpected(LoggerFault::no_such_column);
   }
   layout.decimal_comma = choices.decimal_comma.value_or(find_decimal_comma(rows));
-  const auto is_date = [](const std::string& s) { return logger::date_in(s).has_value(); };
+  const auto is_date = [&](const std::string& s) {
+    return date_as(s, layout.counted_seconds).has_value();
+  };
   std::size_t time = 0;
   double most = -1;
   for (std::size_t c = 0; c < width; ++c) {
@@ -253,14 +271,14 @@ std::expected<LoggerReading, BadLineReason> read_line(const TextLine& line,
   const auto cells = logger::cells_of(line.text, layout.delimiter);
   if (std::max(layout.time_column, layout.temperature_column) >= cells.size())
     return std::unexpected(BadLineReason::too_few_columns);
-  const auto date = logger::date_in(cells[layout.time_column]);
+  const auto date = date_as(cells[layout.time_column], layout.counted_seconds);
   const auto day = date ? logger::day_of(*date, layout.order) : std::nullopt;
   if (!day) return std::unexpected(BadLineReason::no_time);
   std::string_view hour = date->rest;
   if (layout.clock_column)
     hour = *layout.clock_column < cells.size() ? std::string_view(cells[*layout.clock_column])
                                                : std::string_view("?");
-  const auto clock = logger::clock_in(hour);
+  const auto clock = date->clock ? date->clock : logger::clock_in(hour);
   if (!clock) return std::unexpected(BadLineReason::no_time);
   const auto number = logger::number_in(cells[layout.temperature_column], layout.decimal_comma);
   if (!number) return std::unexpected(BadLineReason::no_temperature);

@@ -32,6 +32,7 @@ struct LoggerLayout {
   bool decimal_comma = false;
   std::size_t time_column = 0;
   std::optional<std::size_t> clock_column;  // where the hour stands in a column of its own
+  bool counted_seconds = false;             // times are seconds since 1970, no dates
   std::size_t temperature_column = 1;
   DegreesOf degrees = DegreesOf::celsius;
   bool degrees_stated = false;  // by the file; else guessed from the values

@@ -70,6 +70,42 @@ TEST(LoggerFile, DecimalCommaWithinQuotesWhereCommasDivide) {
   EXPECT_FALSE(points->layout.decimal_comma);
 }
 
+TEST(LoggerFile, MonthsInWords) {
+  for (const char* written : {"2 Nov 2026 10:15", "02-Nov-2026 10:15", "2. November 2026 10:15",
+                              "Nov 2 2026 10:15", "02/NOV/26 10:15:00"}) {
+    const auto f = read_logger_file(std::string("t;temp\n") + written + ";4.5\n");
+    ASSERT_TRUE(f) << written;
+    ASSERT_EQ(f->readings.size(), 1u) << written;
+    EXPECT_EQ(f->readings[0].local, local(11, 2, 10, 15)) << written;
+    EXPECT_TRUE(f->layout.order_certain) << written;
+  }
+  const auto german = read_logger_file("t;temp\n3. März 2026 08:00;4,5\n1 Okt 2026;4,5\n");
+  ASSERT_TRUE(german);
+  ASSERT_EQ(german->readings.size(), 2u);
+  EXPECT_EQ(german->readings[0].local, local(3, 3, 8));
+  EXPECT_EQ(german->readings[1].local, local(10, 1, 0));
+  EXPECT_EQ(read_logger_file("2 Nov;4.5\n3 Nov;4.6\n").error(), LoggerFault::no_columns);
+}
+
+// 1793613600 s since 1970 are 2026-11-02 10:00 in UTC (date -u -d @1793613600).
+TEST(LoggerFile, SecondsSince1970) {
+  const auto f = read_logger_file("ts,temp\n1793613600,4.5\n1793614500,4.7\n");
+  ASSERT_TRUE(f);
+  EXPECT_TRUE(f->layout.counted_seconds);
+  ASSERT_EQ(f->readings.size(), 2u);
+  EXPECT_EQ(f->readings[0].local, local(11, 2, 10));
+  EXPECT_EQ(f->readings[0].offset, UtcOffset(0));
+  EXPECT_EQ(f->readings[1].local, local(11, 2, 10, 15));
+  const auto thousandths = read_logger_file("ts,temp\n1793613600000,4.5\n1793614500000,4.7\n");
+  ASSERT_TRUE(thousandths);
+  EXPECT_EQ(thousandths->readings.at(1).local, local(11, 2, 10, 15));
+  // Beside a real date such a number is a serial one.
+  const auto serial = read_logger_file("id,t,temp\n1793613600,2026-11-03 09:00,4.5\n");
+  ASSERT_TRUE(serial);
+  EXPECT_FALSE(serial->layout.counted_seconds);
+  EXPECT_EQ(serial->readings.at(0).local, local(11, 3, 9));
+}
+
 TEST(LoggerFile, TheHoursColumnCanBeTold) {
   const std::string text =
       "Date;Start;End;Temp\n2026-11-02;10:00;10:05;4.5\n2026-11-02;10:15;10:20;4.7\n";
