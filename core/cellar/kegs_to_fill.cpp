@@ -45,7 +45,8 @@ std::optional<GasForKegs> gas_for(const KegsToFill& kegs, const GasAccount& acco
     }
   }
   if (!account.gas_now) return out;
-  const MassEstimate loss = account.loss ? account.loss->per_day : MassEstimate{};
+  // Over months what is not enough to call a loss would outweigh all the rest.
+  const MassEstimate loss = account.alarm && account.loss ? account.loss->per_day : MassEstimate{};
   if (const auto enough = physics::enough_for(*account.gas_now, out.in_all, loss, over))
     out.enough = enough->probability;
   return out;

@@ -5,7 +5,8 @@
 //
 // Each keg is taken to be filled with still, unpurged beer, carbonated by the gas and
 // pushed out by it, under the pressure and at the temperature of the kegs that hang
-// on the supply now, else at 12 psi and 8 °C (both taken wide).
+// on the supply now, else at 12 psi and 8 °C (both taken wide). A loss goes on as long
+// as the work takes, but only where there is enough to call it one.
 #pragma once
 
 #include <cstdint>

@@ -192,7 +192,12 @@ Grounds gas_for_kegs_grounds(const cellar::KegsToFill& kegs, const GasAccount& a
   if (a.gas_now)
     g.inputs.push_back({"In it now, " + print.print(*a.gas_now), InputOrigin::worked_out, {}});
   add_use(g, a, speaker);
-  add_loss(g, a, speaker);
+  if (a.alarm) {
+    add_loss(g, a, speaker);
+    g.notes.emplace_back("The loss is taken to go on as long as the work takes.");
+  } else if (a.loss) {
+    g.notes.emplace_back("No loss is counted: what is unexplained is not enough to call it one.");
+  }
   g.notes.emplace_back(
       "To carbonate them and push them out. Purging is not counted: a keg pushed out full of water "
       "takes about as much again as serving it.");

@@ -126,6 +126,7 @@ TEST_F(GasCards, WhatCountsForNoBottleIsSaid) {
 TEST_F(GasCards, KegsStillToFillAreAnsweredAndWriteNothing) {
   cellar::CellarStatus status = gas_cellar();
   auto account = std::make_shared<GasAccount>(*status.bottles[0].account);
+  account->alarm = false;
   account->next_keg =
       physics::SupplyState{cellar::PressureEstimate(units::gauge_psi(12)),
                            cellar::TemperatureEstimate(units::celsius(4)),
