@@ -123,6 +123,24 @@ TEST_F(GasCards, WhatCountsForNoBottleIsSaid) {
   EXPECT_TRUE(words.contains(QStringLiteral("no regulator named: K77.")));
 }
 
+TEST_F(GasCards, WhatTheKegsOnItTakeIsSaidWithWhetherItIsEnough) {
+  const auto words_with = [&](double enough) {
+    cellar::CellarStatus status = gas_cellar();
+    auto account = std::make_shared<GasAccount>(*status.bottles[0].account);
+    account->planned = kilos(0.5, 0.05);
+    account->planned_enough = units::fraction(enough);
+    status.bottles[0].account = account;
+    facade_.show(std::move(status));
+    return all_words(*open<ui::GasPage>());
+  };
+  const QString plenty = words_with(0.99), half = words_with(0.6), little = words_with(0.01);
+  EXPECT_TRUE(plenty.contains(QStringLiteral("For the kegs on it"))) << plenty.toStdString();
+  EXPECT_TRUE(plenty.contains(QStringLiteral(": enough")));
+  EXPECT_FALSE(plenty.contains(QStringLiteral(": enough with")));
+  EXPECT_TRUE(half.contains(QStringLiteral(": enough with 60 % certainty")));
+  EXPECT_TRUE(little.contains(QStringLiteral(": not enough")));
+}
+
 TEST_F(GasCards, KegsStillToFillAreAnsweredAndWriteNothing) {
   cellar::CellarStatus status = gas_cellar();
   auto account = std::make_shared<GasAccount>(*status.bottles[0].account);
