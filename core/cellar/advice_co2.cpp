@@ -15,7 +15,6 @@ constexpr std::chrono::hours drop_announced{12};
 constexpr std::chrono::days overshoot_minded{14};
 constexpr std::chrono::days longest_carbonation{21};
 constexpr double gravity_still_to_fall = 0.003;
-constexpr double much_headspace = 0.7;  // of brimful: below it a few vents do
 constexpr double worth_changing = 0.1;  // volumes beyond the range
 
 std::vector<InputUsed> inputs_of(const Moment& m) {
@@ -52,11 +51,7 @@ Advice co2_advice(const Moment& m, Severity severity, Message headline,
 }
 
 SuggestedTask set_gas(const Moment& m, GaugePressure to) {
-  GasSet prefill;
-  prefill.pressure = to;
-  prefill.purpose = GasPurpose::serving;
-  prefill.regulator = m.status.gas.regulator;
-  return keg_task<GasSet>(m.keg.record.keg, prefill);
+  return gas_task(m.status, to, GasPurpose::serving);
 }
 
 void advise_drop(const Moment& m, AdviceList& out) {
@@ -74,13 +69,10 @@ void advise_above(const Moment& m, AdviceList& out) {
   const Co2State& co2 = m.status.co2;
   const units::Co2Volumes high = m.keg.range->high;
   const bool surely = co2.now->low() > high;
-  const bool part_full =
-      m.status.level.of_brimful && m.status.level.of_brimful->count() < much_headspace;
-  out.push_back(co2_advice(
-      m, surely ? Severity::warning : Severity::advice,
-      message(MessageKey::adv_over_carbonated, *co2.now, high),
-      message(part_full ? MessageKey::adv_over_part_detail : MessageKey::adv_over_full_detail),
-      keg_task<Vented>(m.keg.record.keg)));
+  out.push_back(co2_advice(m, surely ? Severity::warning : Severity::advice,
+                           message(MessageKey::adv_over_carbonated, *co2.now, high),
+                           message(MessageKey::adv_over_detail),
+                           keg_task<Vented>(m.keg.record.keg)));
 }
 
 // Gas that leads past the range, where nobody means it as a burst.

@@ -48,6 +48,9 @@ struct SuggestedTask {
   std::optional<SubjectRef> about;
   std::optional<Payload> prefill;
   std::optional<EntryId> corrects;  // the form then logs a correction of this entry
+  // Of "gas_set": the keg holds more than that, so it is let down to it in the same
+  // act. A regulator turned down lets no gas out.
+  bool vent_to_it = false;
 };
 
 // One input a number stands on.

@@ -25,6 +25,18 @@ template <class P>
   return {std::string(P::kind), subject(keg), Payload(std::move(prefill))};
 }
 
+// Gas set on a keg, and the keg vented down to it where more stands on it now.
+[[nodiscard]] inline SuggestedTask gas_task(const KegStatus& keg, GaugePressure to,
+                                            GasPurpose purpose) {
+  GasSet prefill;
+  prefill.pressure = to;
+  prefill.purpose = purpose;
+  prefill.regulator = keg.gas.regulator;
+  SuggestedTask task = keg_task<GasSet>(keg.record.keg, prefill);
+  task.vent_to_it = keg.gas.on && keg.gas.set && *keg.gas.set > to;
+  return task;
+}
+
 template <class P>
 [[nodiscard]] SuggestedTask line_task(LineId line, P prefill = {}) {
   prefill.line = line;

@@ -125,10 +125,9 @@ constexpr auto keg_table = std::to_array<Phrase>({
     {K::adv_drop_detail,
      "With the regulator lowered and no vent it would go on to {0}. Its range ends at {1}."},
     {K::adv_over_carbonated, "Over-carbonated: {0}, its range ends at {1}"},
-    {K::adv_over_full_detail,
-     "Gas off, vent, let it stand an hour, vent again. A full keg needs about twenty rounds."},
-    {K::adv_over_part_detail,
-     "Gas off, vent, let it stand some hours, vent again. With much headspace a few rounds do."},
+    {K::adv_over_detail,
+     "Gas off, vent, wait until the gauge stands still, vent again. How often and how long hangs "
+     "on how full it is: its page works it out."},
     {K::adv_too_high, "At this pressure it goes to {0}, its range ends at {1}"},
     {K::adv_set_to_detail, "{0} holds the middle of its range where it stands."},
     {K::adv_too_low, "At this pressure it goes to {0}, its range starts at {1}"},

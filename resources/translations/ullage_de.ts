@@ -4189,6 +4189,10 @@
 <context>
     <name>ullage::ui::EntryForm</name>
     <message>
+        <source>Vented down to it</source>
+        <translation>Bis dahin entlüftet</translation>
+    </message>
+    <message>
         <source>Correct: %1</source>
         <translation>Berichtigen: %1</translation>
     </message>

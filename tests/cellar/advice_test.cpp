@@ -119,6 +119,28 @@ TEST_F(Advised, ABurstLeftOnIsOverdueAndThenOverItsRange) {
   EXPECT_EQ(late.advice.front().action->kind, "gas_set");
 }
 
+// A regulator turned down lets no gas out of the keg: the act that is offered has both.
+TEST_F(Advised, ToDropABurstIsToVentToo) {
+  s.read(box, day(1), 2.0);
+  s.prepare(k, day(1));
+  s.fill(k, rye, day(2), 18.6, 2.0);
+  s.gas(k, day(2), 30, GasPurpose::burst);
+  const Instant due = day(5);
+  const auto& advice = s.status(k, due).advice;
+  const auto drop = std::find_if(advice.begin(), advice.end(), [](const Advice& a) {
+    return a.action && a.action->kind == "gas_set";
+  });
+  ASSERT_NE(drop, advice.end());
+  EXPECT_TRUE(drop->action->vent_to_it);
+  const GaugePressure to = get<GasSet>(*drop->action->prefill).pressure;
+  s.log(due, GasSet{k, to, GasPurpose::serving, {}, {}, {}});
+  const auto lowered_only = s.status(k, day(12)).co2.now;
+  s.log(due, Vented{k, to});
+  const auto vented = s.status(k, day(12)).co2.now;
+  ASSERT_TRUE(lowered_only && vented);
+  EXPECT_GT(lowered_only->value().count(), vented->value().count() + 0.02);
+}
+
 TEST_F(Advised, AFailedHoldTestSaysHowMuchItLoses) {
   s.prepare(k, day(1));
   const auto reading = [&](Instant when, double psi, bool first) {

@@ -132,6 +132,22 @@ TEST_F(KegCards, RescueTellsVentsByHeadspace) {
   EXPECT_DOUBLE_EQ(units::in_psi(act_of<Vented>(*full).to_pressure.value()), 0);
 }
 
+// How often and how long is reckoned; advice that said it too contradicted that.
+TEST_F(KegCards, RescueAdviceLeavesTheFiguresToTheCard) {
+  for (const double litres : {18.9, 9.95}) {
+    const KegId keg = found(litres, 3.7);
+    ASSERT_TRUE(rescue(keg, day(0, 1)));
+    const auto& advice = status_.find(keg)->advice;
+    const auto over = std::find_if(advice.begin(), advice.end(), [](const Advice& a) {
+      return a.headline.key == MessageKey::adv_over_carbonated;
+    });
+    ASSERT_NE(over, advice.end());
+    const std::string detail = say(over->detail.value(), speaker_);
+    for (const char* figure : {"hour", "day", "twenty", "few"})
+      EXPECT_THAT(detail, ::testing::Not(HasSubstr(figure)));
+  }
+}
+
 TEST_F(KegCards, RescueOfAHalfFullKegTakesTwoTheLastOnlyPartOfTheWay) {
   const auto half = rescue(found(9.95, 3.7), day(0, 1));
   ASSERT_TRUE(half);

@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
@@ -133,6 +134,30 @@ TEST_F(EntryForms, WhatEnterPressesIsFilled) {
   ASSERT_NE(log_it, nullptr);
   EXPECT_TRUE(log_it->isDefault());
   EXPECT_EQ(role_of(log_it), ButtonRole::primary);
+}
+
+// Turning a regulator down lets no gas out of the keg; with the tick both are one act.
+TEST_F(EntryForms, GasTurnedDownAndVentedIsOneAct) {
+  cellar::GasSet set;
+  set.keg = keg;
+  set.pressure = units::gauge_psi(11);
+  cellar::SuggestedTask drop{"gas_set", cellar::subject(keg), cellar::Payload(set), {}};
+  EntryForm raised(context, drop);
+  EXPECT_FALSE(qobject_cast<QCheckBox*>(field(raised, "vented_down_to_it"))->isChecked());
+  ASSERT_TRUE(raised.log());
+  EXPECT_EQ(facade.logged().back().drafts.size(), 1U);
+  drop.vent_to_it = true;
+  EntryForm lowered(context, drop);
+  EXPECT_TRUE(qobject_cast<QCheckBox*>(field(lowered, "vented_down_to_it"))->isChecked());
+  ASSERT_TRUE(lowered.log());
+  const auto& drafts = facade.logged().back().drafts;
+  ASSERT_EQ(drafts.size(), 2U);
+  EXPECT_TRUE(holds_alternative<cellar::GasSet>(drafts[0].payload));
+  ASSERT_TRUE(holds_alternative<cellar::Vented>(drafts[1].payload));
+  const auto& vented = get<cellar::Vented>(drafts[1].payload);
+  EXPECT_EQ(vented.keg, keg);
+  EXPECT_EQ(vented.to_pressure, set.pressure);
+  EXPECT_EQ(drafts[1].happened_at, drafts[0].happened_at);
 }
 
 TEST_F(EntryForms, AnErrorStandsBesideItsValue) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/dialogs/forms/entry_form.h"
 
+#include <QCheckBox>
 #include <QDialogButtonBox>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -46,8 +47,7 @@ EntryForm::EntryForm(const Context& context, const cellar::SuggestedTask& task, 
     check_quietly();
     tell_consequences();
   });
-  build(starting_payload(task),
-        corrects_ ? EntryFields::Start::as_given : EntryFields::Start::fresh);
+  build(task);
   settle_.start();
 }
 
@@ -64,7 +64,8 @@ cellar::Payload EntryForm::starting_payload(const cellar::SuggestedTask& task) c
   return payload;
 }
 
-void EntryForm::build(const cellar::Payload& start, EntryFields::Start fresh) {
+void EntryForm::build(const cellar::SuggestedTask& task) {
+  const cellar::Payload start = starting_payload(task);
   auto* inside = new QWidget;
   auto* all = new QVBoxLayout(inside);
   all->setContentsMargins(space::xl, space::l, space::xl, space::l);
@@ -74,10 +75,12 @@ void EntryForm::build(const cellar::Payload& start, EntryFields::Start fresh) {
                                spec_.weight == CautionWeight::danger ? Caution::Weight::danger
                                                                      : Caution::Weight::caution));
   }
-  fields_ = new EntryFields(context_, start, {}, fresh);
+  fields_ = new EntryFields(context_, start, {},
+                            corrects_ ? EntryFields::Start::as_given : EntryFields::Start::fresh);
   connect(fields_, &EntryFields::changed, this, &EntryForm::on_changed);
   all->addWidget(fields_);
   if (!corrects_) add_pieces(*all, start);
+  if (!corrects_) add_vent(*all, task);
   add_ending(*all);
   all->addStretch(1);
 
@@ -129,6 +132,15 @@ void EntryForm::add_pieces(QVBoxLayout& all, const cellar::Payload& start) {
   all.addWidget(pieces_);
 }
 
+void EntryForm::add_vent(QVBoxLayout& all, const cellar::SuggestedTask& task) {
+  if (task.kind != cellar::GasSet::kind) return;
+  vented_ = new QCheckBox(tr("Vented down to it"));
+  vented_->setObjectName(QStringLiteral("vented_down_to_it"));
+  vented_->setChecked(task.vent_to_it);
+  connect(vented_, &QCheckBox::toggled, this, &EntryForm::on_changed);
+  all.addWidget(vented_);
+}
+
 void EntryForm::add_ending(QVBoxLayout& all) {
   when_ = new WhenEdit(context_.cellar);
   when_->setObjectName(QStringLiteral("when"));
@@ -176,8 +188,13 @@ cellar::Act EntryForm::act() const {
   cellar::Draft draft{
       payload(), when_->value().value_or(context_.cellar.now()), note_->value(), {}};
   cellar::Act whole{{std::move(draft)}, by_->value()};
-  if (!pieces_) return whole;
   const cellar::Instant at = whole.drafts.front().happened_at;
+  if (vented_ && vented_->isChecked()) {
+    // After the gas was turned down: before, the keg would have filled up again.
+    const auto& gas = get<cellar::GasSet>(whole.drafts.front().payload);
+    whole.drafts.push_back({cellar::Payload(cellar::Vented{gas.keg, gas.pressure}), at, {}, {}});
+  }
+  if (!pieces_) return whole;
   for (cellar::SegmentRecord& piece : pieces_->changes())
     whole.drafts.push_back({cellar::Payload(std::move(piece)), at, {}, {}});
   return whole;

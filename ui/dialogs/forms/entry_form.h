@@ -3,7 +3,7 @@
 // The form of one journal entry: its fields, when it happened, by whom, a
 // remark; the caution where there is one; and, as it is filled in, what it would
 // change. Logging is one act. A form that corrects an entry asks why. A line's form
-// has the pieces of its hose with it.
+// has the pieces of its hose with it, that of gas set whether the keg was vented to it.
 #pragma once
 
 #include <QDialog>
@@ -13,6 +13,7 @@
 #include "ui/context.h"
 #include "ui/dialogs/forms/entry_fields.h"
 
+class QCheckBox;
 class QPushButton;
 class QVBoxLayout;
 
@@ -45,8 +46,9 @@ class EntryForm : public QDialog {
 
  private:
   [[nodiscard]] cellar::Payload starting_payload(const cellar::SuggestedTask& task) const;
-  void build(const cellar::Payload& start, EntryFields::Start fresh);
+  void build(const cellar::SuggestedTask& task);
   void add_pieces(QVBoxLayout& all, const cellar::Payload& start);
+  void add_vent(QVBoxLayout& all, const cellar::SuggestedTask& task);
   void add_ending(QVBoxLayout& all);
   void on_changed();
   void check_quietly();
@@ -61,6 +63,7 @@ class EntryForm : public QDialog {
   std::optional<cellar::EntryId> corrects_;
   EntryFields* fields_ = nullptr;
   HosePieces* pieces_ = nullptr;  // of a line
+  QCheckBox* vented_ = nullptr;   // of gas set: let down to it, as an entry of its own
   WhenEdit* when_ = nullptr;
   TextEdit* by_ = nullptr;
   TextEdit* note_ = nullptr;
