@@ -7655,6 +7655,14 @@ F3</translation>
         <translation>Von %1: was darüber bekannt ist, steht in den Feldern.</translation>
     </message>
     <message>
+        <source>To be filled in: %1.</source>
+        <translation>Noch einzutragen: %1.</translation>
+    </message>
+    <message>
+        <source>Assumed, not known: %1.</source>
+        <translation>Angenommen, nicht bekannt: %1.</translation>
+    </message>
+    <message>
         <source>“%1” can’t be read as it stands.</source>
         <translation>„%1“ lässt sich so nicht lesen.</translation>
     </message>

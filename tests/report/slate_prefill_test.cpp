@@ -12,8 +12,7 @@ namespace {
 
 namespace slate = report::slate;
 using report::InputOrigin;
-using ::testing::Contains;
-using ::testing::Field;
+using ::testing::ElementsAre;
 
 const units::Printer us_printer{units::DisplayUnits::us(), {}};
 
@@ -71,13 +70,93 @@ TEST_F(SlatePrefill, PutsTheKegsFiguresInWithTheirAge) {
   EXPECT_EQ(in.held("dial")->origin, InputOrigin::assumed);
 }
 
+// What the keg does not tell is not left looking as if it did.
+TEST_F(SlatePrefill, WhatIsNotKnownIsLeftEmptyAndSaid) {
+  keg_.record = cellar::keg_from_preset(cellar::KegKind::keg_50);
+  keg_.level.left.reset();
+  keg_.beer_temperature.reset();
+  keg_.record.tare.reset();
+  cellar_.cellar.reset();
+  const auto burst = offer("burst");
+  ASSERT_TRUE(burst);
+  EXPECT_FALSE(burst->inputs.has("beer"));
+  EXPECT_FALSE(burst->inputs.has("temperature"));
+  EXPECT_THAT(burst->to_fill_in, ElementsAre("Beer in it", "Beer now at"));
+  EXPECT_THAT(burst->assumed, ElementsAre("Altitude"));
+  const slate::Outcome out =
+      slate::work_out(*slate::find_computation("burst"), burst->inputs, us_printer);
+  ASSERT_FALSE(out);
+  EXPECT_EQ(out.error().fault, slate::Fault::missing);
+  const auto weight = offer("left_by_weight");
+  ASSERT_TRUE(weight);
+  EXPECT_FALSE(weight->inputs.has("gross"));
+  EXPECT_FALSE(weight->inputs.has("tare"));
+  EXPECT_TRUE(weight->inputs.has("gravity"));
+  EXPECT_THAT(weight->to_fill_in, ElementsAre("On the scale", "The empty keg"));
+}
+
+TEST_F(SlatePrefill, WhatIsBeyondAFieldIsSaidAndNotReplaced) {
+  keg_.record.brimful = units::litres(250);
+  const auto burst = offer("burst");
+  ASSERT_TRUE(burst);
+  EXPECT_FALSE(burst->inputs.has("brimful"));
+  EXPECT_THAT(burst->to_fill_in,
+              ElementsAre(::testing::AllOf(::testing::StartsWith("The keg holds, to the brim ("),
+                                           ::testing::EndsWith(" is beyond this)"))));
+}
+
+TEST_F(SlatePrefill, APurgeIsOfThisKegAndItsBeerToCome) {
+  keg_.record = cellar::keg_from_preset(cellar::KegKind::keg_50);
+  keg_.contents.reset();
+  keg_.level.left.reset();
+  keg_.beer_temperature.reset();
+  const auto purge = offer("purge_cycles");
+  ASSERT_TRUE(purge);
+  EXPECT_EQ(purge->inputs.get<units::Volume>("beer"), keg_.record.nominal);
+  EXPECT_EQ(purge->inputs.get<units::Temperature>("temperature"), units::celsius(3));
+  EXPECT_THAT(purge->to_fill_in, ::testing::IsEmpty());
+}
+
+// The band of an answer is that of this keg's own figures.
+TEST_F(SlatePrefill, TakesTheKegsOwnErrorsAndPace) {
+  keg_.co2.now = units::Estimate<units::Co2Volumes>(units::volumes_of_co2(1.6)).with({"x"}, 0.35);
+  keg_.co2.uptake = cellar::UptakeRate{{units::days(2), units::days(4), units::days(8)},
+                                       {units::days(4), units::days(5), units::days(6.25)},
+                                       3,
+                                       true};
+  cellar::InstrumentId dial;
+  dial.uuid.bytes[15] = 5;
+  cellar::RegulatorId regulator;
+  regulator.uuid.bytes[15] = 6;
+  cellar_.instruments.push_back(
+      {.instrument = dial, .name = "R1", .pressure_bias = units::psi(0.5)});
+  cellar_.regulators.push_back({.regulator = regulator, .dial = dial});
+  keg_.gas.regulator = regulator;
+  const auto burst = offer("burst");
+  ASSERT_TRUE(burst);
+  EXPECT_NEAR(burst->inputs.get<units::Co2Volumes>("start_error").count(), 0.35, 1e-9);
+  EXPECT_NEAR(burst->inputs.number("days"), 5, 1e-9);
+  EXPECT_NEAR(burst->inputs.number("days_factor"), 1.25, 1e-9);
+  EXPECT_NEAR(units::in_psi(burst->inputs.get<units::PressureDifference>("dial")), 0.5, 1e-9);
+  const auto serving = offer("pressure_to_set");
+  ASSERT_TRUE(serving);
+  EXPECT_NEAR(units::in_kelvin(serving->inputs.get<units::TemperatureDifference>("thermometer")), 1,
+              1e-9);
+  keg_.co2.verdict = cellar::Co2Verdict::above;
+  keg_.level.left = units::Estimate<units::Volume>(units::litres(17)).with({"x"}, 0.0009);
+  const auto rescue = offer("rescue");
+  ASSERT_TRUE(rescue);
+  EXPECT_NEAR(units::in_litres(rescue->inputs.get<units::Volume>("level_error")), 0.9, 1e-9);
+  EXPECT_NEAR(rescue->inputs.get<units::Co2Volumes>("co2_error").count(), 0.35, 1e-9);
+}
+
 TEST_F(SlatePrefill, EveryOfferAnswersAsItStands) {
   const auto offers = slate::offers_for({cellar_, keg_, speaker_});
   EXPECT_GE(offers.size(), 5U);
   for (const slate::Offer& o : offers) {
     const auto* c = slate::find_computation(o.computation);
     ASSERT_NE(c, nullptr);
-    // The scale's reading is the person's to type; the start stands for it.
+    // The scale's reading is the person's to type.
     const slate::Outcome out = slate::work_out(*c, o.inputs, us_printer);
     EXPECT_TRUE(out || o.computation == "left_by_weight") << o.computation;
   }

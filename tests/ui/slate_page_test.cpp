@@ -325,6 +325,13 @@ TEST_F(SlateWindow, OpensWithAKegsFiguresAndOffersTheAct) {
   EXPECT_FALSE(act->isVisible());
 }
 
+TEST_F(SlateWindow, SaysWhichFiguresOfAKegAreMissing) {
+  page_->work_out("left_by_weight", numbered<cellar::KegId>(4));  // a 50 L keg
+  EXPECT_FALSE(part<ui::MassEdit>("field_gross")->value());
+  EXPECT_THAT(part<QLabel>("about_keg_words")->text().toStdString(),
+              ::testing::HasSubstr("To be filled in: On the scale"));
+}
+
 TEST_F(SlateWindow, SaysWhichFiguresAreWhoseInTheReasons) {
   page_->work_out("burst", numbered<cellar::KegId>(1));
   type("pressure", "25");

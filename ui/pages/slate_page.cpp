@@ -90,6 +90,7 @@ QWidget* SlatePage::build_sheet() {
   about_keg_ = new QWidget(sheet);
   about_keg_->setObjectName(QStringLiteral("about_keg"));
   about_keg_words_ = new InkLabel({}, TextRole::body, Ink::secondary, about_keg_);
+  about_keg_words_->setObjectName(QStringLiteral("about_keg_words"));
   about_keg_words_->setWordWrap(true);
   auto* forget = new QPushButton(tr("Without the keg"), about_keg_);
   forget->setObjectName(QStringLiteral("forget_keg"));
@@ -170,25 +171,28 @@ void SlatePage::work_out(const std::string& key, std::optional<cellar::KegId> ke
   slate::Inputs in = slate::starting_inputs(*c, context_.preferences.units());
   status_ = context_.cellar.status();
   const report::Speaker speaker = context_.speaker();
+  std::vector<slate::Offer> offers;
+  const slate::Offer* offer = nullptr;
   if (const cellar::KegStatus* status = keg ? status_->find(*keg) : nullptr) {
-    const auto offers = slate::offers_for({*status_, *status, speaker});
-    const auto offer = std::find_if(offers.begin(), offers.end(),
-                                    [&](const slate::Offer& o) { return o.computation == key; });
-    if (offer != offers.end()) in = offer->inputs;
+    offers = slate::offers_for({*status_, *status, speaker});
+    for (const slate::Offer& o : offers) {
+      if (o.computation == key) offer = &o;
+    }
   }
+  if (offer != nullptr) in = offer->inputs;
   {
     const QSignalBlocker quiet(words_);
     words_->clear();
   }
   search();
-  open(*c, std::move(in), keg);
+  open(*c, std::move(in), keg, offer);
   const QSignalBlocker quiet(list_);
   const auto at = std::find(found_.begin(), found_.end(), c);
   list_->setCurrentRow(static_cast<int>(at - found_.begin()));
 }
 
 void SlatePage::open(const slate::Computation& c, slate::Inputs in,
-                     std::optional<cellar::KegId> keg) {
+                     std::optional<cellar::KegId> keg, const slate::Offer* offer) {
   if (form_ != nullptr && computation_ != nullptr && !keg_) {
     left_at_.insert_or_assign(computation_->key, form_->inputs());
   }
@@ -199,8 +203,7 @@ void SlatePage::open(const slate::Computation& c, slate::Inputs in,
   const cellar::KegStatus* status = keg_status();
   about_keg_->setVisible(status != nullptr);
   if (status != nullptr) {
-    about_keg_words_->setText(
-        tr("From %1: what is known of it stands in the fields.").arg(q(status->record.tag)));
+    about_keg_words_->setText(about_keg(status->record.tag, offer));
   }
   delete form_;
   form_ = new SlateForm(c, std::move(in), context_.preferences, form_place_);
@@ -208,6 +211,20 @@ void SlatePage::open(const slate::Computation& c, slate::Inputs in,
   connect(form_, &SlateForm::changed, this, &SlatePage::answer);
   scroll_->verticalScrollBar()->setValue(0);
   answer();
+}
+
+QString SlatePage::about_keg(const std::string& tag, const slate::Offer* offer) const {
+  QStringList words{tr("From %1: what is known of it stands in the fields.").arg(q(tag))};
+  const auto list = [](const std::vector<std::string>& labels) {
+    QStringList each;
+    for (const std::string& label : labels) each << q(label);
+    return each.join(QStringLiteral(", "));
+  };
+  if (offer != nullptr && !offer->to_fill_in.empty())
+    words << tr("To be filled in: %1.").arg(list(offer->to_fill_in));
+  if (offer != nullptr && !offer->assumed.empty())
+    words << tr("Assumed, not known: %1.").arg(list(offer->assumed));
+  return words.join(QLatin1Char(' '));
 }
 
 void SlatePage::forget_keg() {

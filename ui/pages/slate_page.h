@@ -45,7 +45,8 @@ class SlatePage final : public QWidget {
   void search();
   void choose(int row);
   void open(const report::slate::Computation&, report::slate::Inputs,
-            std::optional<cellar::KegId> keg);
+            std::optional<cellar::KegId> keg, const report::slate::Offer* offer = nullptr);
+  [[nodiscard]] QString about_keg(const std::string& tag, const report::slate::Offer*) const;
   void answer();
   void forget_keg();
   void show_act(const report::slate::Answer*);

@@ -220,6 +220,13 @@ Field choice_field(std::string_view key, std::string_view label,
           .choices = std::move(choices)};
 }
 
+Field co2_error_field(std::string_view key, std::string_view label) {
+  Field f = further(co2_field(key, label, units::volumes_of_co2(0.1)));
+  f.least = units::volumes_of_co2(0);
+  f.greatest = units::volumes_of_co2(3);
+  return f;
+}
+
 Field uptake_field() {
   Field f =
       further(may_be_blank(number_field("days", "Days to close most of the gap", 4, 0.2, 60)));
@@ -229,12 +236,18 @@ Field uptake_field() {
   return f;
 }
 
+Field uptake_factor_field() {
+  Field f = further(number_field("days_factor", "The days may be off by a factor of", 1.25, 1, 10));
+  f.hint = "Counts where the days are filled in: 1.25 is a quarter more, or a fifth less.";
+  return f;
+}
+
 physics::Result<physics::CarbonationRates> uptake_rates(const Inputs& in) {
   auto rates = physics::carbonation_priors(in.get<units::Volume>("brimful"),
                                            in.get<units::Volume>("beer"), "this keg");
   if (rates && in.has("days")) {
     const units::ErrorSource source = rates->resting.source();
-    rates->resting = {units::days(in.number("days")), 1.25, source};
+    rates->resting = {units::days(in.number("days")), in.number("days_factor"), source};
   }
   return rates;
 }

@@ -45,9 +45,13 @@ namespace ullage::report::slate {
 // equation's, so it has an answer.
 [[nodiscard]] units::Estimate<units::AbsolutePressure> air_at(const Inputs&);
 [[nodiscard]] units::MoleFraction gas_share(const Inputs&);
-// How fast a keg at rest takes gas up or gives it off: the field that may say so,
-// and the prior of a keg of this size where it is blank ("brimful", "beer", "days").
+// How far off a CO2 that stands in another field may be.
+[[nodiscard]] Field co2_error_field(std::string_view key, std::string_view label);
+// How fast a keg at rest takes gas up or gives it off: the fields that may say so,
+// and the prior of a keg of this size where they are blank ("brimful", "beer", "days",
+// "days_factor").
 [[nodiscard]] Field uptake_field();
+[[nodiscard]] Field uptake_factor_field();
 [[nodiscard]] physics::Result<physics::CarbonationRates> uptake_rates(const Inputs&);
 
 // The field, folded away among the further ones, or one that may be left blank.

@@ -13,8 +13,8 @@ namespace {
 using cellar::KegStatus;
 using cellar::Phase;
 
-// Puts a keg's figures into the fields that have them; fields that the
-// computation lacks, and values outside its limits, are left alone.
+// Puts a keg's figures into the fields that the computation has. What the keg does
+// not tell is never left looking like its own figure.
 class Prefiller {
  public:
   Prefiller(std::string_view key, const KegSubject& subject)
@@ -22,16 +22,26 @@ class Prefiller {
         s_(subject),
         in_(starting_inputs(computation_, subject.speaker.printer.units)) {}
 
+  // A figure that the keg should have.
   Prefiller& put(std::string_view field, const std::optional<Value>& value, InputOrigin origin,
                  std::optional<cellar::Instant> at = {}) {
-    if (!value) return *this;
-    const auto f = std::find_if(computation_.fields.begin(), computation_.fields.end(),
-                                [&](const Field& each) { return each.key == field; });
-    if (f == computation_.fields.end() || value->index() != f->least.index()) return *this;
-    const double m = magnitude_of(*value);
-    if (!(m >= magnitude_of(f->least) && m <= magnitude_of(f->greatest))) return *this;
-    in_.set(field, value, origin, at ? say_age(*at, s_.speaker) : std::string());
+    const Field* f = find(field);
+    if (f == nullptr) return *this;
+    if (value) return fill(*f, *value, origin, at);
+    if (f->detail) {
+      assumed_.push_back(label(*f));
+    } else {
+      in_.set(field, std::nullopt);
+      to_fill_in_.push_back(label(*f));
+    }
     return *this;
+  }
+
+  // A figure that it may have: without it the usual one is as good.
+  Prefiller& put_known(std::string_view field, const std::optional<Value>& value,
+                       InputOrigin origin, std::optional<cellar::Instant> at = {}) {
+    const Field* f = find(field);
+    return f == nullptr || !value ? *this : fill(*f, *value, origin, at);
   }
 
   Prefiller& blank(std::string_view field) {
@@ -42,109 +52,193 @@ class Prefiller {
   // What nearly every computation about a keg asks for.
   Prefiller& keg() {
     const KegStatus& k = s_.keg;
-    put("brimful", Value(k.record.brimful), InputOrigin::typed);
-    if (k.level.left) {
-      put("beer", Value(k.level.left->value()), InputOrigin::worked_out, k.level.measured_at);
+    const bool sized = k.record.brimful > units::litres(0);
+    put("brimful", sized ? std::optional<Value>(k.record.brimful) : std::nullopt,
+        InputOrigin::typed);
+    const cellar::PlaceStatus* place = k.place ? s_.cellar.find(k.place->place) : nullptr;
+    const bool known = place != nullptr && place->temperature;
+    const auto air = known ? std::optional<Value>(*place->temperature) : std::nullopt;
+    const auto read_at = known ? place->read_at : std::nullopt;
+    const InputOrigin read = read_at ? InputOrigin::read : InputOrigin::typed;
+    put("place", air, read, read_at);
+    if (k.contents) {
+      put("beer", value_of(k.level.left), InputOrigin::worked_out, k.level.measured_at);
+      put("temperature", value_of(k.beer_temperature), InputOrigin::worked_out);
+    } else {
+      put("beer", Value(k.record.nominal), InputOrigin::typed);
+      put("temperature", air, read, read_at);
     }
-    if (k.beer_temperature) {
-      put("temperature", Value(k.beer_temperature->value()), InputOrigin::worked_out);
-    }
-    if (k.place) {
-      const cellar::PlaceStatus* place = s_.cellar.find(k.place->place);
-      if (place != nullptr && place->temperature) {
-        put("place", Value(*place->temperature),
-            place->read_at ? InputOrigin::read : InputOrigin::typed, place->read_at);
-      }
-    }
-    if (s_.cellar.cellar) put("altitude", Value(s_.cellar.cellar->altitude), InputOrigin::typed);
+    const auto& cellar = s_.cellar.cellar;
+    put("altitude", cellar ? std::optional<Value>(cellar->altitude) : std::nullopt,
+        InputOrigin::typed);
     put("share", Value(units::fraction(k.gas.co2.count())), InputOrigin::typed, k.gas.since);
     return *this;
   }
+  // How far off the beer's temperature may be.
+  Prefiller& temperature_error() {
+    if (!s_.keg.beer_temperature) return *this;
+    return put_known("thermometer", Value(s_.keg.beer_temperature->error()),
+                     InputOrigin::worked_out);
+  }
   Prefiller& gas() {
     const cellar::GasOnKeg& gas = s_.keg.gas;
-    if (gas.on && gas.set) put("pressure", Value(*gas.set), InputOrigin::typed, gas.since);
-    return *this;
+    return put("pressure", gas.on && gas.set ? std::optional<Value>(*gas.set) : std::nullopt,
+               InputOrigin::typed, gas.since);
+  }
+  // How far off the dial of its regulator may be.
+  Prefiller& dial_error() {
+    const auto& regulators = s_.cellar.regulators;
+    const auto& instruments = s_.cellar.instruments;
+    const auto regulator = std::find_if(
+        regulators.begin(), regulators.end(),
+        [&](const cellar::RegulatorRecord& r) { return r.regulator == s_.keg.gas.regulator; });
+    if (regulator == regulators.end()) return *this;
+    const auto dial = std::find_if(
+        instruments.begin(), instruments.end(),
+        [&](const cellar::InstrumentRecord& i) { return i.instrument == regulator->dial; });
+    if (dial == instruments.end() || !dial->pressure_bias) return *this;
+    const double repeat =
+        dial->pressure_repeatability ? units::in_pascals(*dial->pressure_repeatability) : 0.0;
+    return put_known(
+        "dial", Value(units::pascals(std::hypot(units::in_pascals(*dial->pressure_bias), repeat))),
+        InputOrigin::typed);
   }
   Prefiller& range() {
     const cellar::Co2State& co2 = s_.keg.co2;
-    if (!co2.target_low || !co2.target_high) return *this;
-    put("low", Value(*co2.target_low), InputOrigin::typed);
-    put("high", Value(*co2.target_high), InputOrigin::typed);
-    put("co2",
-        Value(units::volumes_of_co2((co2.target_low->count() + co2.target_high->count()) / 2)),
-        InputOrigin::typed);
+    const auto middle = middle_of_range();
+    put("low", optional_value(co2.target_low), InputOrigin::typed);
+    put("high", optional_value(co2.target_high), InputOrigin::typed);
+    return put("co2", middle, InputOrigin::typed);
+  }
+  [[nodiscard]] std::optional<Value> middle_of_range() const {
+    const cellar::Co2State& co2 = s_.keg.co2;
+    if (!co2.target_low || !co2.target_high) return std::nullopt;
+    return Value(units::volumes_of_co2((co2.target_low->count() + co2.target_high->count()) / 2));
+  }
+  // Its CO2 with the ± it has, in the fields of these names.
+  Prefiller& co2_now(std::string_view field, std::string_view error) {
+    const auto& now = s_.keg.co2.now;
+    put(field, value_of(now), InputOrigin::worked_out);
+    if (now) {
+      put_known(error, Value(units::volumes_of_co2(now->half_width())), InputOrigin::worked_out);
+    }
     return *this;
   }
-  Prefiller& co2_now() {
-    if (s_.keg.co2.now) put("start", Value(s_.keg.co2.now->value()), InputOrigin::worked_out);
-    return *this;
+  // How fast this keg is, by its readings where it has any.
+  Prefiller& pace() {
+    const auto& uptake = s_.keg.co2.uptake;
+    if (!uptake) return *this;
+    const cellar::UptakeBand& band = uptake->learned;
+    const double factor = std::sqrt(units::in_seconds(band.high) / units::in_seconds(band.low));
+    return put_known("days", Value(Count{units::in_days(band.likely)}), InputOrigin::worked_out)
+        .put_known("days_factor", Value(Count{factor}), InputOrigin::worked_out);
   }
 
   [[nodiscard]] Offer offer(std::string label) const {
-    return {computation_.key, std::move(label), in_};
+    return {computation_.key, std::move(label), in_, to_fill_in_, assumed_};
   }
 
  private:
+  template <class Q>
+  static std::optional<Value> optional_value(const std::optional<Q>& q) {
+    return q ? std::optional<Value>(*q) : std::nullopt;
+  }
+  template <class Q>
+  static std::optional<Value> value_of(const std::optional<units::Estimate<Q>>& e) {
+    return e ? std::optional<Value>(e->value()) : std::nullopt;
+  }
+  [[nodiscard]] const Field* find(std::string_view field) const {
+    const auto f = std::find_if(computation_.fields.begin(), computation_.fields.end(),
+                                [&](const Field& each) { return each.key == field; });
+    return f == computation_.fields.end() ? nullptr : &*f;
+  }
+  [[nodiscard]] std::string label(const Field& f) const { return label_of(f, s_.speaker.words); }
+  Prefiller& fill(const Field& f, const Value& value, InputOrigin origin,
+                  std::optional<cellar::Instant> at) {
+    if (value.index() != f.least.index()) return *this;  // another thing of that name
+    const double m = magnitude_of(value);
+    if (m >= magnitude_of(f.least) && m <= magnitude_of(f.greatest)) {
+      in_.set(f.key, value, origin, at ? say_age(*at, s_.speaker) : std::string());
+    } else {
+      in_.set(f.key, std::nullopt);
+      to_fill_in_.push_back(label(f) + " (" + print(value, s_.speaker.printer) +
+                            " is beyond this)");
+    }
+    return *this;
+  }
+
   const Computation& computation_;
   const KegSubject& s_;
   Inputs in_;
+  std::vector<std::string> to_fill_in_, assumed_;
 };
 
 Offer serving_offer(const KegSubject& s) {
-  return Prefiller("pressure_to_set", s).keg().range().offer("What pressure to set");
-}
-
-Offer waiting_offer(const KegSubject& s) {
-  return Prefiller("set_and_wait", s)
+  return Prefiller("pressure_to_set", s)
       .keg()
       .range()
-      .gas()
-      .co2_now()
-      .offer("How long at this pressure");
+      .temperature_error()
+      .dial_error()
+      .offer("What pressure to set");
 }
 
+// With no gas on it, the pressure that would hold its range.
+Offer waiting_offer(const KegSubject& s) {
+  Prefiller p("set_and_wait", s);
+  p.keg().range().co2_now("start", "start_error").pace().dial_error();
+  const cellar::GasOnKeg& gas = s.keg.gas;
+  if (gas.on || !gas.should_be) {
+    p.gas();
+  } else {
+    p.put("pressure", Value(*gas.should_be), InputOrigin::worked_out);
+  }
+  return p.offer("How long at this pressure");
+}
+
+// What to burst at is asked, not told, unless a burst is on.
 Offer burst_offer(const KegSubject& s) {
   Prefiller p("burst", s);
-  p.keg().range().co2_now();
-  if (s.keg.gas.should_be) {
-    p.put("serving", Value(*s.keg.gas.should_be), InputOrigin::worked_out);
-    if (s.keg.gas.set && *s.keg.gas.set > *s.keg.gas.should_be) p.gas();
-  }
+  p.keg().range().co2_now("start", "start_error").pace().dial_error();
+  const auto& should_be = s.keg.gas.should_be;
+  p.put("serving", should_be ? std::optional<Value>(*should_be) : std::nullopt,
+        InputOrigin::worked_out);
+  if (should_be && s.keg.gas.set && *s.keg.gas.set > *should_be) p.gas();
   return p.offer("How long at high pressure");
 }
 
+// The scale's reading is the person's to give.
 Offer weighing_offer(const KegSubject& s) {
   Prefiller p("left_by_weight", s);
-  p.keg().gas();
-  if (s.keg.record.tare) p.put("tare", Value(*s.keg.record.tare), InputOrigin::typed);
-  if (s.keg.record.tare_half_width) {
-    p.put("tare_error", Value(*s.keg.record.tare_half_width), InputOrigin::typed);
+  const cellar::KegRecord& keg = s.keg.record;
+  p.put("gross", std::nullopt, InputOrigin::typed).keg().gas();
+  p.put("tare", keg.tare ? std::optional<Value>(*keg.tare) : std::nullopt, InputOrigin::typed);
+  if (keg.tare_half_width) {
+    p.put_known("tare_error", Value(*keg.tare_half_width), InputOrigin::typed);
   }
-  if (s.keg.contents && s.keg.contents->batch_record.final_gravity) {
-    p.put("gravity", Value(*s.keg.contents->batch_record.final_gravity), InputOrigin::typed);
-  }
+  const auto& gravity = s.keg.contents->batch_record.final_gravity;
+  p.put("gravity", gravity ? std::optional<Value>(*gravity) : std::nullopt, InputOrigin::typed);
   return p.offer("How much by weight");
 }
 
 Offer rescue_offer(const KegSubject& s) {
   Prefiller p("rescue", s);
-  p.keg();
-  const cellar::Co2State& co2 = s.keg.co2;
-  if (co2.now) {
-    p.put("co2", Value(co2.now->value()), InputOrigin::worked_out);
-    p.put("co2_error", Value(units::volumes_of_co2(co2.now->half_width())),
-          InputOrigin::worked_out);
+  p.keg().co2_now("co2", "co2_error").pace().temperature_error();
+  if (s.keg.level.left) {
+    p.put_known("level_error", Value(s.keg.level.left->error()), InputOrigin::worked_out);
   }
-  if (co2.target_low && co2.target_high) {
-    p.put("target",
-          Value(units::volumes_of_co2((co2.target_low->count() + co2.target_high->count()) / 2)),
-          InputOrigin::typed);
-  }
+  p.put("target", p.middle_of_range(), InputOrigin::typed);
   return p.offer("How to get CO₂ out of it");
 }
 
 Offer drift_offer(const KegSubject& s) {
-  return Prefiller("drift", s).keg().range().gas().co2_now().offer("How far it drifts on tap");
+  return Prefiller("drift", s)
+      .keg()
+      .range()
+      .gas()
+      .co2_now("start", "start_error")
+      .pace()
+      .dial_error()
+      .offer("How far it drifts on tap");
 }
 
 // The readings of an empty keg's test, the last four of them. None where there was
@@ -182,15 +276,6 @@ bool is_warm(const KegSubject& s) {
 
 double answered(const Answer& a) { return magnitude_of(*a.values.front().value); }
 
-cellar::SuggestedTask set_gas(const KegStatus& keg, units::GaugePressure to,
-                              cellar::GasPurpose purpose) {
-  cellar::GasSet prefill;
-  prefill.pressure = to;
-  prefill.purpose = purpose;
-  prefill.regulator = keg.gas.regulator;
-  return cellar::keg_task<cellar::GasSet>(keg.record.keg, prefill);
-}
-
 // What a dial can be set to: a tenth of a psi.
 units::GaugePressure to_set(double pascals_above) {
   return units::gauge_psi(std::round(units::in_psi(units::pascals(pascals_above)) * 10) / 10);
@@ -226,13 +311,20 @@ std::optional<cellar::SuggestedTask> leads_to(const Computation& c, const Inputs
   const cellar::KegId id = keg.record.keg;
   if (c.key == "pressure_to_set") {
     if (answered(a) <= 0) return std::nullopt;
-    return set_gas(keg, to_set(answered(a)), cellar::GasPurpose::serving);
+    return cellar::gas_task(keg, to_set(answered(a)), cellar::GasPurpose::serving);
   }
   if (c.key == "burst") {
-    return set_gas(keg, in.get<units::GaugePressure>("pressure"), cellar::GasPurpose::burst);
+    return cellar::gas_task(keg, in.get<units::GaugePressure>("pressure"),
+                            cellar::GasPurpose::burst);
   }
   if (c.key == "set_and_wait") {
-    return set_gas(keg, in.get<units::GaugePressure>("pressure"), cellar::GasPurpose::set_and_wait);
+    return cellar::gas_task(keg, in.get<units::GaugePressure>("pressure"),
+                            cellar::GasPurpose::set_and_wait);
+  }
+  if (c.key == "rescue") {
+    cellar::Vented prefill;
+    prefill.to_pressure = in.get<units::GaugePressure>("vent_to");
+    return cellar::keg_task<cellar::Vented>(id, prefill);
   }
   if (c.key == "left_by_weight") {
     cellar::LevelReading prefill;

@@ -17,6 +17,10 @@ struct Offer {
   std::string_view computation;  // its key
   std::string label;             // "When to lower the gas"
   Inputs inputs;                 // with how and when each came to be known
+  // What the keg should tell and does not. A field in full view is left empty, one
+  // of the further ones keeps what is assumed. A value beyond a field's limits leaves
+  // it empty too and is told with it: "Beer in it (230 L is beyond this)".
+  std::vector<std::string> to_fill_in, assumed;
 };
 
 // Most useful first; none for a keg that nothing is known of.

@@ -18,7 +18,6 @@ using physics::Subject;
 using units::Estimate;
 using units::Printer;
 
-constexpr double start_half_width = 0.1;  // volumes: what fermentation left is not known better
 constexpr int curve_points = 80;
 
 constexpr auto keg_subjects =
@@ -51,10 +50,12 @@ std::vector<Field> keg_fields() {
           brimful_field(),
           beer_volume_field("Beer in it", units::litres(18.5)),
           std::move(start),
+          co2_error_field("start_error", "The CO₂ in it may be off by"),
           altitude_field(),
           std::move(share),
           std::move(dial),
-          uptake_field()};
+          uptake_field(),
+          uptake_factor_field()};
 }
 
 physics::CarbonationHistory history_of(const Inputs& in) {
@@ -62,8 +63,9 @@ physics::CarbonationHistory history_of(const Inputs& in) {
   physics::CarbonationHistory h;
   h.brimful = in.get<units::Volume>("brimful");
   h.beer = in.get<units::Volume>("beer");
-  h.initial = Estimate(in.get<units::Co2Volumes>("start"))
-                  .with({"CO₂ left from fermentation"}, start_half_width);
+  h.initial =
+      Estimate(in.get<units::Co2Volumes>("start"))
+          .with({"CO₂ in it at the start"}, in.get<units::Co2Volumes>("start_error").count());
   h.ambient = air_at(in);
   h.start = Estimate(in.get<units::Temperature>("temperature"));
   h.headspace_co2 = share;

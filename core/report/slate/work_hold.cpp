@@ -357,6 +357,7 @@ std::vector<Field> hold_fields() {
                                       units::kilograms(0.2), units::kilograms(150))));
   fields.push_back(altitude_field());
   fields.push_back(uptake_field());
+  fields.push_back(uptake_factor_field());
   return fields;
 }
 

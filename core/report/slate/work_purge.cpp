@@ -92,8 +92,9 @@ std::optional<Problem> tell_cycles(const Inputs& in, const Printer& printer, Ans
   const auto likely = physics::cycles_to_reach(target, vessel, high, supply_of(in), mixing.likely);
   if (!likely) return problem_of(likely.error(), purge_subjects, in, printer);
   const auto worst = physics::cycles_to_reach(target, vessel, high, supply_of(in), mixing.worst);
+  if (!worst) return problem_of(worst.error(), purge_subjects, in, printer);
   const auto best = physics::cycles_to_reach(target, vessel, high, supply_of(in), mixing.best);
-  if (!worst || !best || !std::isfinite(*worst)) return std::nullopt;
+  if (!best) return problem_of(best.error(), purge_subjects, in, printer);
   a.values.push_back(between("Cycles to the target", Count{std::ceil(*likely)},
                              Count{std::ceil(*best)}, Count{std::ceil(*worst)}));
   return std::nullopt;

@@ -156,10 +156,6 @@ Outcome rescue(const Inputs& in, const Printer& printer) {
 std::vector<Field> rescue_fields() {
   Field warm = beer_temperature_field("warm", "Or warmed first, to", units::celsius(18));
   warm.optional = true;
-  Field co2_error =
-      further(co2_field("co2_error", "The CO₂ may be off by", units::volumes_of_co2(0.1)));
-  co2_error.least = units::volumes_of_co2(0);
-  co2_error.greatest = units::volumes_of_co2(1);
   Field level_error{.key = "level_error",
                     .label = "The level may be off by",
                     .kind = FieldKind::volume,
@@ -176,11 +172,12 @@ std::vector<Field> rescue_fields() {
           beer_volume_field("Beer in it", units::litres(18.5)),
           std::move(warm),
           std::move(vent_to),
-          std::move(co2_error),
+          co2_error_field("co2_error", "The CO₂ may be off by"),
           std::move(level_error),
           thermometer_error_field(),
           altitude_field(),
-          uptake_field()};
+          uptake_field(),
+          uptake_factor_field()};
 }
 
 }  // namespace
