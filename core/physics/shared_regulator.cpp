@@ -43,6 +43,22 @@ Result<double> worst_misfit(const std::vector<SharingKeg>& kegs, GaugePressure p
   return worst;
 }
 
+Result<CarbonationModel> left_to_it(const SharingKeg& keg, const Estimate<GaugePressure>& pressure,
+                                    Duration time) {
+  CarbonationHistory history;
+  history.brimful = keg.brimful;
+  history.beer = keg.beer;
+  history.initial = keg.now;
+  history.ambient = keg.ambient;
+  history.start = keg.temperature;
+  history.headspace = std::max(keg.headspace, pressure.value());
+  history.headspace_co2 = keg.co2;
+  history.steps.push_back({seconds(0), GasOn{pressure, keg.co2}});
+  const auto rates = carbonation_priors(keg.brimful, keg.beer, keg.name);
+  if (!rates) return std::unexpected(rates.error());
+  return CarbonationModel::make(history, *rates, std::max(time, hours(1)));
+}
+
 }  // namespace
 
 Result<PressureSpan> suiting_pressures(const SharingKeg& keg) {
@@ -59,20 +75,17 @@ Result<PressureSpan> suiting_pressures(const SharingKeg& keg) {
 
 Result<CarbonationPoint> co2_after(const SharingKeg& keg, const Estimate<GaugePressure>& pressure,
                                    Duration time) {
-  CarbonationHistory history;
-  history.brimful = keg.brimful;
-  history.beer = keg.beer;
-  history.initial = keg.now;
-  history.ambient = keg.ambient;
-  history.start = keg.temperature;
-  history.headspace = std::max(keg.headspace, pressure.value());
-  history.headspace_co2 = keg.co2;
-  history.steps.push_back({seconds(0), GasOn{pressure, keg.co2}});
-  const auto rates = carbonation_priors(keg.brimful, keg.beer, keg.name);
-  if (!rates) return std::unexpected(rates.error());
-  const auto model = CarbonationModel::make(history, *rates, std::max(time, hours(1)));
+  const auto model = left_to_it(keg, pressure, time);
   if (!model) return std::unexpected(model.error());
   return model->at(time);
+}
+
+Result<Estimate<Co2Volumes>> co2_estimate_after(const SharingKeg& keg,
+                                                const Estimate<GaugePressure>& pressure,
+                                                Duration time) {
+  const auto model = left_to_it(keg, pressure, time);
+  if (!model) return std::unexpected(model.error());
+  return model->co2_at(time);
 }
 
 Result<SharedSetting> best_shared_pressure(const std::vector<SharingKeg>& kegs) {

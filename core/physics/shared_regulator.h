@@ -40,6 +40,9 @@ struct PressureSpan {
 [[nodiscard]] Result<CarbonationPoint> co2_after(const SharingKeg&,
                                                  const units::Estimate<units::GaugePressure>&,
                                                  units::Duration time);
+// The same as an estimate: what makes its band.
+[[nodiscard]] Result<units::Estimate<units::Co2Volumes>> co2_estimate_after(
+    const SharingKeg&, const units::Estimate<units::GaugePressure>&, units::Duration time);
 
 struct SharedSetting {
   units::GaugePressure pressure;

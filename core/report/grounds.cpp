@@ -34,6 +34,15 @@ constexpr std::array remedies{
     Remedy{"wet residue", "Dry the keg out, or test it again."},
     Remedy{"warmest", "Log how warm the beer was after fermentation."},
     Remedy{"gas used", "Weigh the bottle before and after."},
+    Remedy{"level", "Weigh the keg."},
+    Remedy{"mixing", "Measure the oxygen, or push liquid out: that leaves less to guess."},
+    Remedy{"air left on top", "Fill it until liquid comes out of the relief valve."},
+    Remedy{"bore of the hose", "Time a pour: it tells the bore that the hose has."},
+    Remedy{"CO₂ in it at the start",
+           "Read the pressure at rest, gas off, with its temperature: it tells its CO₂."},
+    Remedy{"CO2 in the beer",
+           "Read the pressure at rest, gas off, with its temperature: it tells its CO₂."},
+    Remedy{"draw by weekday", "A longer time on tap tells more."},
     Remedy{"sugar yield", "Read the pressure at rest once it has fermented: it tells what came."},
     Remedy{"beer density", "Read the gravity."},
     Remedy{"loss", "Weigh the keg instead of counting glasses."},
@@ -103,6 +112,17 @@ std::string remedy_for(const units::ErrorSource& source) {
     return source.name.find(r.in_name) != std::string::npos;
   });
   return at == remedies.end() ? std::string() : std::string(at->words);
+}
+
+std::vector<ErrorShare> shares_of(const std::vector<units::Contribution>& errors) {
+  double all = 0;
+  for (const units::Contribution& e : errors) all += e.half_width * e.half_width;
+  std::vector<ErrorShare> shares;
+  if (!(all > 0)) return shares;
+  for (const units::Contribution& e : errors) {
+    shares.push_back({e.source, units::fraction(e.half_width * e.half_width / all)});
+  }
+  return shares;
 }
 
 std::vector<std::string> narrowing_of(std::vector<ErrorShare> shares) {

@@ -71,15 +71,12 @@ struct ErrorShare {
 // Sources with less than a tenth of the variance are left out; biggest first.
 [[nodiscard]] std::vector<std::string> narrowing_of(std::vector<ErrorShare>);
 
+// By their squares; none where there is no error.
+[[nodiscard]] std::vector<ErrorShare> shares_of(const std::vector<units::Contribution>&);
+
 template <units::Quantity Q>
 [[nodiscard]] std::vector<std::string> narrowing(const units::Estimate<Q>& estimate) {
-  std::vector<ErrorShare> shares;
-  const double all = estimate.half_width() * estimate.half_width();
-  if (!(all > 0)) return {};
-  for (const units::Contribution& c : estimate.contributions()) {
-    shares.push_back({c.source, units::fraction(c.half_width * c.half_width / all)});
-  }
-  return narrowing_of(std::move(shares));
+  return narrowing_of(shares_of(estimate.contributions()));
 }
 
 }  // namespace ullage::report

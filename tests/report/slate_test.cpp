@@ -122,6 +122,20 @@ TEST_P(EveryComputation, AnswersAsItStands) {
   }
 }
 
+// Whatever is told with a range or a ± says what it comes from.
+TEST_P(EveryComputation, EveryRangeSaysWhatWouldNarrowIt) {
+  const Computation& c = computation();
+  const Inputs in = starting_inputs(c);
+  const Outcome out = work_out(c, in, metric);
+  ASSERT_TRUE(out);
+  const std::regex range_in_words(R"(±|\d \w*/?\w* ?\(|\(at least)");
+  for (const AnswerValue& v : out->values) {
+    const bool ranged = (v.low && v.high) || std::regex_search(print(v, metric), range_in_words);
+    if (!ranged) continue;
+    EXPECT_FALSE(grounds_of(c, in, v, metric).narrow.empty()) << v.name << ": " << print(v, metric);
+  }
+}
+
 TEST_P(EveryComputation, AnswersOrNamesTheFieldForWhateverIsTyped) {
   const Computation& c = computation();
   std::mt19937 random(20261128);
@@ -353,6 +367,28 @@ TEST(SlateGrounds, TellWhatWasTypedAndWhatWasAssumed) {
   EXPECT_THAT(lines, Contains("Beer at 3 °C: read, 2 d ago"));
   EXPECT_THAT(lines, Contains("Altitude 0 m: assumed"));
   EXPECT_THAT(g.narrow, Contains(HasSubstr("dial: bias")));
+}
+
+// The widest cause of each main answer, with what somebody can do about it.
+TEST(SlateGrounds, TellWhatWouldNarrowIt) {
+  using Row = std::pair<const char*, const char*>;
+  for (const auto& [key, cause] :
+       {Row{"burst", "carbonation rate"}, Row{"set_and_wait", "carbonation rate"},
+        Row{"cooling", "cooling rate"}, Row{"purge_cycles", "mixing"}, Row{"purge_sweep", "mixing"},
+        Row{"purge_push", "air left on top"}, Row{"purge_cheapest", "mixing"},
+        Row{"rescue", "level"}, Row{"pour", "bore of the hose"},
+        Row{"line_length", "bore of the hose"}, Row{"line_pressure", "bore of the hose"},
+        Row{"line_bore", "bore of the hose"}, Row{"run_out", "draw by weekday"}}) {
+    const Computation& c = the(key);
+    const Inputs in = starting_inputs(c);
+    const Outcome out = work_out(c, in, metric);
+    ASSERT_TRUE(out) << key;
+    const report::Grounds g = grounds_of(c, in, out->values.front(), metric);
+    ASSERT_FALSE(g.narrow.empty()) << key;
+    EXPECT_THAT(g.narrow,
+                Contains(::testing::AllOf(HasSubstr(cause), Not(::testing::EndsWith("±.")))))
+        << key;
+  }
 }
 
 }  // namespace

@@ -159,6 +159,15 @@ AnswerValue in_words(std::string name, std::string words, bool main) {
   return {std::move(name), {}, {}, {}, {}, std::move(words), main};
 }
 
+AnswerValue because(std::vector<units::Contribution> causes, AnswerValue a) {
+  a.causes = std::move(causes);
+  return a;
+}
+
+AnswerValue because(const units::ErrorSource& source, AnswerValue a) {
+  return because(std::vector<units::Contribution>{{source, 1.0}}, std::move(a));
+}
+
 std::string print(const AnswerValue& a, const Printer& printer) {
   if (!a.value) return a.words;
   if (a.low && a.high) {
@@ -290,13 +299,7 @@ Grounds grounds_of(const Computation& c, const Inputs& in, const AnswerValue& a,
   if (a.low && a.high) {
     g.notes.emplace_back("In brackets: between these, nineteen times in twenty.");
   }
-  double all = 0;
-  for (const units::Contribution& e : a.errors) all += e.half_width * e.half_width;
-  std::vector<ErrorShare> shares;
-  for (const units::Contribution& e : a.errors) {
-    if (all > 0) shares.push_back({e.source, units::fraction(e.half_width * e.half_width / all)});
-  }
-  g.narrow = narrowing_of(std::move(shares));
+  g.narrow = narrowing_of(shares_of(a.errors.empty() ? a.causes : a.errors));
   for (std::string& line : g.narrow) line = regional(line, words);
   return g;
 }

@@ -112,6 +112,8 @@ struct AnswerValue {
   std::optional<Value> low, high;
   std::string words;  // instead of a number
   bool main = false;
+  // What a range, or words, come from: only the shares count, whatever the unit.
+  std::vector<units::Contribution> causes = {};
 };
 [[nodiscard]] std::string print(const AnswerValue&, const units::Printer&);
 
@@ -124,6 +126,9 @@ template <units::Quantity Q>
 [[nodiscard]] AnswerValue between(std::string name, Value likely, Value low, Value high,
                                   bool main = false);
 [[nodiscard]] AnswerValue in_words(std::string name, std::string words, bool main = false);
+// The same value with what makes it uncertain: several causes, or one alone.
+[[nodiscard]] AnswerValue because(std::vector<units::Contribution> causes, AnswerValue);
+[[nodiscard]] AnswerValue because(const units::ErrorSource&, AnswerValue);
 
 struct ChartPoint {
   Value x, low, likely, high;

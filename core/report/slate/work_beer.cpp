@@ -61,7 +61,8 @@ Outcome cooling(const Inputs& in, const Printer& printer) {
   }
   Answer a;
   const physics::CoolingWindow& w = **window;
-  a.values.push_back(between("There after", w.likely, w.earliest, w.latest, true));
+  a.values.push_back(
+      because(tau->source(), between("There after", w.likely, w.earliest, w.latest, true)));
   a.sentences.emplace_back(
       "In still air, the keg standing free. Moving air or a water bath is faster; kegs packed "
       "together are slower.");

@@ -101,11 +101,14 @@ void tell_days_left(const Inputs& in, const physics::UnexplainedLoss& loss,
   const auto left = physics::days_left(spending);
   if (!left || !left->likely) return;
   if (left->earliest && left->latest) {
-    a.values.push_back(between("Gas for another", *left->likely, *left->earliest, *left->latest));
+    a.values.push_back(
+        because(loss.per_day.contributions(),
+                between("Gas for another", *left->likely, *left->earliest, *left->latest)));
   } else {
     const std::string least = left->earliest ? printer.print(*left->earliest) : std::string("–");
-    a.values.push_back(
-        in_words("Gas for another", printer.print(*left->likely) + " (at least " + least + ")"));
+    a.values.push_back(because(
+        loss.per_day.contributions(),
+        in_words("Gas for another", printer.print(*left->likely) + " (at least " + least + ")")));
   }
 }
 
@@ -131,12 +134,14 @@ Outcome gas_lost(const Inputs& in, const Printer& printer) {
   a.values.push_back(estimated("Unexplained, a day", loss->per_day, true));
   a.values.push_back(estimated("The bottle got lighter by", between_two.weighed));
   a.values.push_back(estimated("Unexplained of that", between_two.unexplained));
+  const auto& causes = loss->per_day.contributions();
   constexpr double as_good_as_sure = 0.999;
-  a.values.push_back(loss->confidence.count() > as_good_as_sure
-                         ? in_words("How sure that gas is lost", "more than 99.9 %")
-                         : exactly("How sure that gas is lost", loss->confidence));
   a.values.push_back(
-      exactly("A loss it would see 9 times in 10, a day", loss->smallest_visible_per_day));
+      loss->confidence.count() > as_good_as_sure
+          ? because(causes, in_words("How sure that gas is lost", "more than 99.9 %"))
+          : because(causes, exactly("How sure that gas is lost", loss->confidence)));
+  a.values.push_back(because(
+      causes, exactly("A loss it would see 9 times in 10, a day", loss->smallest_visible_per_day)));
   tell_days_left(in, *loss, used, second, printer, a);
   a.sentences.emplace_back(loss->verdict == physics::LossVerdict::unexplained
                                ? "More is gone than the work explains: look for a leak, from the "

@@ -86,13 +86,22 @@ std::optional<Problem> check_range(const Inputs& in, const Printer& printer) {
   return p;
 }
 
-AnswerValue window_value(std::string name, const physics::Window& w, bool main) {
-  if (!w.likely) return in_words(std::move(name), "not at this setting", main);
-  if (w.earliest && w.latest) {
-    return between(std::move(name), *w.likely, *w.earliest, *w.latest, main);
-  }
-  AnswerValue v = exactly(std::move(name), *w.likely, main);
-  return v;
+// What its CO2 is unsure of at that time makes the time unsure.
+std::vector<units::Contribution> causes_at(const CarbonationModel& model,
+                                           const std::optional<units::Duration>& when) {
+  const auto co2 = when ? model.co2_at(*when) : model.equilibrium_end();
+  return co2 ? co2->contributions() : std::vector<units::Contribution>{};
+}
+
+AnswerValue window_value(std::string name, const physics::Window& w, const CarbonationModel& model,
+                         bool main) {
+  auto causes = causes_at(model, w.likely);
+  if (!w.likely)
+    return because(std::move(causes), in_words(std::move(name), "not at this setting", main));
+  return because(std::move(causes),
+                 w.earliest && w.latest
+                     ? between(std::move(name), *w.likely, *w.earliest, *w.latest, main)
+                     : exactly(std::move(name), *w.likely, main));
 }
 
 // A window whose slow edge never arrives says so.
@@ -132,11 +141,11 @@ Outcome set_and_wait(const Inputs& in, const Printer& printer) {
   const physics::Window leaves = model->time_leaving(high, units::seconds(0));
   const auto settles = model->equilibrium_end();
   Answer a;
-  a.values.push_back(window_value("In its range after", reaches, true));
+  a.values.push_back(window_value("In its range after", reaches, *model, true));
   a.values.push_back(estimated("It settles at", settles));
   tell_open_window(reaches, "get there", a);
   if (leaves.likely) {
-    a.values.push_back(window_value("Past its range after", leaves, false));
+    a.values.push_back(window_value("Past its range after", leaves, *model, false));
     a.sentences.emplace_back(
         "This pressure leads past the range: lower it in time, and vent, since lowering a "
         "regulator lets no gas out.");
@@ -161,8 +170,9 @@ physics::Result<CarbonationModel> burst_then_serve(const Inputs& in,
   return CarbonationModel::make(h, rates, units::days(45));
 }
 
-void tell_drop(const physics::DropPlan& plan, const Inputs& in, const Printer& printer, Answer& a) {
-  a.values.push_back(window_value("Lower and vent after", plan.drop, true));
+void tell_drop(const physics::DropPlan& plan, const CarbonationModel& model, const Inputs& in,
+               const Printer& printer, Answer& a) {
+  a.values.push_back(window_value("Lower and vent after", plan.drop, model, true));
   if (!plan.drop.likely) {
     a.sentences.emplace_back("At this pressure it does not get there: no need to lower it.");
     return;
@@ -190,7 +200,7 @@ Outcome burst(const Inputs& in, const Printer& printer) {
   const auto then = served->co2_at(burst_for);
   if (!then) return std::unexpected(problem_of(then.error(), keg_subjects, in, printer));
   Answer a;
-  tell_drop(*plan, in, printer, a);
+  tell_drop(*plan, *model, in, printer, a);
   if (length) {
     a.values.push_back(estimated("CO₂ after " + printer.print(*length), *then));
   }
@@ -218,7 +228,8 @@ Outcome drift(const Inputs& in, const Printer& printer) {
   a.values.push_back(estimated("In the end", d->in_the_end));
   const physics::Window leaves =
       model->time_leaving(in.get<units::Co2Volumes>("high"), units::seconds(0));
-  if (leaves.likely) a.values.push_back(window_value("Past its range after", leaves, false));
+  if (leaves.likely)
+    a.values.push_back(window_value("Past its range after", leaves, *model, false));
   a.sentences.emplace_back(
       "Left alone at one pressure and temperature. Drawing beer makes room for gas and hardly "
       "changes where it ends.");

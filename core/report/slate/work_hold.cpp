@@ -176,26 +176,31 @@ void tell_hold_laws(const physics::HoldTest& test, const HoldOutcome& o, const P
                     Answer& a) {
   if (o.laws.empty()) return;
   const auto both = hold_range_of_both(o.laws);
+  const auto& causes = o.leak_per_day.contributions();
   if (both.high) {
-    a.values.push_back(in_words("At most (95 %)", both.high->value() > 0
-                                                      ? printer.print(*both.high) + " a day"
-                                                      : std::string("nothing")));
+    a.values.push_back(because(
+        causes,
+        in_words("At most (95 %)", both.high->value() > 0 ? printer.print(*both.high) + " a day"
+                                                          : std::string("nothing"))));
   }
   const std::array<std::string, 2> states{
       "At " + printer.print(test.readings.front().pressure.value()),
       "In use at " + printer.print(test.service.pressure)};
   for (const physics::LawFit& fit : o.laws) {
     const std::string way = fit.law == physics::LeakLaw::viscous ? ", by a scratch" : ", by a hole";
-    a.values.push_back(in_words(states[0] + way, say_leak(fit.at_test, printer) + " a day"));
-    a.values.push_back(in_words(states[1] + way, say_leak(fit.at_service, printer) + " a day"));
+    a.values.push_back(
+        because(causes, in_words(states[0] + way, say_leak(fit.at_test, printer) + " a day")));
+    a.values.push_back(
+        because(causes, in_words(states[1] + way, say_leak(fit.at_service, printer) + " a day")));
   }
   if (o.bottle.soonest) {
     const std::string lasts = hold_bottle_words(*o.bottle.soonest, printer);
     const bool sooner = o.bottle.likely && *o.bottle.likely < units::days(3650);
     const std::string likely =
         sooner ? "; likely " + hold_bottle_words(*o.bottle.likely, printer) : std::string();
-    a.values.push_back(in_words("A bottle of " + printer.print(*test.service.bottle) + " lasts",
-                                lasts + " at least" + likely));
+    a.values.push_back(
+        because(causes, in_words("A bottle of " + printer.print(*test.service.bottle) + " lasts",
+                                 lasts + " at least" + likely)));
   }
 }
 
@@ -239,10 +244,13 @@ void tell_hold(const Inputs& in, const physics::HoldTest& test, const HoldOutcom
   if (o.smallest_visible_per_day) {
     a.values.push_back(estimated("Lost a day, over the test", o.leak_per_day));
     tell_hold_laws(test, o, printer, a);
-    a.values.push_back(exactly("Smallest leak it could see, a day", *o.smallest_visible_per_day));
+    a.values.push_back(
+        because(o.leak_per_day.contributions(),
+                exactly("Smallest leak it could see, a day", *o.smallest_visible_per_day)));
   }
   if (o.read_again_at && o.verdict == HoldVerdict::cant_tell) {
-    a.values.push_back(exactly("Read again, after the first reading", *o.read_again_at));
+    a.values.push_back(because(o.leak_per_day.contributions(),
+                               exactly("Read again, after the first reading", *o.read_again_at)));
   } else if (o.reason == HoldReason::within_errors) {
     a.sentences.emplace_back("With this dial no later reading would decide it: take a finer one.");
   }

@@ -98,6 +98,9 @@ std::vector<Field> common_line_fields() {
   return {std::move(rise), std::move(fittings), std::move(temperature)};
 }
 
+// A hose is rarely as wide as it is sold.
+units::ErrorSource hose_bore() { return {"bore of the hose"}; }
+
 struct TypedLine {
   physics::FlowingBeer beer;
   Estimate<physics::BoreFactor> factor;
@@ -107,8 +110,8 @@ physics::Result<TypedLine> typed_line(const Inputs& in) {
   const auto beer = physics::flowing_beer(in.get<units::Temperature>("temperature"));
   if (!beer) return std::unexpected(beer.error());
   const HoseMaterial material = materials.at(static_cast<std::size_t>(in.choice("material")));
-  return TypedLine{*beer, physics::bore_prior(material, in.get<units::Length>("bore"), *beer,
-                                              {"bore of the hose"})};
+  return TypedLine{
+      *beer, physics::bore_prior(material, in.get<units::Length>("bore"), *beer, hose_bore())};
 }
 
 physics::Result<physics::LineFlow> flow_through(const Inputs& in, const TypedLine& line,
@@ -167,14 +170,19 @@ Outcome pour(const Inputs& in, const Printer& printer) {
   }
   const auto glass = in.get<units::Volume>("glass");
   Answer a;
-  a.values.push_back(in_words("It pours about",
-                              print_flow(flows[1], printer) + " (" + print_flow(flows[0], printer) +
-                                  " to " + print_flow(flows[2], printer) + ")",
-                              true));
-  a.values.push_back(in_words("A glass of " + printer.print(glass) + " takes",
-                              seconds_words(glass / flows[1], printer) + " (" +
-                                  seconds_words(glass / flows[2], printer) + " to " +
-                                  seconds_words(glass / flows[0], printer) + ")"));
+  const auto told = [](const std::string& likely, const std::string& low, const std::string& high) {
+    return likely + " (" + low + " to " + high + ")";
+  };
+  a.values.push_back(because(
+      hose_bore(), in_words("It pours about",
+                            told(print_flow(flows[1], printer), print_flow(flows[0], printer),
+                                 print_flow(flows[2], printer)),
+                            true)));
+  a.values.push_back(
+      because(hose_bore(), in_words("A glass of " + printer.print(glass) + " takes",
+                                    told(seconds_words(glass / flows[1], printer),
+                                         seconds_words(glass / flows[2], printer),
+                                         seconds_words(glass / flows[0], printer)))));
   a.sentences.emplace_back(
       "A hose’s bore is rarely known better: time a pour, and the line can be calibrated.");
   if (const auto through = flow_through(in, *line, length, factors[1].count())) {
@@ -221,7 +229,8 @@ Outcome line_length(const Inputs& in, const Printer& printer) {
     lengths[i] = *length;
   }
   Answer a;
-  a.values.push_back(between("Hose", lengths[1], lengths[0], lengths[2], true));
+  a.values.push_back(
+      because(hose_bore(), between("Hose", lengths[1], lengths[0], lengths[2], true)));
   a.values.push_back(in_words("For a pour of", print_flow(wanted_flow(in), printer)));
   tell_handbook(in, printer, a);
   a.sentences.emplace_back(
@@ -247,7 +256,8 @@ Outcome line_pressure(const Inputs& in, const Printer& printer) {
     needed[i] = *p;
   }
   Answer a;
-  a.values.push_back(between("On the keg", needed[1], needed[0], needed[2], true));
+  a.values.push_back(
+      because(hose_bore(), between("On the keg", needed[1], needed[0], needed[2], true)));
   a.values.push_back(in_words("For a pour of", print_flow(wanted_flow(in), printer)));
   a.sentences.emplace_back(
       "The beer’s own CO₂ sets the pressure first: see “What pressure holds this CO₂?”. Where the "
@@ -282,12 +292,13 @@ Outcome line_bore(const Inputs& in, const Printer& printer) {
                         : "Too little pressure for this length: no hose is wide enough."));
   }
   const HoseMaterial material = materials.at(static_cast<std::size_t>(in.choice("material")));
-  const auto factor = physics::bore_prior(material, *bore, *beer, {"bore of the hose"});
+  const auto factor = physics::bore_prior(material, *bore, *beer, hose_bore());
   Answer a;
-  a.values.push_back(in_words("Bore that it takes", printer.print_bore(*bore), true));
-  a.values.push_back(in_words("Sold as", printer.print_bore(*bore / factor.high().count()) +
-                                             " to " +
-                                             printer.print_bore(*bore / factor.low().count())));
+  a.values.push_back(
+      because(hose_bore(), in_words("Bore that it takes", printer.print_bore(*bore), true)));
+  a.values.push_back(because(
+      hose_bore(), in_words("Sold as", printer.print_bore(*bore / factor.high().count()) + " to " +
+                                           printer.print_bore(*bore / factor.low().count()))));
   a.sentences.emplace_back("Hose comes in few bores: take the next one, then work out its length.");
   return a;
 }

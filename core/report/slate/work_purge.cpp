@@ -63,15 +63,18 @@ physics::Vessel vessel_of(const Inputs& in) {
 
 physics::SupplyGas supply_of(const Inputs& in) { return {physics::ppm(in.number("supply"))}; }
 
-void tell(const physics::PurgeOutcome& out, Answer& a) {
-  a.values.push_back(between("Oxygen left", out.oxygen, out.best, out.worst, true));
+// How well gas and gas mix is what makes a purge unsure.
+units::ErrorSource purge_mixing() { return {"purge: mixing"}; }
+
+void tell(const physics::PurgeOutcome& out, const units::ErrorSource& cause, Answer& a) {
+  a.values.push_back(because(cause, between("Oxygen left", out.oxygen, out.best, out.worst, true)));
   // What is left goes into the same beer, so it scales with the oxygen left.
   const double likely = out.oxygen.count();
   const double best_of_likely = likely > 0 ? out.best.count() / likely : 1;
-  a.values.push_back(
-      between("In the beer, if it takes all up", out.if_all_in_beer,
-              physics::milligrams_of_oxygen_per_litre(out.if_all_in_beer.count() * best_of_likely),
-              out.if_all_in_beer_worst));
+  a.values.push_back(because(cause, between("In the beer, if it takes all up", out.if_all_in_beer,
+                                            physics::milligrams_of_oxygen_per_litre(
+                                                out.if_all_in_beer.count() * best_of_likely),
+                                            out.if_all_in_beer_worst)));
   a.values.push_back(
       estimated("Gas used", physics::gas_to_purge(out.co2_used, {"purge: gas used"})));
   a.sentences.emplace_back("The beer’s own oxygen comes on top of it.");
@@ -95,8 +98,9 @@ std::optional<Problem> tell_cycles(const Inputs& in, const Printer& printer, Ans
   if (!worst) return problem_of(worst.error(), purge_subjects, in, printer);
   const auto best = physics::cycles_to_reach(target, vessel, high, supply_of(in), mixing.best);
   if (!best) return problem_of(best.error(), purge_subjects, in, printer);
-  a.values.push_back(between("Cycles to the target", Count{std::ceil(*likely)},
-                             Count{std::ceil(*best)}, Count{std::ceil(*worst)}));
+  a.values.push_back(
+      because(purge_mixing(), between("Cycles to the target", Count{std::ceil(*likely)},
+                                      Count{std::ceil(*best)}, Count{std::ceil(*worst)})));
   return std::nullopt;
 }
 
@@ -107,7 +111,7 @@ Outcome purge_cycles(const Inputs& in, const Printer& printer) {
   const auto out = physics::purge_by_cycles(vessel, {cycles, high, {}}, supply_of(in));
   if (!out) return std::unexpected(problem_of(out.error(), purge_subjects, in, printer));
   Answer a;
-  tell(*out, a);
+  tell(*out, purge_mixing(), a);
   if (auto problem = tell_cycles(in, printer, a)) return std::unexpected(std::move(*problem));
   a.cautions.emplace_back("Vent outdoors or into a well-aired room; CO₂ collects low.");
   if (high > units::gauge_psi(30)) {
@@ -129,7 +133,7 @@ Outcome purge_sweep(const Inputs& in, const Printer& printer) {
   const auto out = physics::purge_by_sweep(vessel, volumes, supply_of(in));
   if (!out) return std::unexpected(problem_of(out.error(), purge_subjects, in, printer));
   Answer a;
-  tell(*out, a);
+  tell(*out, purge_mixing(), a);
   a.sentences.emplace_back(
       "A sweep from post to relief valve short-cuts much of the keg; fills and vents mix better.");
   a.cautions.emplace_back("Vent outdoors or into a well-aired room; CO₂ collects low.");
@@ -152,7 +156,7 @@ Outcome purge_push(const Inputs& in, const Printer& printer) {
   const auto out = physics::purge_by_liquid(vessel_of(in), push, supply_of(in));
   if (!out) return std::unexpected(problem_of(out.error(), purge_subjects, in, printer));
   Answer a;
-  tell(*out, a);
+  tell(*out, {"air left on top"}, a);
   a.sentences.emplace_back(
       "Fill to the brim, through the relief valve: what air stays on top is what counts.");
   a.cautions.emplace_back("Push with little pressure and the relief valve at hand.");
@@ -199,11 +203,16 @@ Outcome purge_cheapest(const Inputs& in, const Printer& printer) {
         impossible("target", "Nothing gets there within sixty fills or volumes of gas."));
   }
   Answer a;
-  a.values.push_back(in_words("Least gas takes", purge_way_words(plans->front(), printer), true));
+  a.values.push_back(because(
+      purge_mixing(), in_words("Least gas takes", purge_way_words(plans->front(), printer), true)));
   for (const physics::PurgePlan& plan : *plans) {
-    a.values.push_back(in_words(purge_way_words(plan, printer),
+    const units::ErrorSource cause = plan.way == physics::PurgeWay::liquid_push
+                                         ? units::ErrorSource{"air left on top"}
+                                         : purge_mixing();
+    a.values.push_back(
+        because(cause, in_words(purge_way_words(plan, printer),
                                 printer.print(plan.outcome.co2_used) + ", leaves " +
-                                    print_range(plan.outcome.best, plan.outcome.worst, printer)));
+                                    print_range(plan.outcome.best, plan.outcome.worst, printer))));
   }
   a.sentences.emplace_back(
       "By the likely mixing; the range is that of the best and the worst. Less gas may be more "

@@ -53,12 +53,14 @@ Outcome one_regulator(const Inputs& in, const Printer& printer) {
   a.values.push_back(exactly("The second then settles at", best->settles.at(1)));
   const auto after = in.get<units::Duration>("after");
   for (std::size_t i = 0; i < kegs.size(); ++i) {
-    const auto then =
-        physics::co2_after(kegs.at(i), Estimate<units::GaugePressure>(best->pressure), after);
-    if (!then) continue;
+    const auto pressure = Estimate<units::GaugePressure>(best->pressure);
+    const auto then = physics::co2_after(kegs.at(i), pressure, after);
+    const auto unsure = physics::co2_estimate_after(kegs.at(i), pressure, after);
+    if (!then || !unsure) continue;
     a.values.push_back(
-        between((i == 0 ? "The first after " : "The second after ") + printer.print(after),
-                then->median, then->low, then->high));
+        because(unsure->contributions(),
+                between((i == 0 ? "The first after " : "The second after ") + printer.print(after),
+                        then->median, then->low, then->high)));
   }
   a.sentences.emplace_back(best->suits_all
                                ? "Both stay in their ranges."

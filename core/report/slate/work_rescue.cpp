@@ -54,24 +54,36 @@ Problem rescue_problem(const physics::RangeError& e, const Inputs& in, const Pri
   return problem_of(e, rescue_subjects, in, printer);
 }
 
-void tell_vents(const physics::VentPlan& plan, Answer& a) {
+// What makes the end of these vents unsure makes their number so.
+std::vector<units::Contribution> vent_causes(const physics::OverCarbonated& over,
+                                             const physics::VentPlan& plan, const Inputs& in) {
+  const auto end = physics::end_of_vents(over, plan, in.get<units::GaugePressure>("vent_to"));
+  return end ? end->co2.contributions() : over.co2.contributions();
+}
+
+void tell_vents(const physics::OverCarbonated& over, const physics::VentPlan& plan,
+                const Inputs& in, Answer& a) {
+  const auto causes = vent_causes(over, plan, in);
+  const units::ErrorSource& pace = over.resting.source();
   const Count vents{static_cast<double>(plan.vents)};
   if (plan.most) {
-    a.values.push_back(between("Vents", vents, Count{static_cast<double>(plan.fewest)},
-                               Count{static_cast<double>(*plan.most)}, true));
+    a.values.push_back(
+        because(causes, between("Vents", vents, Count{static_cast<double>(plan.fewest)},
+                                Count{static_cast<double>(*plan.most)}, true)));
   } else {
-    a.values.push_back(in_words(
-        "Vents",
-        std::to_string(plan.vents) + " or more (at least " + std::to_string(plan.fewest) + ")",
-        true));
+    a.values.push_back(because(causes, in_words("Vents",
+                                                std::to_string(plan.vents) + " or more (at least " +
+                                                    std::to_string(plan.fewest) + ")",
+                                                true)));
   }
-  a.values.push_back(
-      between("Wait after each", plan.wait.median(), plan.wait.low(), plan.wait.high()));
+  a.values.push_back(because(
+      pace, between("Wait after each", plan.wait.median(), plan.wait.low(), plan.wait.high())));
   const double times = plan.vents;
-  a.values.push_back(between("All in all", units::Duration(plan.wait.median() * times),
-                             units::Duration(plan.wait.low() * times),
-                             units::Duration(plan.wait.high() * times)));
-  a.values.push_back(exactly("Gas let out", plan.vented));
+  a.values.push_back(
+      because(pace, between("All in all", units::Duration(plan.wait.median() * times),
+                            units::Duration(plan.wait.low() * times),
+                            units::Duration(plan.wait.high() * times))));
+  a.values.push_back(because(causes, exactly("Gas let out", plan.vented)));
 }
 
 void draw_vents(const physics::VentPlan& plan, const Inputs& in, Answer& a) {
@@ -95,12 +107,15 @@ void draw_vents(const physics::VentPlan& plan, const Inputs& in, Answer& a) {
 void tell_other_ways(const physics::OverCarbonated& cold, const Inputs& in,
                      const physics::VentPlan& plan, const Printer& printer, Answer& a) {
   if (const auto held = physics::hold_at_target(cold)) {
-    a.values.push_back(exactly("Or a spunding valve at", held->setting));
     a.values.push_back(
-        between("Left to it for", held->within.median(), held->within.low(), held->within.high()));
+        because({"thermometer: bias"}, exactly("Or a spunding valve at", held->setting)));
+    a.values.push_back(because(
+        cold.resting.source(),
+        between("Left to it for", held->within.median(), held->within.low(), held->within.high())));
   }
   if (const auto served = physics::serve_to_target(cold)) {
-    a.values.push_back(exactly("Or pour off, gas off", served->drawn));
+    a.values.push_back(
+        because(vent_causes(cold, plan, in), exactly("Or pour off, gas off", served->drawn)));
     a.sentences.push_back("Poured down with the gas off it ends at " +
                           printer.print(served->pressure) + ", with " +
                           printer.print(served->left) + " left.");
@@ -116,8 +131,9 @@ void tell_other_ways(const physics::OverCarbonated& cold, const Inputs& in,
                           " it would stand above what the equation reaches.");
     return;
   }
-  a.values.push_back(exactly("Or warmed to " + printer.print(*warm_at) + " first, vents",
-                             Count{static_cast<double>(warm->vents)}));
+  a.values.push_back(because(vent_causes(cold, plan, in),
+                             exactly("Or warmed to " + printer.print(*warm_at) + " first, vents",
+                                     Count{static_cast<double>(warm->vents)})));
   a.cautions.push_back("Warmed, it stands at " + printer.print(warm->steps.front().before) +
                        " before the first vent, instead of " +
                        printer.print(plan.steps.front().before) +
@@ -138,7 +154,7 @@ Outcome rescue(const Inputs& in, const Printer& printer) {
   const auto plan = physics::vents_to_target(over, in.get<units::GaugePressure>("vent_to"));
   if (!plan) return std::unexpected(rescue_problem(plan.error(), in, printer));
   Answer a;
-  tell_vents(*plan, a);
+  tell_vents(over, *plan, in, a);
   a.sentences.emplace_back(
       "Gas off first. Let the headspace down, shut the valve, wait until the pressure is back, "
       "and again. Read the gauge at rest on the way: it tells when it is enough.");
