@@ -2,6 +2,7 @@
 //
 // The hold test in a keg's panel.
 #include <QPushButton>
+#include <algorithm>
 #include <cmath>
 
 #include "core/cellar/hold_test.h"
@@ -10,6 +11,7 @@
 #include "ui/charts/hold_chart.h"
 #include "ui/pages/keg_panel.h"
 #include "ui/pages/keg_panel_hold.h"
+#include "ui/widgets/figure.h"
 
 namespace ullage::testing {
 namespace {
@@ -54,11 +56,18 @@ class HoldPanel : public KegsWindow {
     }
     ASSERT_EQ(chosen_tag(), "K05");
   }
+  std::vector<const ui::Figure*> figures() {
+    std::vector<const ui::Figure*> shown;
+    for (const ui::Figure* each : part<ui::KegPanelHold>("hold_test")->findChildren<ui::Figure*>())
+      if (each->isVisible()) shown.push_back(each);
+    return shown;
+  }
   QString words() {
     QStringList all;
     for (const QLabel* label : part<ui::KegPanelHold>("hold_test")->findChildren<QLabel*>()) {
       if (label->isVisible()) all << label->text();
     }
+    for (const ui::Figure* figure : figures()) all << figure->text();
     return all.join(' ');
   }
 };
@@ -88,6 +97,27 @@ TEST_F(HoldPanel, ALeakIsToldAtTestAndInUse) {
   preferences_.set_units(units::DisplayUnits::metric());
   EXPECT_TRUE(words().contains("bar")) << words().toStdString();
   EXPECT_FALSE(words().contains("psi"));
+}
+
+TEST_F(HoldPanel, EveryNumberOpensItsReasons) {
+  show_test({reading_of(0, 30, 20), reading_of(6, 29.8, 20)});
+  ASSERT_GE(figures().size(), 5U);
+  for (const ui::Figure* figure : figures()) {
+    ASSERT_TRUE(figure->has_reasons()) << figure->text().toStdString();
+    const report::Grounds g = figure->grounds();
+    EXPECT_EQ(g.section, report::laws::hold_test.section);
+    const auto lines = report::lines_of(g);
+    const auto says = [&](const char* words) {
+      return std::any_of(lines.begin(), lines.end(), [&](const std::string& line) {
+        return line.find(words) != std::string::npos;
+      });
+    };
+    EXPECT_TRUE(says("Read 30 psi at 20 °C: read, 3 d ago") ||
+                says("Read 30 psi at 68 °F: read, 3 d ago"))
+        << lines.at(2);
+    EXPECT_TRUE(says("A leak from "));
+    EXPECT_TRUE(says("Read the same dial again")) << "what would narrow it";
+  }
 }
 
 TEST_F(HoldPanel, ReadsAgainInItsForm) {

@@ -6,10 +6,10 @@
 #include <QVBoxLayout>
 
 #include "core/cellar/suggest.h"
-#include "core/report/hold_report.h"
 #include "ui/charts/hold_chart.h"
 #include "ui/context.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/figure.h"
 #include "ui/widgets/ink_label.h"
 
 namespace ullage::ui {
@@ -75,7 +75,7 @@ void KegPanelHold::show_keg(const PanelSubject& subject) {
   chart_->show_study(study, subject.speaker);
   chart_->setVisible(chart_->has_lines());
   legend_->setVisible(chart_->has_lines());
-  show_figures(subject);
+  show_figures(report.figures);
   QStringList notes;
   for (const std::string& note : report.notes) notes << q(note);
   notes_->setText(notes.join(QStringLiteral(" ")));
@@ -83,13 +83,11 @@ void KegPanelHold::show_keg(const PanelSubject& subject) {
   task_ = next_hold_reading(*study, context_.cellar.journal(), subject.keg.record.keg);
 }
 
-void KegPanelHold::show_figures(const PanelSubject& subject) {
-  const auto figures = report::hold_report(*subject.keg.hold_study, subject.speaker).figures;
+void KegPanelHold::show_figures(const std::vector<report::HoldFigure>& figures) {
   while (rows_.size() < figures.size()) {
     auto* name = new InkLabel({}, TextRole::small, Ink::secondary, this);
-    auto* value = new InkLabel({}, TextRole::small, Ink::text, this);
+    auto* value = new Figure(TextRole::small, Ink::text, this);
     name->setWordWrap(true);
-    value->setWordWrap(true);
     const int row = static_cast<int>(rows_.size());
     grid_->addWidget(name, row, 0, Qt::AlignTop);
     grid_->addWidget(value, row, 1, Qt::AlignTop);
@@ -98,8 +96,12 @@ void KegPanelHold::show_figures(const PanelSubject& subject) {
   for (std::size_t i = 0; i < rows_.size(); ++i) {
     const auto& [name, value] = rows_[i];
     const bool used = i < figures.size();
-    name->setText(used ? q(figures[i].name) : QString());
-    value->setText(used ? q(figures[i].value) : QString());
+    if (used) {
+      const report::HoldFigure& figure = figures[i];
+      name->setText(q(figure.name));
+      value->show_number(q(figure.name), q(figure.value),
+                         [grounds = figure.grounds] { return grounds; });
+    }
     name->setVisible(used);
     value->setVisible(used);
   }

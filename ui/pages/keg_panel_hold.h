@@ -6,6 +6,7 @@
 
 #include <QWidget>
 
+#include "core/report/hold_report.h"
 #include "ui/pages/panel_subject.h"
 
 class QGridLayout;
@@ -13,6 +14,7 @@ class QPushButton;
 
 namespace ullage::ui {
 
+class Figure;
 class HoldChart;
 class InkLabel;
 struct Context;
@@ -26,13 +28,13 @@ class KegPanelHold final : public QWidget {
   [[nodiscard]] HoldChart* chart() const { return chart_; }
 
  private:
-  void show_figures(const PanelSubject&);
+  void show_figures(const std::vector<report::HoldFigure>&);
   Context& context_;
   InkLabel* verdict_;
   HoldChart* chart_;
   InkLabel* legend_;
   QGridLayout* grid_;
-  std::vector<std::pair<InkLabel*, InkLabel*>> rows_;
+  std::vector<std::pair<InkLabel*, Figure*>> rows_;
   InkLabel* notes_;
   QPushButton* read_;
   std::optional<cellar::SuggestedTask> task_;
