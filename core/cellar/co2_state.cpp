@@ -35,12 +35,12 @@ std::optional<GaugePressure> serving_pressure(const Moment& m) {
   return *p;
 }
 
-std::optional<units::PressureDifference> serving_half_width(const Moment& m) {
-  if (!m.status.gas.should_be) return std::nullopt;
+// How far off it is, by the place's temperature, the weather and the equation.
+std::vector<units::Contribution> serving_pressure_errors(const Moment& m) {
   const auto p = physics::equilibrium_gauge_estimate(
       units::Estimate<units::Co2Volumes>(middle(*m.keg.range)), m.keg.warmth->place_now(),
       *m.keg.ambient, {"equilibrium equation"}, m.status.gas.co2);
-  return p ? std::optional(p->error()) : std::nullopt;
+  return p ? p->contributions() : std::vector<units::Contribution>{};
 }
 
 // A burst is gas well above what would hold the range: it has to come down in time.
@@ -101,7 +101,7 @@ void tell_co2(Moment& m) {
     co2.target_high = m.keg.range->high;
   }
   m.status.gas.should_be = serving_pressure(m);
-  m.status.gas.should_be_half_width = serving_half_width(m);
+  if (m.status.gas.should_be) m.status.gas.should_be_errors = serving_pressure_errors(m);
   if (!m.full()) return;
   const CarbonationTrack& track = m.keg.co2;
   co2.cant_tell = track.cant_tell;
@@ -112,7 +112,11 @@ void tell_co2(Moment& m) {
     return;
   }
   co2.uptake = track.uptake;
-  co2.settles_at = track.model->equilibrium_end().value();
+  co2.readings = track.readings;
+  co2.marks = track.marks;
+  const Co2Estimate settles = track.model->equilibrium_end();
+  co2.settles_at = settles.value();
+  co2.settles_errors = settles.contributions();
   if (!m.keg.range) return;
   const units::Co2Volumes now = co2.now->value();
   const double over = now.count() - m.keg.range->high.count();

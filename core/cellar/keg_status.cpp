@@ -30,6 +30,7 @@ void tell_facts(Moment& m) {
   s.preparation = keg.preparation;
   s.chemicals = keg.chemicals;
   s.hold_result = keg.hold.result;
+  s.hold_result_from = keg.hold.study;
   s.hold_failed = keg.hold.kind == HoldKind::falls;
   s.leaks = leaks(keg);
   s.hold_study = m.full() ? keg.hold_with_beer : keg.hold.study;
@@ -46,7 +47,11 @@ void tell_facts(Moment& m) {
   }
   if (keg.warmth) s.beer_temperature = keg.warmth->at(m.now);
   if (m.full()) s.level = keg.level.at(m.now, keg.record.brimful);
-  if (keg.stage == Stage::on_tap) s.level.runs_out = keg.level.runs_out(m.now, m.calendar);
+  if (keg.stage != Stage::on_tap) return;
+  if (const auto out = keg.level.runs_out(m.now, m.calendar)) {
+    s.level.runs_out = out->when;
+    s.level.drawn_today = out->drawn_today;
+  }
 }
 
 void tell_phase(Moment& m) {

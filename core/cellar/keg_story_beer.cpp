@@ -78,9 +78,9 @@ void KegStory::on(const LevelReading& r) {
   if (evidence.refused) {
     out_.level.refused(at(), *evidence.refused);
   } else if (evidence.left) {
-    out_.level.read(at(), *evidence.left);
+    out_.level.read(at(), *evidence.left, r.method);
   } else if (evidence.poured) {
-    out_.level.poured(at(), *evidence.poured);
+    out_.level.poured(at(), *evidence.poured, r.method);
   }
   since_filling_.push_back(entry_);
 }

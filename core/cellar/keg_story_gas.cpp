@@ -57,6 +57,7 @@ void KegStory::gas_set(GaugePressure pressure, std::optional<RegulatorId> regula
   if (!dial && regulator) {
     if (const auto r = lookup_.find(*regulator)) dial = r->dial;
   }
+  out_.gas.now.dial = dial;
   out_.gas.dial.clear();
   if (dial) {
     if (const auto i = lookup_.find(*dial)) out_.gas.dial = i->name;

@@ -51,6 +51,7 @@ void LevelTrack::start(Instant at, std::optional<VolumeEstimate> left) {
   full_ = true;
   if (left) {
     origin_ = at;
+    told_.push_back({at, LevelTold::What::in_it_at_first, {}, *left});
     start_ = std::move(left);
   } else {
     cant_tell_ = message(MessageKey::level_not_stated);
@@ -66,18 +67,21 @@ void LevelTrack::tapped(Instant at) {
 
 void LevelTrack::untapped(Instant at) { steps_.push_back({at, physics::TakenOffTap{}}); }
 
-void LevelTrack::poured(Instant at, const VolumeEstimate& amount) {
+void LevelTrack::poured(Instant at, const VolumeEstimate& amount, LevelMethod method) {
+  told_.push_back({at, LevelTold::What::drawn, method, amount});
   steps_.push_back({at, physics::BeerCounted{amount}});
   if (tapped_at_) drawn_evidence_ = at;
 }
 
 void LevelTrack::lost(Instant at, const VolumeEstimate& amount) {
+  told_.push_back({at, LevelTold::What::lost, {}, amount});
   steps_.push_back({at, physics::BeerLost{amount}});
 }
 
 void LevelTrack::refused(Instant, Message why) { refused_ = std::move(why); }
 
-void LevelTrack::read(Instant at, const VolumeEstimate& amount) {
+void LevelTrack::read(Instant at, const VolumeEstimate& amount, LevelMethod method) {
+  told_.push_back({at, LevelTold::What::left, method, amount});
   cant_tell_.reset();
   refused_.reset();
   if (tapped_at_) drawn_evidence_ = at;
@@ -134,6 +138,7 @@ std::optional<VolumeEstimate> LevelTrack::left_at(Instant now) const {
 Level LevelTrack::at(Instant now, Volume brimful) const {
   Level level;
   if (!full_) return level;
+  level.told = told_;
   level.cant_tell = cant_tell_ ? cant_tell_ : conflict();
   auto left = left_at(now);
   if (!left) {
@@ -163,7 +168,8 @@ Level LevelTrack::at(Instant now, Volume brimful) const {
   return level;
 }
 
-std::optional<Window> LevelTrack::runs_out(Instant now, const LocalCalendar& calendar) const {
+std::optional<LevelTrack::RunsOut> LevelTrack::runs_out(Instant now,
+                                                        const LocalCalendar& calendar) const {
   if (!filter_ || !filter_->on_tap()) return std::nullopt;
   const auto left = left_at(now);
   if (!left || left->value().value() < 0) return std::nullopt;
@@ -181,7 +187,7 @@ std::optional<Window> LevelTrack::runs_out(Instant now, const LocalCalendar& cal
   w.likely = after(now, *out->likely);
   w.earliest = out->earliest ? after(now, *out->earliest) : w.likely;
   if (out->latest) w.latest = after(now, *out->latest);
-  return w;
+  return RunsOut{w, out->a_day.at(static_cast<std::size_t>(question.weekday))};
 }
 
 }  // namespace ullage::cellar

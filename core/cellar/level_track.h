@@ -38,9 +38,9 @@ class LevelTrack {
   void stop();  // emptied
   void tapped(Instant at);
   void untapped(Instant at);
-  void poured(Instant, const VolumeEstimate& amount);
+  void poured(Instant, const VolumeEstimate& amount, LevelMethod);
   void lost(Instant, const VolumeEstimate& amount);
-  void read(Instant, const VolumeEstimate& amount);
+  void read(Instant, const VolumeEstimate& amount, LevelMethod);
   void refused(Instant, Message why);  // a reading that can't be
   // All is told. `before`: what the kegs before it on its line were drawn.
   void finish(Volume brimful, std::vector<BeerDraw> before);
@@ -50,7 +50,11 @@ class LevelTrack {
   // As shown at a moment, counting on at the rate it has been going while on tap.
   [[nodiscard]] Level at(Instant now, Volume brimful) const;
   // When it runs out: 10, 50 and 90 %. Empty off tap and without evidence of a draw.
-  [[nodiscard]] std::optional<Window> runs_out(Instant now, const LocalCalendar&) const;
+  struct RunsOut {
+    Window when;
+    VolumeEstimate drawn_today;  // usual on such a day
+  };
+  [[nodiscard]] std::optional<RunsOut> runs_out(Instant now, const LocalCalendar&) const;
 
  private:
   struct Step {
@@ -71,6 +75,7 @@ class LevelTrack {
   std::optional<physics::LevelFilter> filter_;
   std::vector<LevelPoint> points_;
   std::vector<BeerDraw> before_;
+  std::vector<LevelTold> told_;
 };
 
 }  // namespace ullage::cellar

@@ -94,15 +94,30 @@ struct Co2State {
   std::optional<Window> in_range;    // when it reaches its range at these settings
   std::optional<Window> overshoots;  // when it passes the top of the range
   std::optional<units::Co2Volumes> settles_at;
+  std::vector<units::Contribution> settles_errors;  // of it
   std::optional<UptakeRate> uptake;
+  // What was read of it, and done to its gas, since the beer is in it.
+  std::vector<CurveReading> readings;
+  std::vector<CurveMark> marks;
   std::optional<Message> cant_tell;  // why there is no estimate
+};
+
+// What somebody told of a level: that so much went in, is left, was drawn or lost.
+struct LevelTold {
+  enum class What { in_it_at_first, left, drawn, lost };
+  Instant at{};
+  What what = What::left;
+  std::optional<LevelMethod> method;  // of what is left or drawn
+  units::Estimate<units::Volume> amount;
 };
 
 struct Level {
   std::optional<units::Estimate<units::Volume>> left;
   std::optional<Instant> measured_at;
   std::optional<units::Fraction> of_brimful;
-  std::optional<Window> runs_out;  // on tap: 10, 50 and 90 %
+  std::vector<LevelTold> told;                                // in the order of the journal
+  std::optional<Window> runs_out;                             // on tap: 10, 50 and 90 %
+  std::optional<units::Estimate<units::Volume>> drawn_today;  // on tap: usual on such a day
   std::optional<Message> cant_tell;
 };
 
@@ -132,9 +147,14 @@ struct GasOnKeg {
   std::optional<Instant> since;
   std::optional<RegulatorId> regulator;
   MoleFraction co2 = units::mole_fraction(1);
+  std::optional<InstrumentId> dial;        // it was read on
   std::optional<GaugePressure> should_be;  // equilibrium for the middle of the range
-  // Its 95 % half-width: of the temperature where it stands, the air and the equation.
-  std::optional<units::PressureDifference> should_be_half_width;
+  // Of the temperature where it stands, the air and the equation; empty: not known.
+  std::vector<units::Contribution> should_be_errors;
+  [[nodiscard]] std::optional<units::PressureDifference> should_be_half_width() const {
+    if (!should_be || should_be_errors.empty()) return std::nullopt;
+    return units::Estimate<GaugePressure>(*should_be, should_be_errors).error();
+  }
   std::optional<GaugePressure> unvented;  // put in and not let out since, gas on or off
 };
 
@@ -168,7 +188,9 @@ struct KegStatus {
   std::optional<std::string> lent_to;
   std::optional<Instant> cold_since;  // in its place below serving temperature
   std::vector<PreparationStep> preparation;
+  // Of the keg by itself, empty: the last verdict, and what it was judged from.
   std::optional<Message> hold_result;  // "held 30 psi for 2 days", "failed: fell 4 psi ..."
+  std::shared_ptr<const HoldStudy> hold_result_from;
   bool hold_failed = false;
   std::optional<Message> leaks;  // a leak found, or a failed hold test, and not put right since
   LastChemicals chemicals;

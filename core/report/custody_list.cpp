@@ -152,7 +152,7 @@ std::vector<Datum> condition_of(const KegStatus& keg, const CellarStatus& status
           read ? stamp(place->read_at) : Datum(),
           keg.gas.on ? kilopascals(keg.gas.set) : Datum(),
           kilopascals(keg.gas.should_be),
-          datum(keg.gas.should_be_half_width,
+          datum(keg.gas.should_be_half_width(),
                 [](units::PressureDifference p) { return p.value() / 1000; }),
           keg.gas.on ? datum(keg.gas.co2.count() * 100) : Datum()};
 }

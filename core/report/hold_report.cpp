@@ -36,7 +36,7 @@ LeakRange whole_range(const std::vector<physics::LawFit>& laws) {
 // Longer tests are told by their ends.
 constexpr std::size_t hold_readings_told = 4;
 
-void add_hold_readings(Grounds& g, const HoldStudy& study, const Speaker& speaker) {
+void add_study_readings(Grounds& g, const HoldStudy& study, const Speaker& speaker) {
   const auto& readings = study.test.readings;
   const auto tell = [&](const physics::HoldReading& r) {
     g.inputs.push_back({fmt::format("Read {} at {}", speaker.printer.print(r.pressure.value()),
@@ -145,7 +145,7 @@ std::string say_leak(const LeakRange& r, const Printer& print) {
 Grounds hold_grounds(const HoldStudy& study, const Speaker& speaker, std::string name,
                      std::string answer) {
   Grounds g = grounds_by(laws::hold_test, std::move(name), std::move(answer));
-  add_hold_readings(g, study, speaker);
+  add_study_readings(g, study, speaker);
   add_hold_circumstances(g, study, speaker.printer);
   if (!study.outcome) return g;
   const HoldOutcome& outcome = *study.outcome;

@@ -99,11 +99,8 @@ std::string listed(std::initializer_list<std::string> parts) { return parted(par
 
 std::string say_should_be(const cellar::KegStatus& keg, const Speaker& speaker) {
   if (!keg.gas.should_be) return {};
-  units::Estimate<units::GaugePressure> p(*keg.gas.should_be);
-  if (keg.gas.should_be_half_width) {
-    p = p.with_error({"should be"}, *keg.gas.should_be_half_width);
-  }
-  return "~" + speaker.printer.print(p);
+  return "~" + speaker.printer.print(units::Estimate<units::GaugePressure>(
+                   *keg.gas.should_be, keg.gas.should_be_errors));
 }
 
 std::string say_money(std::int64_t minor, const Speaker& speaker) {

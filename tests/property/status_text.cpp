@@ -128,7 +128,7 @@ std::string txt(const Co2State& c) {
 }
 std::string txt(const GasOnKeg& g) {
   return fmt::format("{} {} {} {} {} {} {} {}", txt(g.on), txt(g.set), txt(g.since),
-                     txt(g.regulator), txt(g.co2), txt(g.should_be), txt(g.should_be_half_width),
+                     txt(g.regulator), txt(g.co2), txt(g.should_be), txt(g.should_be_half_width()),
                      txt(g.unvented));
 }
 std::string txt(const LineLock& l) {

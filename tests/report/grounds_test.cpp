@@ -90,7 +90,8 @@ TEST_F(KegGrounds, TellTheEstimateItsInputsWithAgeAndItsRange) {
   keg_.gas.since = speaker_.now - std::chrono::days(3);
   const Grounds g = report::co2_grounds(subject());
   EXPECT_EQ(g.answer, "1.7 ± 0.3 vol");
-  ASSERT_EQ(g.inputs.size(), 1U);
+  ASSERT_EQ(g.inputs.size(), 2U);
+  EXPECT_EQ(g.inputs[1].what, "Air as at sea level");
   EXPECT_EQ(g.inputs[0].what, "Gas set to 30 psi");
   EXPECT_EQ(g.inputs[0].age, "3 d ago");
   EXPECT_EQ(g.inputs[0].origin, report::InputOrigin::typed);

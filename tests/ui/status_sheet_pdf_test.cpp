@@ -70,7 +70,7 @@ TEST(StatusSheetPdf, DropsNoWordOfSixtyKegs) {
   for (cellar::KegStatus& keg : status.kegs) {
     if (!keg.gas.on) continue;
     keg.gas.co2 = units::mole_fraction(0.3);
-    keg.gas.should_be_half_width = units::psi(0.6);
+    keg.gas.should_be_errors = {{{"weather"}, units::psi(0.6).value()}};
     keg.place->set_temperature = units::celsius(3);
   }
   for (const units::DisplayUnits& units :

@@ -44,7 +44,8 @@ Fact gas_fact(const cellar::KegStatus& keg, const report::Speaker& speaker) {
   const QString since =
       keg.gas.since ? KegFactsText::tr("since %1").arg(q(report::say_time(*keg.gas.since, speaker)))
                     : QString();
-  return {KegFactsText::tr("Gas"), joined({set, since})};
+  return {KegFactsText::tr("Gas"), joined({set, since}),
+          keg.gas.set ? &report::gas_set_grounds : nullptr};
 }
 
 void add_beer_facts(std::vector<Fact>& facts, const cellar::KegStatus& keg,
@@ -80,7 +81,8 @@ void add_beer_facts(std::vector<Fact>& facts, const cellar::KegStatus& keg,
   }
   if (keg.co2.uptake) {
     facts.push_back({KegFactsText::tr("Takes up CO₂"),
-                     q(report::say(cellar::uptake_words(*keg.co2.uptake), speaker))});
+                     q(report::say(cellar::uptake_words(*keg.co2.uptake), speaker)),
+                     &report::uptake_grounds});
   }
   if (keg.beer_temperature) {
     facts.push_back({KegFactsText::tr("Beer at"), q(print.print(*keg.beer_temperature)),
@@ -112,7 +114,8 @@ std::vector<Fact> facts_of(const PanelSubject& subject) {
          KegFactsText::tr("since %1").arg(q(report::say_time(*keg.phase_since, speaker)))});
   }
   if (keg.hold_result)
-    facts.push_back({KegFactsText::tr("Hold test"), q(report::say(*keg.hold_result, speaker))});
+    facts.push_back({KegFactsText::tr("Hold test"), q(report::say(*keg.hold_result, speaker)),
+                     &report::hold_result_grounds});
   if (keg.place) facts.push_back({KegFactsText::tr("Stands in"), q(keg.place->name)});
   facts.push_back({KegFactsText::tr("Holds"), KegFactsText::tr("%1, %2 to the brim")
                                                   .arg(q(print.print(keg.record.nominal)),
@@ -134,17 +137,26 @@ class StepRow final : public QWidget {
     mark_ = new StatusMark(Mark::ring, {}, this);
     words_ = new InkLabel({}, TextRole::small, Ink::text, this);
     words_->setWordWrap(true);
+    result_ = new Figure(TextRole::small, Ink::text, this);
+    auto* column = new QVBoxLayout;
+    column->setSpacing(0);
+    column->addWidget(words_);
+    column->addWidget(result_);
     row->addWidget(mark_, 0, Qt::AlignTop);
-    row->addWidget(words_, 1);
+    row->addLayout(column, 1);
   }
-  void show_step(const cellar::PreparationStep& step, const report::Speaker& speaker) {
+  // A result that is a number stands by itself, with its reasons.
+  void show_step(const cellar::PreparationStep& step, const PanelSubject& subject) {
+    const report::Speaker& speaker = subject.speaker;
+    const bool number = !report::step_grounds({subject.cellar, subject.keg, speaker}, step).empty();
     const QString name = q(report::say_kind(step.kind, speaker));
     QString words;
     if (!step.done_at) {
       words = KegFactsText::tr("%1: not done").arg(name);
     } else {
       words = KegFactsText::tr("%1 %2").arg(name, q(report::say_age(*step.done_at, speaker)));
-      if (step.result) words += QStringLiteral(". ") + q(report::say(*step.result, speaker));
+      if (step.result && !number)
+        words += QStringLiteral(". ") + q(report::say(*step.result, speaker));
       if (!step.still_counts) words += KegFactsText::tr(" (no longer counts)");
     }
     mark_->set(step.done_at && step.still_counts ? Mark::dot
@@ -152,12 +164,21 @@ class StepRow final : public QWidget {
                                                  : Mark::ring,
                {});
     words_->setText(words);
-    words_->set_ink(step.done_at && step.still_counts ? Ink::text : Ink::secondary);
+    const Ink ink = step.done_at && step.still_counts ? Ink::text : Ink::secondary;
+    words_->set_ink(ink);
+    result_->setVisible(number);
+    if (!number) return;
+    result_->set_ink(ink);
+    result_->show_number(name, q(report::say(*step.result, speaker)),
+                         reasons_of(subject, [step](const report::KegSubject& s) {
+                           return report::step_grounds(s, step);
+                         }));
   }
 
  private:
   StatusMark* mark_;
   InkLabel* words_;
+  Figure* result_;
 };
 
 }  // namespace
@@ -209,7 +230,7 @@ void KegPreparation::show_keg(const PanelSubject& subject) {
   const std::vector<cellar::PreparationStep>& steps = subject.keg.preparation;
   const auto rows = keep_count<StepRow>(*steps_, static_cast<qsizetype>(steps.size()),
                                         [this] { return new StepRow(this); });
-  for (std::size_t i = 0; i < steps.size(); ++i) rows[i]->show_step(steps[i], subject.speaker);
+  for (std::size_t i = 0; i < steps.size(); ++i) rows[i]->show_step(steps[i], subject);
 }
 
 }  // namespace ullage::ui

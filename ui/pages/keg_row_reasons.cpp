@@ -16,8 +16,11 @@ using RowReasons = report::Grounds (*)(const report::KegSubject&);
 
 // In the order of the table's columns, then what only the panel shows.
 constexpr RowReasons all_row_reasons[] = {
-    &report::level_grounds, &report::co2_grounds, &report::settles_grounds,
-    &report::serving_pressure_grounds, &report::temperature_grounds};
+    &report::level_grounds,       &report::co2_grounds,
+    &report::settles_grounds,     &report::serving_pressure_grounds,
+    &report::temperature_grounds, &report::gas_set_grounds,
+    &report::uptake_grounds,      &report::run_out_grounds,
+    &report::hold_result_grounds};
 
 report::Grounds row_grounds(const Context& context, std::optional<cellar::KegId> keg,
                             RowReasons reasons) {

@@ -19,13 +19,17 @@ struct PanelSubject {
 };
 
 // For a Figure: the reasons as they stand now, asked for later.
-[[nodiscard]] inline std::function<report::Grounds()> reasons_of(
-    const PanelSubject& subject, report::Grounds (*grounds)(const report::KegSubject&)) {
-  cellar::CellarStatus places;  // all of the cellar that grounds look at
-  places.places = subject.cellar.places;
-  return [places = std::move(places), keg = subject.keg, speaker = subject.speaker, grounds] {
-    return grounds({places, keg, speaker});
-  };
+template <class Ask>
+[[nodiscard]] std::function<report::Grounds()> reasons_of(const PanelSubject& subject,
+                                                          Ask grounds) {
+  cellar::CellarStatus around;  // all of the cellar that grounds look at
+  around.cellar = subject.cellar.cellar;
+  around.places = subject.cellar.places;
+  around.regulators = subject.cellar.regulators;
+  around.instruments = subject.cellar.instruments;
+  return
+      [around = std::move(around), keg = subject.keg, speaker = subject.speaker,
+       grounds = std::move(grounds)] { return grounds(report::KegSubject{around, keg, speaker}); };
 }
 
 }  // namespace ullage::ui

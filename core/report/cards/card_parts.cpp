@@ -43,30 +43,6 @@ std::string why_refused(const physics::RangeError& e, const units::Printer& prin
   }
 }
 
-GroundsInput size_input(const KegSubject& s) {
-  return {"Holds " + s.speaker.printer.print(s.keg.record.brimful) + " to the brim",
-          InputOrigin::typed,
-          {}};
-}
-
-GroundsInput level_input(const KegSubject& s) {
-  const cellar::Level& level = s.keg.level;
-  return {"Beer in it: " + s.speaker.printer.print(*level.left), InputOrigin::worked_out,
-          level.measured_at ? say_age(*level.measured_at, s.speaker) : std::string()};
-}
-
-GroundsInput beer_temperature_input(const KegSubject& s) {
-  return {
-      "Beer at " + s.speaker.printer.print(*s.keg.beer_temperature), InputOrigin::worked_out, {}};
-}
-
-GroundsInput air_input(const KegSubject& s) {
-  if (!s.cellar.cellar) return {"Air as at sea level", InputOrigin::assumed, {}};
-  return {"Air at an altitude of " + s.speaker.printer.print(s.cellar.cellar->altitude),
-          InputOrigin::typed,
-          {}};
-}
-
 std::optional<units::AbsolutePressure> air_of(const KegSubject& s) {
   const auto air =
       physics::ambient_pressure(s.cellar.cellar ? s.cellar.cellar->altitude : units::metres(0));

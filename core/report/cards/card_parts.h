@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// What the cards share: the equations only they show, the inputs every keg has,
-// and how a refusal of the physics is told.
+// What the cards share: the equations only they show, and how a refusal of the physics is told.
 #pragma once
 
 #include "core/physics/error.h"
 #include "core/report/cards/keg_card.h"
+#include "core/report/keg_inputs.h"
 
 namespace ullage::report::cards {
 
@@ -27,10 +27,10 @@ inline constexpr Law sugar_law{
 // "Can’t tell: at 31 °C the equation ends at 30 °C" and the like.
 [[nodiscard]] std::string why_refused(const physics::RangeError&, const units::Printer&);
 
-[[nodiscard]] GroundsInput size_input(const KegSubject&);
-[[nodiscard]] GroundsInput level_input(const KegSubject&);
-[[nodiscard]] GroundsInput beer_temperature_input(const KegSubject&);
-[[nodiscard]] GroundsInput air_input(const KegSubject&);
+using report::air_input;
+using report::beer_temperature_input;
+using report::level_input;
+using report::size_input;
 [[nodiscard]] std::optional<units::AbsolutePressure> air_of(const KegSubject&);
 
 [[nodiscard]] CardAct weigh_it(const KegSubject&);
