@@ -89,6 +89,11 @@ std::string line_of(const GroundsInput& input) {
   return fmt::format("{}: {}, {}", input.what, say(input.origin), input.age);
 }
 
+std::string source_line(const Grounds& g) {
+  return fmt::format("Source: {} ({}). Written out in {}, “{}”.", g.source, g.certainty, g.document,
+                     g.section);
+}
+
 std::vector<std::string> lines_of(const Grounds& g) {
   std::vector<std::string> lines{g.name + ": " + g.answer};
   if (!g.inputs.empty()) {
@@ -98,8 +103,7 @@ std::vector<std::string> lines_of(const Grounds& g) {
   lines.emplace_back("How");
   lines.push_back(g.equation);
   for (const std::string& note : g.notes) lines.push_back(note);
-  lines.push_back(fmt::format("Source: {} ({}). Written out in {}, “{}”.", g.source, g.certainty,
-                              g.document, g.section));
+  lines.push_back(source_line(g));
   if (!g.narrow.empty()) {
     lines.emplace_back("What would narrow it");
     for (const std::string& narrow : g.narrow) lines.push_back(narrow);

@@ -55,6 +55,8 @@ struct Grounds {
 
 // "Beer at 3.4 °C: read 3 d ago"
 [[nodiscard]] std::string line_of(const GroundsInput&);
+// "Source: Balling (from memory). Written out in physics.md, “Gravity and alcohol”."
+[[nodiscard]] std::string source_line(const Grounds&);
 // All of it as plain lines, headings included: for a screen reader and paper.
 [[nodiscard]] std::vector<std::string> lines_of(const Grounds&);
 

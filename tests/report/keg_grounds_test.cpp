@@ -8,6 +8,7 @@
 
 #include <algorithm>
 
+#include "core/report/advice_reasons.h"
 #include "core/report/laws_slate.h"
 #include "tests/cellar/scenario.h"
 
@@ -143,6 +144,27 @@ TEST_F(KegReasons, ALevelThatDisagreesSaysSo) {
   s_.log(day(3), heft);
   const Grounds g = ask(report::level_grounds, day(4));
   EXPECT_THAT(report::lines_of(g), Contains(HasSubstr("disagree"))) << g.answer;
+}
+
+// What is reckoned says by what; what was only logged has no equation.
+TEST_F(KegReasons, AdviceTellsItsEquationAndItsSource) {
+  s_.log(day(20), Quarantined{keg_, "tastes of butter"});
+  cellar_ = s_.cellar(day(20, 1));
+  const auto& advice = cellar_.find(keg_)->advice;
+  speaker_ = {{units::DisplayUnits::metric(), {}}, &s_.calendar, {}, day(20, 1)};
+  const auto find = [&](MessageKey key) {
+    return std::find_if(advice.begin(), advice.end(),
+                        [&](const Advice& a) { return a.headline.key == key; });
+  };
+  const auto over = find(MessageKey::adv_over_carbonated);
+  ASSERT_NE(over, advice.end());
+  const auto lines = report::advice_reasons(*over, speaker_);
+  EXPECT_THAT(lines, Contains(HasSubstr("gas set to ")));
+  EXPECT_THAT(lines, Contains(std::string(report::laws::rescue.words)));
+  EXPECT_THAT(lines, Contains(StartsWith("Source: ")));
+  const auto held = find(MessageKey::adv_held_back);
+  ASSERT_NE(held, advice.end());
+  EXPECT_EQ(report::law_of(*held), nullptr);
 }
 
 TEST_F(KegReasons, APurgeTellsWhatItsOxygenStandsOn) {

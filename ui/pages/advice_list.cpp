@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/report/advice_reasons.h"
 #include "ui/context.h"
 #include "ui/pages/keg_tasks.h"
 #include "ui/theme/theme.h"
@@ -43,11 +44,7 @@ class AdviceCard final : public QWidget {
       }
     }
     QStringList lines;
-    for (const cellar::InputUsed& input : advice.inputs) {
-      QString line = q(report::say(input.what, speaker));
-      if (input.read) line += QStringLiteral(", ") + q(report::say_age(*input.read, speaker));
-      lines << line;
-    }
+    for (const std::string& line : report::advice_reasons(advice, speaker)) lines << q(line);
     because_->set_about(headline);
     because_->set_lines(lines);
   }
