@@ -34,7 +34,7 @@ class KegReasons : public ::testing::Test {
   Grounds ask(Ask grounds, Instant now) {
     cellar_ = s_.cellar(now);
     speaker_ = {
-        {units::DisplayUnits::metric(), {}}, &s_.calendar, report::RegionalWords::british, now};
+        {units::DisplayUnits::british(), {}}, &s_.calendar, report::RegionalWords::british, now};
     return grounds(report::KegSubject{cellar_, *cellar_.find(keg_), speaker_});
   }
   static std::vector<std::string> from(const Grounds& g) {
@@ -65,7 +65,7 @@ TEST_F(KegReasons, Co2TellsItsReadingsVentsRockingAndItsRate) {
   s_.log(day(3), Vented{keg_, units::gauge_psi(12)});
   s_.log(day(4), Vented{keg_, units::gauge_psi(12)});
   s_.log(day(4, 1), Rocked{keg_, units::minutes(5)});
-  metered(day(2, 12), 2.05);
+  metered(day(4), 2.05);
   const Grounds g = ask(report::co2_grounds, day(6));
   EXPECT_THAT(from(g), Contains(StartsWith("CO₂ read, 2.05")));
   EXPECT_THAT(from(g), Contains("Vented 2 times, last: typed in, 2 d ago"));
@@ -85,12 +85,12 @@ TEST_F(KegReasons, WhereItSettlesAndWhatItShouldBeAtHaveAnErrorAndAltitude) {
 }
 
 TEST_F(KegReasons, TheRateTellsWhatIsUsualAndWhatWasLearned) {
-  const Grounds usual = ask(report::uptake_grounds, day(3));
+  const Grounds usual = ask(report::uptake_grounds, day(5));
   EXPECT_THAT(usual.notes, Contains(StartsWith("Usual for a keg like this: ")));
   EXPECT_THAT(usual.notes, Not(Contains(StartsWith("By its readings"))));
   EXPECT_THAT(usual.narrow, Contains(HasSubstr("pressure at rest")));
-  metered(day(2, 12), 2.05);
-  const Grounds learned = ask(report::uptake_grounds, day(3));
+  metered(day(4), 2.05);
+  const Grounds learned = ask(report::uptake_grounds, day(5));
   EXPECT_THAT(learned.notes, Contains(StartsWith("By its readings (1): ")));
   EXPECT_NE(learned.answer, usual.answer);
 }
@@ -151,7 +151,7 @@ TEST_F(KegReasons, AdviceTellsItsEquationAndItsSource) {
   s_.log(day(20), Quarantined{keg_, "tastes of butter"});
   cellar_ = s_.cellar(day(20, 1));
   const auto& advice = cellar_.find(keg_)->advice;
-  speaker_ = {{units::DisplayUnits::metric(), {}}, &s_.calendar, {}, day(20, 1)};
+  speaker_ = {{units::DisplayUnits::british(), {}}, &s_.calendar, {}, day(20, 1)};
   const auto find = [&](MessageKey key) {
     return std::find_if(advice.begin(), advice.end(),
                         [&](const Advice& a) { return a.headline.key == key; });
@@ -182,7 +182,7 @@ TEST_F(KegReasons, APurgeTellsWhatItsOxygenStandsOn) {
       day(2));
   EXPECT_THAT(g.answer, HasSubstr("ppm"));
   EXPECT_EQ(g.section, report::laws::purging.section);
-  EXPECT_THAT(from(g), Contains("How it was purged: typed in, 22 h ago"));
+  EXPECT_THAT(from(g), Contains("How it was purged: typed in, 23 h ago"));
   EXPECT_THAT(g.narrow, Contains(HasSubstr("oxygen")));
 }
 

@@ -128,7 +128,7 @@ TEST_P(EveryComputation, EveryRangeSaysWhatWouldNarrowIt) {
   const Inputs in = starting_inputs(c);
   const Outcome out = work_out(c, in, metric);
   ASSERT_TRUE(out);
-  const std::regex range_in_words(R"(±|\d \w*/?\w* ?\(|\(at least)");
+  const std::regex range_in_words(R"(±|\([0-9.]+[^)]* to |\(at least)");
   for (const AnswerValue& v : out->values) {
     const bool ranged = (v.low && v.high) || std::regex_search(print(v, metric), range_in_words);
     if (!ranged) continue;
