@@ -131,7 +131,7 @@ inline constexpr Range hold_readings_range{1, 200};
 struct HoldPoint {
   units::Duration at;
   units::GaugePressure tight;                 // no leak, dry
-  units::GaugePressure tight_wet;             // no leak, as much residue as the test allows for
+  units::GaugePressure low, high;             // no leak: with all the residue allowed for, dry
   std::vector<units::GaugePressure> leaking;  // one for each of the outcome's laws
 };
 [[nodiscard]] Result<std::vector<HoldPoint>> hold_lines(const HoldTest&, const HoldOutcome&,

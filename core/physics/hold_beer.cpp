@@ -9,6 +9,7 @@
 
 #include "core/physics/co2_gas.h"
 #include "core/physics/equilibrium.h"
+#include "core/physics/hold_beer_course.h"
 #include "core/physics/hold_check.h"
 #include "core/units/quantiles.h"
 
@@ -21,12 +22,6 @@ namespace {
 using LogSeconds = OnScale<struct LogSecondsTag>;  // ln of a time constant in s
 
 constexpr Range inside_time_constant_range{60.0, 1e8};  // s
-
-// CO2 in the beer after dC/dt = (Ceq - C) / tau with Ceq straight in time.
-double uptake_after(double co2, double eq_from, double eq_to, double seconds, double tau) {
-  const double lag = (eq_to - eq_from) / seconds * tau;
-  return eq_to - lag + (co2 - eq_from + lag) * std::exp(-seconds / tau);
-}
 
 class BeerBalance {
  public:
@@ -48,7 +43,10 @@ class BeerBalance {
   // Gas lost between the first reading and the last.
   Result<Mass> lost(GaugePressure p1, Temperature t1, GaugePressure p2, Temperature t2,
                     Co2Volumes co2, LogSeconds tau, Co2Volumes equation_off) const {
-    double in_beer = co2.count();
+    Co2Volumes in_beer = co2;
+    const auto pull = [&](Co2Volumes held) {
+      return volumes_of_co2(held.count() + equation_off.count());
+    };
     GaugePressure from = p1;
     Temperature from_t = t1;
     for (std::size_t i = 1; i < course_.size(); ++i) {
@@ -59,9 +57,8 @@ class BeerBalance {
       const auto b = equilibrium_co2(to.at_ambient(test_.ambient), to_t);
       if (!a) return std::unexpected(a.error());
       if (!b) return std::unexpected(b.error());
-      in_beer = uptake_after(in_beer, a->count() + equation_off.count(),
-                             b->count() + equation_off.count(),
-                             in_seconds(course_[i].at - course_[i - 1].at), std::exp(tau.count()));
+      in_beer = after_uptake(in_beer, {pull(*a), pull(*b)}, course_[i].at - course_[i - 1].at,
+                             seconds(std::exp(tau.count())));
       from = to;
       from_t = to_t;
     }
@@ -70,25 +67,9 @@ class BeerBalance {
     if (!before) return std::unexpected(before.error());
     if (!after) return std::unexpected(after.error());
     return co2_mass(*before - *after + dissolved_amount(co2, inside_.beer) -
-                    dissolved_amount(volumes_of_co2(in_beer), inside_.beer));
+                    dissolved_amount(in_beer, inside_.beer));
   }
 
-  // What a tight keg would read last: where nothing is lost.
-  Result<GaugePressure> tight() const {
-    const HoldReading& a = test_.readings.front();
-    const HoldReading& b = test_.readings.back();
-    double low = 1.0e3 - in_pascals(test_.ambient);
-    double high = 5.9e5 - in_pascals(test_.ambient);
-    for (int i = 0; i < 60; ++i) {
-      const double middle = (low + high) / 2;
-      const auto gone =
-          lost(a.pressure.value(), a.temperature.value(), gauge_pascals(middle),
-               b.temperature.value(), inside_.co2.value(), log_tau(), volumes_of_co2(0));
-      if (!gone) return std::unexpected(gone.error());
-      (in_kilograms(*gone) > 0 ? low : high) = middle;
-    }
-    return gauge_pascals(low);
-  }
   LogSeconds log_tau() const { return LogSeconds(std::log(in_seconds(inside_.resting.median()))); }
 
  private:
@@ -111,6 +92,10 @@ std::optional<RangeError> check_inside(const BeerInside& inside) {
       return *bad;
   }
   return std::nullopt;
+}
+
+double settling_of_first(const HoldTest& test) {
+  return is_settled(test, test.readings.front()) ? 0 : in_pascals(test.settling);
 }
 
 struct LossOfGas {
@@ -152,7 +137,7 @@ Result<LossOfGas> loss_of_gas(const HoldTest& test, const BeerInside& inside,
                               const BeerBalance& balance, const Estimate<LogSeconds>& tau) {
   const HoldReading& a = test.readings.front();
   const HoldReading& b = test.readings.back();
-  const Estimate<GaugePressure> first = a.pressure.with({"settling"}, in_pascals(test.settling));
+  const Estimate<GaugePressure> first = a.pressure.with({"settling"}, settling_of_first(test));
   const Estimate<GaugePressure> last = b.pressure.with({"barometer"}, in_pascals(test.barometer));
   const auto off = Estimate<Co2Volumes>(volumes_of_co2(0))
                        .with(inside.equation, equation_half_width(Equation::fitted_chart).count());
@@ -196,10 +181,10 @@ Result<HoldOutcome> judge_hold_with_beer(const HoldTest& test, const BeerInside&
   }
   out.lasted = test.readings.back().at - test.readings.front().at;
   const BeerBalance balance(test, inside);
-  const auto expected = balance.tight();
-  if (!expected) return std::unexpected(expected.error());
-  out.expected = *expected;
-  out.change = Estimate<PressureDifference>(test.readings.back().pressure.value() - *expected);
+  const auto tight = tight_course(test, inside);
+  if (!tight) return std::unexpected(tight.error());
+  out.expected = GaugePressure::from_absolute(tight->back(), test.ambient);
+  out.change = Estimate<PressureDifference>(test.readings.back().pressure.value() - out.expected);
   const auto loss =
       loss_of_gas(test, inside, balance,
                   Estimate<LogSeconds>(balance.log_tau())

@@ -35,4 +35,11 @@ struct BeerInside {
     const HoldTest& test, const BeerInside&,
     units::Mass limit_per_day = units::grams(leak_limit_grams_per_day));
 
+// The course of a tight keg, as hold_lines has it for one without beer, with a 95 %
+// band for what is not known of the beer: each source one run up and one down, sides
+// apart. What the dial of the readings is always off by moves all of them and is not
+// in the band.
+[[nodiscard]] Result<std::vector<HoldPoint>> hold_beer_lines(const HoldTest&, const BeerInside&,
+                                                             int count);
+
 }  // namespace ullage::physics

@@ -61,6 +61,11 @@ std::optional<RangeError> check_order(const HoldTest& test) {
 
 }  // namespace
 
+bool is_settled(const HoldTest& test, const HoldReading& r) {
+  const Duration closed = test.closed_at.value_or(test.readings.front().at);
+  return in_seconds(r.at - closed) >= hold_settle_minutes * 60;
+}
+
 std::optional<RangeError> check_hold(const HoldTest& test, Mass limit) {
   if (auto bad = outside(Subject::headspace, in_cubic_metres(test.gas_space), hold_space_range))
     return *bad;

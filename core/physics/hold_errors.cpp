@@ -4,6 +4,7 @@
 
 #include "core/physics/co2_gas.h"
 #include "core/physics/equilibrium.h"
+#include "core/physics/hold_check.h"
 #include "core/physics/hold_fit.h"
 
 namespace ullage::physics {
@@ -38,7 +39,6 @@ ReadingErrors::ReadingErrors(const HoldTest& test) : test_(test) {
   for (const HoldReading& r : test.readings) {
     uptake_pascals_ = std::max(uptake_pascals_, uptake_at(test, r));
   }
-  const double closed = in_seconds(test.closed_at.value_or(test.readings.front().at));
   for (std::size_t i = 0; i < n; ++i) {
     const HoldReading& r = test.readings[i];
     for (const Contribution& c : r.pressure.contributions()) name(c.source, i, c.half_width);
@@ -49,9 +49,7 @@ ReadingErrors::ReadingErrors(const HoldTest& test) : test_(test) {
     }
     const double half_uptake = in_pascals(uptake(r.at)) / 2;
     name({"wet residue"}, i, -half_uptake * half_width_of_uniform);
-    if (in_seconds(r.at) - closed < hold_settle_minutes * 60) {
-      name({"settling"}, i, in_pascals(test.settling));
-    }
+    if (!is_settled(test, r)) name({"settling"}, i, in_pascals(test.settling));
     dry_.push_back(r.pressure.value().above_ambient() + pascals(half_uptake));
   }
   barometer_.resize(n * n);

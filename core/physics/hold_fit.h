@@ -108,4 +108,9 @@ struct LeakFit {
 [[nodiscard]] LeakRate leak_half_width(const LeakPath&, const ReadingErrors&,
                                        units::AbsolutePressure start, LeakRate assumed);
 
+// The test with a reading at each of `count` points of a picture, its temperature
+// straight between those read. Only times, temperatures and the first pressure mean
+// anything.
+[[nodiscard]] HoldTest hold_points(const HoldTest&, int count);
+
 }  // namespace ullage::physics

@@ -8,10 +8,6 @@ namespace ullage::physics {
 
 using namespace units;
 
-namespace {
-
-// The test with a reading at every point of the picture, its temperature straight
-// between those read. Only the times and temperatures mean anything.
 HoldTest hold_points(const HoldTest& test, int count) {
   HoldTest dense = test;
   dense.readings.clear();
@@ -32,8 +28,6 @@ HoldTest hold_points(const HoldTest& test, int count) {
   return dense;
 }
 
-}  // namespace
-
 Result<std::vector<HoldPoint>> hold_lines(const HoldTest& test, const HoldOutcome& outcome,
                                           int count) {
   if (const auto valid = judge_hold(test); !valid) return std::unexpected(valid.error());
@@ -48,7 +42,7 @@ Result<std::vector<HoldPoint>> hold_lines(const HoldTest& test, const HoldOutcom
   for (std::size_t i = 0; i < none.size(); ++i) {
     const Duration at = dense.readings[i].at;
     const GaugePressure dry = GaugePressure::from_absolute(none[i], test.ambient);
-    out.push_back({at, dry, dry - errors.uptake(at), {}});
+    out.push_back({at, dry, dry - errors.uptake(at), dry, {}});
   }
   for (const LawFit& fit : outcome.laws) {
     const LeakPath path(dense, fit.law);

@@ -4990,6 +4990,10 @@
         <translation>Druckprobe</translation>
     </message>
     <message>
+        <source>Dashed: a tight keg, by what its beer takes up and gives off at that temperature, and how far that is known.</source>
+        <translation>Gestrichelt: ein dichtes Fass, nach dem, was sein Bier bei dieser Temperatur aufnimmt und abgibt, und wie genau das bekannt ist.</translation>
+    </message>
+    <message>
         <source>Dashed: a tight keg, and below it what water left inside may take up. Lines: the leak that fits, through a scratch (full) or a hole (dotted).</source>
         <translation>Gestrichelt: ein dichtes Fass und darunter, was ein Wasserrest aufnehmen kann. Linien: das passende Leck, durch einen Kratzer (durchgezogen) oder ein Loch (gepunktet).</translation>
     </message>

@@ -217,8 +217,8 @@ TEST(HoldTest, LinesRunThroughWhatWasRead) {
     EXPECT_NEAR(in_psi(lines->back().leaking[law]), 22, 0.5);
   }
   for (const HoldPoint& p : *lines) {
-    EXPECT_LE(in_psi(p.tight_wet), in_psi(p.tight));
-    EXPECT_LT(in_psi(p.tight) - in_psi(p.tight_wet), 1.0);
+    EXPECT_LE(in_psi(p.low), in_psi(p.tight));
+    EXPECT_LT(in_psi(p.tight) - in_psi(p.low), 1.0);
   }
 }
 

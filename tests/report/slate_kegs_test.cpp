@@ -4,6 +4,7 @@
 // plain arithmetic says what is right, and honest about what can't be told.
 #include <gmock/gmock.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "tests/report/asked.h"
@@ -114,14 +115,69 @@ TEST(SlateHold, DrawsReadingsBesideNoLeakAndTheLeakThatFits) {
   const Answer a = hold(30, 20, 24, 25, 4).answer();
   ASSERT_EQ(a.chart.points.size(), 2U);
   EXPECT_EQ(get<units::GaugePressure>(a.chart.points[1].likely), units::gauge_psi(25));
-  ASSERT_EQ(a.chart.lines.size(), 2U);
+  ASSERT_EQ(a.chart.lines.size(), 3U) << "no leak, and a leak by either law";
   EXPECT_EQ(a.chart.lines[0].label, "no leak");
   EXPECT_NEAR(
       magnitude_of(a.chart.lines[0].points.back().second),
       magnitude_of(Value(number_of<units::GaugePressure>(a, "Without a leak it would read"))), 1.0);
   // The fit comes within a psi of what was read: that is what fitting is.
-  EXPECT_NEAR(magnitude_of(a.chart.lines[1].points.back().second),
-              magnitude_of(a.chart.points[1].likely), 6900);
+  for (const std::size_t law : {1U, 2U}) {
+    EXPECT_NEAR(magnitude_of(a.chart.lines[law].points.back().second),
+                magnitude_of(a.chart.points[1].likely), 6900);
+  }
+  EXPECT_THAT(a.chart.lines[1].label, HasSubstr("scratch"));
+  EXPECT_THAT(a.chart.lines[2].label, HasSubstr("hole"));
+}
+
+// With beer inside: the readings, and what a tight keg would read, with its band.
+TEST(SlateHold, DrawsTheCourseOfATightKegWithBeerInIt) {
+  const Answer a = hold(20, 4, 24, 12, 4).with("beer", units::litres(18)).answer();
+  ASSERT_EQ(a.chart.points.size(), 2U);
+  ASSERT_EQ(a.chart.lines.size(), 1U);
+  const ChartLine& tight = a.chart.lines.front();
+  EXPECT_EQ(tight.label, "no leak");
+  ASSERT_EQ(tight.band.size(), tight.points.size());
+  EXPECT_NEAR(
+      magnitude_of(tight.points.back().second),
+      magnitude_of(Value(number_of<units::GaugePressure>(a, "Without a leak it would read"))), 200);
+  EXPECT_LT(magnitude_of(tight.points.back().second), magnitude_of(tight.points.front().second))
+      << "2.5 volumes at 4 °C hold 11 psi: it drinks what is above";
+  EXPECT_LT(magnitude_of(tight.band.back().first), magnitude_of(tight.band.back().second));
+}
+
+// Gas and lid settle for half an hour after the gas is turned off; a keg shut long
+// before its first reading has settled.
+TEST(SlateHold, AKegShutBeforeItsFirstReadingHasSettled) {
+  const auto settles = [](const Answer& a) {
+    const AnswerValue* lost = value_named(a, "Lost a day, over the test");
+    return lost != nullptr &&
+           std::any_of(lost->errors.begin(), lost->errors.end(), [](const auto& e) {
+             return e.source.name == "settling" && e.half_width != 0;
+           });
+  };
+  EXPECT_TRUE(settles(hold(30, 20, 24, 25, 20).answer()));
+  EXPECT_TRUE(settles(hold(30, 20, 24, 25, 20).with("shut", units::minutes(10)).answer()));
+  EXPECT_FALSE(settles(hold(30, 20, 24, 25, 20).with("shut", units::hours(2)).answer()));
+  const auto with_beer = [](units::Duration shut) {
+    return hold(13, 4, 24 * 21, 11, 4).with("beer", units::litres(18)).with("shut", shut).answer();
+  };
+  EXPECT_TRUE(settles(with_beer(units::minutes(10))));
+  EXPECT_FALSE(settles(with_beer(units::hours(2))));
+}
+
+// Two dials that may each be 2 psi off: 2.8 psi of 19.9 L at 20 °C, some 7 g in the
+// day (2.5 g a psi by the ideal gas), where one dial's bias cancels.
+TEST(SlateHold, TwoDialsDontCancel) {
+  const auto half_width = [](int dials) {
+    const Answer a = hold(30, 20, 24, 25, 20).with("dials", Choice{dials}).answer();
+    double sum = 0;
+    for (const auto& e : value_named(a, "Lost a day, over the test")->errors)
+      sum += e.half_width * e.half_width;
+    return 1e3 * std::sqrt(sum);
+  };
+  EXPECT_LT(half_width(0), 3);
+  EXPECT_NEAR(std::sqrt(std::pow(half_width(1), 2) - std::pow(half_width(0), 2)),
+              std::sqrt(8.0) * 2.48, 0.6);
 }
 
 TEST(SlateHold, TellsWhatWouldNarrowIt) {

@@ -26,7 +26,8 @@ physics::HoldReading reading_of(double hours, double psi, double celsius) {
 }
 
 std::shared_ptr<const cellar::HoldStudy> study_of(std::vector<physics::HoldReading> readings,
-                                                  cellar::Instant origin) {
+                                                  cellar::Instant origin,
+                                                  std::optional<physics::BeerInside> beer = {}) {
   auto study = std::make_shared<cellar::HoldStudy>();
   study->origin = origin;
   study->limit_per_day = units::grams(2);
@@ -35,18 +36,25 @@ std::shared_ptr<const cellar::HoldStudy> study_of(std::vector<physics::HoldReadi
   study->test.readings = std::move(readings);
   for (std::size_t i = 0; i < study->test.readings.size(); ++i)
     study->entries.push_back(numbered<cellar::EntryId>(static_cast<std::uint16_t>(900 + i)));
-  study->outcome = *physics::judge_hold(study->test, study->limit_per_day);
+  if (beer) study->test.gas_space -= beer->beer;
+  study->beer = std::move(beer);
+  study->outcome =
+      study->beer ? *physics::judge_hold_with_beer(study->test, *study->beer, study->limit_per_day)
+                  : *physics::judge_hold(study->test, study->limit_per_day);
   return study;
 }
 
 class HoldPanel : public KegsWindow {
  protected:
   // K05 stands empty.
-  void show_test(std::vector<physics::HoldReading> readings) {
+  void show_test(std::vector<physics::HoldReading> readings,
+                 const std::optional<physics::BeerInside>& beer = {}, bool judged = true) {
     cellar::CellarStatus status = sample_cellar();
+    auto study = std::make_shared<cellar::HoldStudy>(
+        *study_of(std::move(readings), status.now - std::chrono::hours(80), beer));
+    if (!judged) study->outcome.reset();
     for (cellar::KegStatus& keg : status.kegs) {
-      if (keg.record.tag == "K05")
-        keg.hold_study = study_of(std::move(readings), status.now - std::chrono::hours(80));
+      if (keg.record.tag == "K05") keg.hold_study = study;
     }
     cellar_.show(std::move(status));
     open();
@@ -118,6 +126,31 @@ TEST_F(HoldPanel, EveryNumberOpensItsReasons) {
     EXPECT_TRUE(says("A leak from "));
     EXPECT_TRUE(says("Read the same dial again")) << "what would narrow it";
   }
+}
+
+TEST_F(HoldPanel, DrawsReadingsAndTheExpectedCourseWithBeerInside) {
+  show_test({reading_of(0, 20, 4), reading_of(24, 14, 4)},
+            physics::BeerInside{units::litres(18),
+                                units::Estimate<units::Co2Volumes>(units::volumes_of_co2(2.5))
+                                    .with({"CO2 in the beer"}, 0.15),
+                                {units::days(4), 2, {"uptake"}},
+                                {"equation"}});
+  auto* chart = part<ui::HoldChart>("hold_chart");
+  EXPECT_TRUE(chart->isVisible());
+  EXPECT_TRUE(chart->has_lines());
+  EXPECT_TRUE(chart->accessibleDescription().contains("2 readings"));
+  EXPECT_TRUE(chart->accessibleDescription().contains("Without a leak it would read"));
+  EXPECT_TRUE(part<QLabel>("hold_legend")->text().contains("its beer takes up"));
+}
+
+// Readings that can't be right are still what was read.
+TEST_F(HoldPanel, DrawsReadingsWithoutAVerdict) {
+  show_test({reading_of(0, 30, 20), reading_of(72, 30, 20)}, {}, false);
+  auto* chart = part<ui::HoldChart>("hold_chart");
+  EXPECT_TRUE(chart->isVisible());
+  EXPECT_FALSE(chart->has_lines());
+  EXPECT_TRUE(chart->accessibleDescription().contains("2 readings"));
+  EXPECT_FALSE(part<QLabel>("hold_legend")->isVisible());
 }
 
 TEST_F(HoldPanel, ReadsAgainInItsForm) {

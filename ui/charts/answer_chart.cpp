@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "ui/charts/axis_decimals.h"
 #include "ui/context.h"
@@ -80,6 +81,10 @@ std::pair<double, double> AnswerChart::drawn_span() const {
   }
   for (const ChartLine& line : chart_.lines) {
     for (const auto& [x_at, y_at] : line.points) take_in(y_at);
+    for (const auto& [from, to] : line.band) {
+      take_in(from);
+      take_in(to);
+    }
   }
   if (chart_.band_low) take_in(*chart_.band_low);
   if (chart_.band_high) take_in(*chart_.band_high);
@@ -191,13 +196,36 @@ void AnswerChart::draw_dots() {
   }
 }
 
+void AnswerChart::draw_band_about(const ChartLine& line) {
+  if (line.band.size() != line.points.size() || line.band.empty()) return;
+  QCPGraph* upper = plot_->addGraph();
+  QCPGraph* lower = plot_->addGraph();
+  QColor tint = line.guide ? theme_of(this).success : line_ink(theme_of(this));
+  tint.setAlphaF(0.20F);
+  upper->setPen(Qt::NoPen);
+  lower->setPen(Qt::NoPen);
+  upper->setBrush(tint);
+  upper->setChannelFillGraph(lower);
+  for (std::size_t i = 0; i < line.points.size(); ++i) {
+    const double x = x_of(line.points[i].first);
+    lower->addData(x, y_of(line.band[i].first));
+    upper->addData(x, y_of(line.band[i].second));
+  }
+}
+
 void AnswerChart::draw_lines_beside() {
   const Theme& theme = theme_of(this);
+  bool another = false;
   for (const ChartLine& line : chart_.lines) {
+    draw_band_about(line);
     QCPGraph* graph = plot_->addGraph();
     graph->setName(q(line.label));
     QPen pen(line.guide ? theme.success : line_ink(theme), 2);
-    if (line.guide) pen.setDashPattern({4, 3});
+    if (line.guide) {
+      pen.setDashPattern({4, 3});
+    } else if (std::exchange(another, true)) {
+      pen.setStyle(Qt::DotLine);
+    }
     graph->setPen(pen);
     for (const auto& [x, y] : line.points) graph->addData(x_of(x), y_of(y));
   }

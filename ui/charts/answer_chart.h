@@ -32,6 +32,7 @@ class AnswerChart final : public PlotWidget {
   void draw_axes();
   void draw_line();
   void draw_dots();
+  void draw_band_about(const report::slate::ChartLine&);
   void draw_lines_beside();
   void draw_legend();
   void draw_wanted_band();

@@ -47,13 +47,17 @@ void HoldChart::show_study(std::shared_ptr<const cellar::HoldStudy> study,
   study_ = std::move(study);
   speaker_ = speaker;
   lines_.clear();
-  if (study_ && study_->outcome && !study_->beer) {
-    if (auto lines = physics::hold_lines(study_->test, *study_->outcome, hold_points_drawn))
-      lines_ = std::move(*lines);
+  if (study_ && study_->outcome) {
+    auto lines = study_->beer
+                     ? physics::hold_beer_lines(study_->test, *study_->beer, hold_points_drawn)
+                     : physics::hold_lines(study_->test, *study_->outcome, hold_points_drawn);
+    if (lines) lines_ = std::move(*lines);
   }
   set_in_words(in_words());
   redraw();
 }
+
+bool HoldChart::has_readings() const { return study_ && study_->test.readings.size() >= 2; }
 
 double HoldChart::x_of(units::Duration at) const { return along(study_->time_of(at)); }
 
@@ -63,49 +67,53 @@ double HoldChart::y_of(units::GaugePressure p) const {
 
 void HoldChart::draw_plot() {
   draw_axes();
-  draw_lines();
+  if (has_lines()) draw_lines();
   draw_readings();
 }
 
 void HoldChart::draw_axes() {
   QCPAxis* x = plot_->xAxis;
   QCPAxis* y = plot_->yAxis;
-  double low = y_of(lines_.front().tight);
+  const auto& readings = study_->test.readings;
+  double low = y_of(readings.front().pressure.value());
   double high = low;
   const auto take_in = [&](units::GaugePressure p) {
     low = std::min(low, y_of(p));
     high = std::max(high, y_of(p));
   };
   for (const physics::HoldPoint& p : lines_) {
-    take_in(p.tight);
-    take_in(p.tight_wet);
+    take_in(p.low);
+    take_in(p.high);
   }
-  for (std::size_t i = 0; i < study_->test.readings.size(); ++i) {
-    const units::GaugePressure p = study_->test.readings[i].pressure.value();
+  for (std::size_t i = 0; i < readings.size(); ++i) {
+    const units::GaugePressure p = readings[i].pressure.value();
     const units::PressureDifference e = own_error(study_->test, i);
     take_in(p + e);
     take_in(p - e);
   }
   const double room = std::max(0.05, (high - low) * 0.12);
   y->setRange(low - room, high + room);
-  const double begin = x_of(lines_.front().at);
-  const double end = x_of(lines_.back().at);
+  const double begin = x_of(readings.front().at);
+  const double end = x_of(readings.back().at);
   x->setRange(begin - 0.03 * (end - begin), end + 0.03 * (end - begin));
-  mark_days(study_->time_of(lines_.front().at), study_->time_of(lines_.back().at), 70, speaker_);
+  mark_days(study_->time_of(readings.front().at), study_->time_of(readings.back().at), 70,
+            speaker_);
 }
 
 void HoldChart::draw_lines() {
   const Theme& theme = theme_of(this);
-  QCPGraph* dry = plot_->addGraph();
-  QCPGraph* wet = plot_->addGraph();
+  QCPGraph* tight = plot_->addGraph();
+  QCPGraph* upper = plot_->addGraph();
+  QCPGraph* lower = plot_->addGraph();
   QColor band = theme.success;
   band.setAlphaF(0.20F);
   QPen dashes(theme.success, 2);
   dashes.setDashPattern({4, 3});
-  dry->setPen(dashes);
-  dry->setBrush(band);
-  wet->setPen(Qt::NoPen);
-  dry->setChannelFillGraph(wet);
+  tight->setPen(dashes);
+  upper->setPen(Qt::NoPen);
+  upper->setBrush(band);
+  lower->setPen(Qt::NoPen);
+  upper->setChannelFillGraph(lower);
   std::vector<QCPGraph*> laws;
   for (std::size_t i = 0; i < lines_.front().leaking.size(); ++i) {
     QCPGraph* graph = plot_->addGraph();
@@ -116,8 +124,9 @@ void HoldChart::draw_lines() {
   }
   for (const physics::HoldPoint& p : lines_) {
     const double x = x_of(p.at);
-    dry->addData(x, y_of(p.tight));
-    wet->addData(x, y_of(p.tight_wet));
+    tight->addData(x, y_of(p.tight));
+    upper->addData(x, y_of(p.high));
+    lower->addData(x, y_of(p.low));
     for (std::size_t i = 0; i < laws.size(); ++i) laws[i]->addData(x, y_of(p.leaking[i]));
   }
 }
@@ -142,7 +151,7 @@ void HoldChart::draw_readings() {
 }
 
 QString HoldChart::in_words() const {
-  if (!has_lines()) return tr("No chart: a hold test takes two readings.");
+  if (!has_readings()) return tr("No chart: a hold test takes two readings.");
   const units::Printer& print = speaker_.printer;
   const auto& readings = study_->test.readings;
   QStringList words;
@@ -151,8 +160,9 @@ QString HoldChart::in_words() const {
                .arg(q(print.print(readings.front().pressure.value())),
                     q(report::say_time(study_->origin, speaker_)),
                     q(print.print(readings.back().pressure.value())),
-                    q(report::say_time(study_->time_of(readings.back().at), speaker_)))
-        << tr("Without a leak it would read %1.").arg(q(print.print(study_->outcome->expected)));
+                    q(report::say_time(study_->time_of(readings.back().at), speaker_)));
+  if (study_->outcome)
+    words << tr("Without a leak it would read %1.").arg(q(print.print(study_->outcome->expected)));
   return words.join(' ');
 }
 

@@ -2,10 +2,11 @@
 //
 // A hold test: what was read, what a tight keg would read, and the leak that fits.
 // The bars of a reading are its own error only; what all readings share (a dial
-// that reads high) moves them together and hides no leak. The band under the
-// no-leak line is what water left inside may take up. Axes are in the person's
-// unit and the cellar's local time. The same in words is the accessible
-// description.
+// that reads high) moves them together and hides no leak. The band at the no-leak
+// line is what water left inside may take up; with beer inside, how far what the beer
+// does is not known. Readings that can't be right are drawn without lines. Axes are
+// in the person's unit and the cellar's local time. The same in words is the
+// accessible description.
 #pragma once
 
 #include <memory>
@@ -23,13 +24,14 @@ class HoldChart final : public PlotWidget {
   explicit HoldChart(QWidget* parent = nullptr);
 
   void show_study(std::shared_ptr<const cellar::HoldStudy>, const report::Speaker&);
+  [[nodiscard]] bool has_readings() const;  // two or more: then it shows
   [[nodiscard]] bool has_lines() const { return !lines_.empty(); }
   [[nodiscard]] QString in_words() const;
   [[nodiscard]] QSize sizeHint() const override { return {300, 190}; }
   [[nodiscard]] QSize minimumSizeHint() const override { return {200, 160}; }
 
  private:
-  [[nodiscard]] bool has_plot() const override { return has_lines(); }
+  [[nodiscard]] bool has_plot() const override { return has_readings(); }
   void draw_plot() override;
   void draw_axes();
   void draw_lines();

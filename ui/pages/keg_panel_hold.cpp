@@ -39,10 +39,8 @@ KegPanelHold::KegPanelHold(Context& context, QWidget* parent) : QWidget(parent),
   verdict_->setObjectName("hold_verdict");
   verdict_->setWordWrap(true);
   chart_ = new HoldChart(this);
-  legend_ = new InkLabel(tr("Dashed: a tight keg, and below it what water left inside may take up. "
-                            "Lines: the leak that fits, through a scratch (full) or a hole "
-                            "(dotted)."),
-                         TextRole::small, Ink::secondary, this);
+  legend_ = new InkLabel({}, TextRole::small, Ink::secondary, this);
+  legend_->setObjectName("hold_legend");
   legend_->setWordWrap(true);
   grid_ = new QGridLayout;
   grid_->setHorizontalSpacing(space::m);
@@ -73,8 +71,14 @@ void KegPanelHold::show_keg(const PanelSubject& subject) {
   const report::HoldReport report = report::hold_report(*study, subject.speaker);
   verdict_->setText(q(report.verdict));
   chart_->show_study(study, subject.speaker);
-  chart_->setVisible(chart_->has_lines());
+  chart_->setVisible(chart_->has_readings());
   legend_->setVisible(chart_->has_lines());
+  legend_->setText(
+      study->beer
+          ? tr("Dashed: a tight keg, by what its beer takes up and gives off at that temperature, "
+               "and how far that is known.")
+          : tr("Dashed: a tight keg, and below it what water left inside may take up. Lines: the "
+               "leak that fits, through a scratch (full) or a hole (dotted)."));
   show_figures(report.figures);
   QStringList notes;
   for (const std::string& note : report.notes) notes << q(note);

@@ -142,6 +142,7 @@ struct ChartLine {
   std::string label;
   bool guide = false;  // what it is held against, drawn in dashes
   std::vector<std::pair<Value, Value>> points;
+  std::vector<std::pair<Value, Value>> band = {};  // about it, at each point: low and high
 };
 struct Chart {
   std::string title;

@@ -10,6 +10,7 @@
 #include "core/report/hold_report.h"
 #include "core/report/laws_slate.h"
 #include "core/report/slate/fields.h"
+#include "core/report/slate/hold_chart.h"
 
 namespace ullage::report::slate {
 namespace {
@@ -21,7 +22,6 @@ using physics::Subject;
 using units::Estimate;
 using units::Printer;
 
-constexpr int hold_line_points = 60;
 constexpr double beer_co2_half_width = 0.15;  // volumes: what a person knows of it
 
 constexpr auto hold_subjects =
@@ -47,10 +47,14 @@ constexpr std::array<HoldFieldKeys, 4> hold_readings_fields{
      {"after3", "pressure3", "temperature3"},
      {"after4", "pressure4", "temperature4"}}};
 
+// What one dial is off by always cancels; a second one is off by itself.
 physics::HoldReading hold_reading_in(const Inputs& in, const HoldFieldKeys& keys, int n) {
   const std::string number = std::to_string(n);
+  const bool second_dial = n > 1 && in.choice("dials") == 1;
   return {keys.after.empty() ? units::seconds(0) : in.get<units::Duration>(keys.after),
-          on_dial(in, keys.pressure)
+          Estimate(in.get<units::GaugePressure>(keys.pressure))
+              .with_error({second_dial ? "second dial: bias" : "dial: bias"},
+                          in.get<units::PressureDifference>("dial"))
               .with_error({"dial: reading " + number}, in.get<units::PressureDifference>("repeat")),
           Estimate(in.get<units::Temperature>(keys.temperature))
               .with_error({"thermometer: reading " + number},
@@ -86,28 +90,32 @@ physics::HoldTest hold_test_in(const Inputs& in, std::vector<physics::HoldReadin
   if (in.has("beer")) test.gas_space -= in.get<units::Volume>("beer");
   test.ambient = air_at(in).value();
   test.readings = std::move(readings);
+  if (in.has("shut")) test.closed_at = units::Duration(-in.get<units::Duration>("shut"));
   test.wet_residue = in.get<units::Volume>("residue");
   test.service = {in.get<units::GaugePressure>("service"), in.get<units::Temperature>("cold"),
                   in.get<units::Mass>("bottle")};
   return test;
 }
 
-std::expected<HoldOutcome, Problem> hold_judged(const Inputs& in, const Printer& printer,
-                                                const physics::HoldTest& test) {
-  const auto limit = in.get<units::Mass>("limit");
-  if (!in.has("beer")) {
-    auto out = physics::judge_hold(test, limit);
-    if (!out) return std::unexpected(problem_of(out.error(), hold_subjects, in, printer));
-    return *std::move(out);
-  }
+using HoldBeer = std::optional<physics::BeerInside>;
+
+std::expected<HoldBeer, Problem> hold_beer_in(const Inputs& in, const Printer& printer) {
+  if (!in.has("beer")) return HoldBeer();
   const auto rates = uptake_rates(in);
   if (!rates) return std::unexpected(problem_of(rates.error(), hold_subjects, in, printer));
-  const physics::BeerInside inside{
+  return physics::BeerInside{
       in.get<units::Volume>("beer"),
       Estimate(in.get<units::Co2Volumes>("co2")).with({"CO2 in the beer"}, beer_co2_half_width),
       rates->resting,
       {"equilibrium equation"}};
-  auto out = physics::judge_hold_with_beer(test, inside, limit);
+}
+
+std::expected<HoldOutcome, Problem> hold_judged(const Inputs& in, const Printer& printer,
+                                                const physics::HoldTest& test,
+                                                const HoldBeer& beer) {
+  const auto limit = in.get<units::Mass>("limit");
+  auto out =
+      beer ? physics::judge_hold_with_beer(test, *beer, limit) : physics::judge_hold(test, limit);
   if (!out) return std::unexpected(problem_of(out.error(), hold_subjects, in, printer));
   return *std::move(out);
 }
@@ -204,33 +212,6 @@ void tell_hold_laws(const physics::HoldTest& test, const HoldOutcome& o, const P
   }
 }
 
-// Readings with what each may be off by itself; with what a tight keg would read and
-// the leak that fits, where no beer is inside.
-void draw_hold(const Inputs& in, const physics::HoldTest& test, const HoldOutcome& o, Answer& a) {
-  if (test.readings.size() < 2) return;
-  a.chart.title = "Pressure since the first reading";
-  a.chart.x_title = "After";
-  a.chart.y_title = "Pressure";
-  a.chart.dots = true;
-  a.chart.points_label = "read";
-  const auto own = in.get<units::PressureDifference>("repeat");
-  for (const physics::HoldReading& r : test.readings) {
-    const units::GaugePressure p = r.pressure.value();
-    a.chart.points.push_back({r.at, p - own, p, p + own});
-  }
-  if (in.has("beer")) return;
-  const auto lines = physics::hold_lines(test, o, hold_line_points);
-  if (!lines) return;
-  ChartLine tight{.label = "no leak", .guide = true, .points = {}};
-  ChartLine fit{.label = "leak that fits", .guide = false, .points = {}};
-  for (const physics::HoldPoint& p : *lines) {
-    tight.points.emplace_back(p.at, p.tight);
-    if (!p.leaking.empty()) fit.points.emplace_back(p.at, p.leaking.front());
-  }
-  a.chart.lines.push_back(std::move(tight));
-  if (!fit.points.empty()) a.chart.lines.push_back(std::move(fit));
-}
-
 void tell_hold(const Inputs& in, const physics::HoldTest& test, const HoldOutcome& o,
                const Printer& printer, Answer& a) {
   AnswerValue verdict = in_words("By these readings", hold_verdict_words(o), true);
@@ -269,7 +250,9 @@ Outcome hold_test(const Inputs& in, const Printer& printer) {
   auto readings = hold_readings_in(in);
   if (!readings) return std::unexpected(std::move(readings.error()));
   const physics::HoldTest test = hold_test_in(in, *std::move(readings));
-  const auto outcome = hold_judged(in, printer, test);
+  const auto beer = hold_beer_in(in, printer);
+  if (!beer) return std::unexpected(beer.error());
+  const auto outcome = hold_judged(in, printer, test, *beer);
   if (!outcome) return std::unexpected(outcome.error());
   Answer a;
   tell_hold(in, test, *outcome, printer, a);
@@ -281,7 +264,7 @@ Outcome hold_test(const Inputs& in, const Printer& printer) {
   a.cautions.emplace_back(
       "Never loosen a lid or a post on a keg under pressure, whatever leaks: let the gas out "
       "first.");
-  draw_hold(in, test, *outcome, a);
+  a.chart = hold_chart(in, test, *outcome, *beer);
   return a;
 }
 
@@ -355,6 +338,14 @@ std::vector<Field> hold_fields() {
       "thermometer", "The thermometer repeats itself within", FieldKind::temperature_difference,
       units::kelvin_difference(0.3), units::kelvin_difference(5))));
   fields.push_back(dial_error_field());
+  Field dials = further(choice_field("dials", "Read on", {"one dial", "another dial later"}));
+  dials.hint = "What one dial is off by always, cancels. What two are off by, does not.";
+  fields.push_back(std::move(dials));
+  Field shut =
+      further(may_be_blank(duration_field("shut", "Gas turned off before the first reading by",
+                                          units::hours(1), units::seconds(0), units::days(90))));
+  shut.hint = "Blank: just then, and gas and lid still settle.";
+  fields.push_back(std::move(shut));
   fields.push_back(further(mass_field("limit", "A leak from, a day",
                                       units::grams(physics::leak_limit_grams_per_day),
                                       units::grams(0.1), units::grams(1000))));
