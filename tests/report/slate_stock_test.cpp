@@ -29,6 +29,46 @@ TEST(SlatePurge, TheCheapestWayReachesTheTarget) {
   EXPECT_EQ(asked.problem().field, "target");
 }
 
+// A degree's error of the thermometer is in all three. Miller's chart at 12 psi: 2.67
+// volumes at 36 °F, 2.47 at 40 °F, each to 0.01: 0.05 volumes a °F; the fit is a straight
+// line to the pressure, within a fifth of that slope.
+TEST(SlateCarbonation, TakesTheThermometersErrorIn) {
+  const auto by_thermometer = [](const Asked& asked, std::string_view name) {
+    const Answer a = asked.answer();
+    const AnswerValue* v = value_named(a, name);
+    if (v == nullptr) return std::nan("");
+    for (const auto& e : v->errors) {
+      if (e.source.name == "thermometer: bias") return std::abs(e.half_width);
+    }
+    return 0.0;
+  };
+  const auto chilled = [](std::string_view key) {
+    Asked asked(key);
+    asked.with("place", units::fahrenheit(38)).with("temperature", units::fahrenheit(38));
+    return asked;
+  };
+  const double two_degrees = 2 * 0.05;  // °F: 1.1 °C
+  const auto two = units::fahrenheit_difference(2);
+  EXPECT_NEAR(by_thermometer(chilled("set_and_wait").with("thermometer", two), "It settles at"),
+              two_degrees, 0.02);
+  EXPECT_NEAR(by_thermometer(chilled("drift").with("thermometer", two), "In the end"), two_degrees,
+              0.02);
+  EXPECT_NEAR(by_thermometer(
+                  chilled("burst").with("serving", units::gauge_psi(12)).with("thermometer", two),
+                  "At serving pressure it settles at"),
+              two_degrees, 0.02);
+  // The wait widens with it.
+  const auto width = [&](double kelvin) {
+    const Answer a = chilled("set_and_wait")
+                         .with("thermometer", units::kelvin_difference(kelvin))
+                         .with("dial", units::psi(0))
+                         .with("low", units::volumes_of_co2(2.2))
+                         .answer();
+    return magnitude_of(*a.values.front().high) - magnitude_of(*a.values.front().low);
+  };
+  EXPECT_GT(width(2), 1.02 * width(0));
+}
+
 // Miller's chart: 2.57 volumes at 38 °F and 12 psi: there it stays, within what the
 // equation is off the chart (0.06) and the chart's own rounding.
 TEST(SlateDrift, StaysWhereTheChartHasIt) {

@@ -43,6 +43,11 @@ std::vector<Field> keg_fields() {
   start.hint_values = {units::volumes_of_co2(0.85)};
   Field share = co2_share_field();
   Field dial = dial_error_field();
+  // One thermometer for beer and place; a degree, as a fridge display is read.
+  Field thermometer = thermometer_error_field();
+  thermometer.start = units::kelvin_difference(1);
+  thermometer.us_start = units::fahrenheit_difference(2);
+  thermometer.hint = "For a fridge display take twice as much.";
   return {co2_field("low", "Wanted, from", units::volumes_of_co2(2.4)),
           co2_field("high", "Wanted, to", units::volumes_of_co2(2.6)),
           beer_temperature_field("temperature", "Beer now at", units::celsius(20)),
@@ -54,6 +59,7 @@ std::vector<Field> keg_fields() {
           altitude_field(),
           std::move(share),
           std::move(dial),
+           std::move(thermometer),
           uptake_field(),
           uptake_factor_field()};
 }
@@ -67,10 +73,9 @@ physics::CarbonationHistory history_of(const Inputs& in) {
       Estimate(in.get<units::Co2Volumes>("start"))
           .with({"CO₂ in it at the start"}, in.get<units::Co2Volumes>("start_error").count());
   h.ambient = air_at(in);
-  h.start = Estimate(in.get<units::Temperature>("temperature"));
+  h.start = on_thermometer(in, "temperature");
   h.headspace_co2 = share;
-  h.steps.push_back(
-      {units::seconds(0), physics::PlaceChanged{Estimate(in.get<units::Temperature>("place"))}});
+  h.steps.push_back({units::seconds(0), physics::PlaceChanged{on_thermometer(in, "place")}});
   h.steps.push_back({units::seconds(0), physics::GasOn{on_dial(in, "pressure"), share}});
   return h;
 }
