@@ -99,6 +99,60 @@ TEST(SlateLines, PressureAndBoreAreTheLengthAskedTheOtherWay) {
   EXPECT_GT(std::stod(sold.substr(sold.find(" to ") + 4)), 4.7625) << sold;
 }
 
+double half_width_by(const AnswerValue* v, std::string_view source) {
+  if (v == nullptr) return std::nan("");
+  for (const units::Contribution& e : v->errors) {
+    if (e.source.name == source) return std::abs(e.half_width);
+  }
+  return 0;
+}
+
+// Every error of a pour is in it: Blasius has the pour go with the pressure left over the
+// lift (0.8 m of beer, 1.15 psi) to the power 1 / 1.75 in the hose and 1 / 2 in fittings.
+TEST(SlateLines, APourTakesDialThermometerAndBeerIn) {
+  Asked asked("pour");
+  asked.with("dial", units::psi(1));
+  const Answer a = asked.answer(in_metric_units);
+  const AnswerValue& pours = a.values.front();
+  const double millilitres = std::stod(pours.words);
+  const double by_dial = half_width_by(&pours, "dial: bias") * 1e6 / millilitres;
+  EXPECT_GT(by_dial, 0.98 * 0.5 / (12 - 1.15));
+  EXPECT_LT(by_dial, 1.04 / 1.75 / (12 - 1.15));
+  EXPECT_GT(half_width_by(&pours, "bore of the hose"), 0);
+  // Friction goes with the viscosity to the power 1/4: a factor of 1.25 is 3 % of flow.
+  EXPECT_NEAR(half_width_by(&pours, "the beer’s viscosity") * 1e6 / millilitres, 0.03, 0.01);
+  EXPECT_GT(half_width_by(&pours, "thermometer: bias"), 0);
+  // What narrows it is told, and the range widens with the dial.
+  EXPECT_THAT(asked.grounds(pours).narrow, Contains(HasSubstr("bore of the hose")));
+  const auto slowest = [&](double psi) {
+    const std::string words =
+        Asked("pour").with("dial", units::psi(psi)).answer(in_metric_units).values.front().words;
+    return std::stod(words.substr(words.find('(') + 1));
+  };
+  EXPECT_LT(slowest(4), slowest(0));
+  // Off by all it has, the dial may show pressure where the line stands still.
+  Asked still("pour");
+  still.with("pressure", units::gauge_psi(2)).with("dial", units::psi(3));
+  EXPECT_THAT(still.answer(in_metric_units).values[1].words, HasSubstr("never"));
+}
+
+// At one pour the length goes straight with what pressure is left over lift (1.15 psi)
+// and fittings (1 psi at 59 mL/s; 56 mL/s here: 0.9).
+TEST(SlateLines, LengthPressureAndBoreTakeTheDialIn) {
+  const Answer length = Asked("line_length").with("dial", units::psi(1)).answer(in_metric_units);
+  const double metres = magnitude_of(*length.values.front().value);
+  EXPECT_NEAR(half_width_by(&length.values.front(), "dial: bias") / metres, 1 / (12 - 1.15 - 0.88),
+              0.003);
+  const Answer pressure = Asked("line_pressure").with("dial", units::psi(1)).answer();
+  EXPECT_NEAR(half_width_by(&pressure.values.front(), "dial: bias"), 6894.757, 1);
+  const Answer bore = Asked("line_bore").with("dial", units::psi(1)).answer(in_metric_units);
+  EXPECT_GT(half_width_by(&bore.values.front(), "dial: bias"), 0);
+  const AnswerValue* pours = value_named(bore, "A hose so sold pours");
+  ASSERT_NE(pours, nullptr);
+  EXPECT_THAT(pours->words, HasSubstr(" to "));
+  EXPECT_GT(half_width_by(pours, "bore of the hose"), 0);
+}
+
 // Chart again: 12 psi at 38 °F holds 2.57 volumes, so that much keeps at 38 °F under
 // 20 psi, and at 50 °F it needs 18 psi, far over 12 (Miller: 2.50 at 50 °F and 18 psi).
 TEST(SlateBreakOut, WarmLinesBreakOut) {

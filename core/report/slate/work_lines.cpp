@@ -2,19 +2,14 @@
 //
 // Draught lines without a line of the register: how fast one pours, and the length,
 // pressure or bore that a wanted pour takes.
-#include <algorithm>
 #include <array>
-#include <cmath>
 
-#include "core/physics/draught_line.h"
-#include "core/physics/handbook_restriction.h"
 #include "core/physics/line_balance.h"
-#include "core/report/slate/fields.h"
+#include "core/report/slate/typed_line.h"
 
 namespace ullage::report::slate {
 namespace {
 
-using physics::HoseMaterial;
 using physics::Subject;
 using units::Estimate;
 using units::Printer;
@@ -53,147 +48,47 @@ constexpr auto boring_subjects = [] {
   return subjects;
 }();
 
-const std::array materials{HoseMaterial::vinyl, HoseMaterial::barrier, HoseMaterial::polyethylene,
-                           HoseMaterial::stainless, HoseMaterial::other};
-
-Field material_field() {
-  return {.key = "material",
-          .label = "Hose",
-          .kind = FieldKind::choice,
-          .start = Choice{0},
-          .least = Choice{0},
-          .greatest = Choice{static_cast<int>(materials.size()) - 1},
-          .choices = {"vinyl", "barrier", "polyethylene", "stainless", "other"}};
-}
-
-Field length_field(std::string_view key, std::string_view label, units::Length start,
-                   units::Length least, units::Length greatest, FieldKind kind) {
-  return {.key = key,
-          .label = label,
-          .kind = kind,
-          .start = start,
-          .least = least,
-          .greatest = greatest};
-}
-
-Field bore_field() {
-  return length_field("bore", "Bore", units::inches(0.1875), units::millimetres(2),
-                      units::millimetres(25), FieldKind::bore);
-}
-
-std::vector<Field> common_line_fields() {
-  Field rise = length_field("rise", "Tap above the keg", units::metres(0.8), units::metres(-20),
-                            units::metres(20), FieldKind::length);
-  rise.hint = "From the middle of the beer in the keg.";
-  Field fittings{.key = "fittings",
-                 .label = "Coupler, shank and tap lose",
-                 .kind = FieldKind::pressure_difference,
-                 .start = units::psi(1),
-                 .least = units::psi(0),
-                 .greatest = units::psi(20),
-                 .detail = true,
-                 .hint = "At a usual pour. A flow-control tap loses more."};
-  Field temperature = beer_temperature_field("temperature", "Beer at", units::celsius(4));
-  temperature.detail = true;
-  return {std::move(rise), std::move(fittings), std::move(temperature)};
-}
-
-// A hose is rarely as wide as it is sold.
-units::ErrorSource hose_bore() { return {"bore of the hose"}; }
-
-struct TypedLine {
-  physics::FlowingBeer beer;
-  Estimate<physics::BoreFactor> factor;
-};
-
-physics::Result<TypedLine> typed_line(const Inputs& in) {
-  const auto beer = physics::flowing_beer(in.get<units::Temperature>("temperature"));
-  if (!beer) return std::unexpected(beer.error());
-  const HoseMaterial material = materials.at(static_cast<std::size_t>(in.choice("material")));
-  return TypedLine{
-      *beer, physics::bore_prior(material, in.get<units::Length>("bore"), *beer, hose_bore())};
-}
-
-physics::Result<physics::LineFlow> flow_through(const Inputs& in, const TypedLine& line,
-                                                units::Length length, double factor) {
-  physics::Hose hose;
-  hose.length = length;
-  hose.bore = in.get<units::Length>("bore") * factor;
-  hose.rise = in.get<units::Length>("rise");
-  physics::Fitting fittings;
-  fittings.loss = in.get<units::PressureDifference>("fittings");
-  return physics::LineFlow::make({hose, fittings}, line.beer);
-}
-
-std::string print_flow(units::VolumeFlow flow, const Printer& printer) {
-  if (printer.units.volume == units::VolumeUnit::us_gallon) {
-    return printer.number(units::in_us_fluid_ounces_per_second(flow), 1) + " fl oz/s";
-  }
-  return printer.number(units::in_litres_per_second(flow) * 1000, 0) + " mL/s";
-}
-
-units::VolumeFlow wanted_flow(const Inputs& in) {
-  return in.get<units::Volume>("glass") / units::seconds(in.number("seconds"));
-}
-
-std::string seconds_words(units::Duration d, const Printer& printer) {
-  const double s = units::in_seconds(d);
-  return printer.number(s, s < 20 ? 1 : 0) + " s";
-}
-
-void draw_profile(const physics::LineFlow& line, units::GaugePressure pressure, Answer& a) {
-  const auto points = line.profile_pouring(pressure);
-  if (!points) return;
-  a.chart.title = "Pressure along the line while it pours";
-  a.chart.x_title = "From the keg";
-  a.chart.y_title = "Pressure";
-  for (const physics::ProfilePoint& p : *points) {
-    a.chart.points.push_back({p.along, p.pressure, p.pressure, p.pressure});
-  }
-}
+constexpr auto no_stand_in = [](const physics::RangeError&) { return std::nullopt; };
 
 Outcome pour(const Inputs& in, const Printer& printer) {
-  const auto line = typed_line(in);
-  if (!line) return std::unexpected(problem_of(line.error(), pouring_subjects, in, printer));
+  const auto refused = [&](const physics::RangeError& e) {
+    return std::unexpected(problem_of(e, pouring_subjects, in, printer));
+  };
   const auto pressure = in.get<units::GaugePressure>("pressure");
-  const auto length = in.get<units::Length>("length");
-  std::array<units::VolumeFlow, 3> flows{};
-  const std::array factors{line->factor.low(), line->factor.value(), line->factor.high()};
-  for (std::size_t i = 0; i < factors.size(); ++i) {
-    const auto through = flow_through(in, *line, length, factors[i].count());
-    if (!through) {
-      return std::unexpected(problem_of(through.error(), pouring_subjects, in, printer));
-    }
-    const auto flow = through->flow_at(pressure);
-    if (!flow) return std::unexpected(problem_of(flow.error(), pouring_subjects, in, printer));
-    flows[i] = *flow;
-  }
+  const auto line = typed_line(in, typed_parts(in, in.get<units::Length>("length")), pressure);
+  if (!line) return refused(line.error());
+  const auto flow = pour_of(*line);
+  if (!flow) return refused(flow.error());
   const auto glass = in.get<units::Volume>("glass");
   Answer a;
-  const auto told = [](const std::string& likely, const std::string& low, const std::string& high) {
-    return likely + " (" + low + " to " + high + ")";
-  };
-  a.values.push_back(because(
-      hose_bore(), in_words("It pours about",
-                            told(print_flow(flows[1], printer), print_flow(flows[0], printer),
-                                 print_flow(flows[2], printer)),
-                            true)));
-  a.values.push_back(
-      because(hose_bore(), in_words("A glass of " + printer.print(glass) + " takes",
-                                    told(seconds_words(glass / flows[1], printer),
-                                         seconds_words(glass / flows[2], printer),
-                                         seconds_words(glass / flows[0], printer)))));
+  a.values.push_back(in_words("It pours about", print_flow(*flow, printer), true));
+  a.values.push_back(in_words("A glass of " + printer.print(glass) + " takes",
+                              glass_words(*flow, glass, printer)));
+  for (AnswerValue& v : a.values) v.errors = flow->errors;
   a.sentences.emplace_back(
       "A hose’s bore is rarely known better: time a pour, and the line can be calibrated.");
-  if (const auto through = flow_through(in, *line, length, factors[1].count())) {
-    draw_profile(*through, pressure, a);
-  }
+  draw_profile(*line, pressure, a);
   return a;
 }
 
+// With its range; where one end of the errors has no answer, without, and said so.
+template <class Q>
+AnswerValue line_value(std::string name, const LineAnswer<Q>& answer, Answer& a) {
+  AnswerValue v = answer.low && answer.high
+                      ? between(std::move(name), answer.likely, *answer.low, *answer.high, true)
+                      : exactly(std::move(name), answer.likely, true);
+  v.errors = answer.errors;
+  if (!answer.high) {
+    a.sentences.emplace_back(
+        "With bore and dial off by as much as they may be, no answer is in reach: take it as "
+        "rough.");
+  }
+  return v;
+}
+
 void tell_handbook(const Inputs& in, const Printer& printer, Answer& a) {
-  const HoseMaterial material = materials.at(static_cast<std::size_t>(in.choice("material")));
-  const auto figure = physics::handbook_restriction(material, in.get<units::Length>("bore"));
+  const auto figure =
+      physics::handbook_restriction(typed_material(in), in.get<units::Length>("bore"));
   if (!figure) return;
   const auto balance = physics::handbook_balance(in.get<units::GaugePressure>("pressure"),
                                                  in.get<units::Length>("rise"), {});
@@ -206,99 +101,137 @@ void tell_handbook(const Inputs& in, const Printer& printer, Answer& a) {
 }
 
 Outcome line_length(const Inputs& in, const Printer& printer) {
-  const auto line = typed_line(in);
-  if (!line) return std::unexpected(problem_of(line.error(), line_flow_subjects, in, printer));
+  const auto refused = [&](const physics::RangeError& e) {
+    if (e.subject == Subject::length) {
+      return std::unexpected(impossible(
+          "pressure", e.value < 0 ? "Too little pressure: lift and fittings alone take more."
+                                  : "No hose of this bore is long enough for so much pressure."));
+    }
+    return std::unexpected(problem_of(e, line_flow_subjects, in, printer));
+  };
   const auto pressure = in.get<units::GaugePressure>("pressure");
-  const std::array factors{line->factor.low(), line->factor.value(), line->factor.high()};
-  std::array<units::Length, 3> lengths{};
-  for (std::size_t i = 0; i < factors.size(); ++i) {
-    const auto through = flow_through(in, *line, units::metres(1), factors[i].count());
-    if (!through) {
-      return std::unexpected(problem_of(through.error(), line_flow_subjects, in, printer));
-    }
-    const auto length = through->length_for(0, pressure, wanted_flow(in));
-    if (!length) {
-      if (length.error().subject == Subject::length) {
-        return std::unexpected(impossible(
-            "pressure", length.error().value < 0
-                            ? "Too little pressure: lift and fittings alone take more."
-                            : "No hose of this bore is long enough for so much pressure."));
-      }
-      return std::unexpected(problem_of(length.error(), line_flow_subjects, in, printer));
-    }
-    lengths[i] = *length;
-  }
+  auto line = typed_line(in, typed_parts(in, units::metres(1)), pressure);
+  if (!line) return refused(line.error());
+  const auto length = over_line_errors<units::Length>(
+      *line,
+      [&](const physics::LineFlow& l, units::GaugePressure p, physics::BoreFactor) {
+        return l.length_for(0, p, wanted_flow(in));
+      },
+      // Where lift and fittings alone take more, none is left for a hose.
+      [](const physics::RangeError& e) -> std::optional<units::Length> {
+        if (e.subject != Subject::length || e.value >= 0) return std::nullopt;
+        return units::metres(0);
+      });
+  if (!length) return refused(length.error());
   Answer a;
-  a.values.push_back(
-      because(hose_bore(), between("Hose", lengths[1], lengths[0], lengths[2], true)));
+  a.values.push_back(line_value("Hose", *length, a));
   a.values.push_back(in_words("For a pour of", print_flow(wanted_flow(in), printer)));
   tell_handbook(in, printer, a);
   a.sentences.emplace_back(
       "Cut it long: a hose is shortened in a minute. Then time a pour and calibrate the line.");
-  const auto through = flow_through(in, *line, lengths[1], factors[1].count());
-  if (through) draw_profile(*through, pressure, a);
+  line->parts = typed_parts(in, length->likely);
+  draw_profile(*line, pressure, a);
   return a;
 }
 
 Outcome line_pressure(const Inputs& in, const Printer& printer) {
-  const auto line = typed_line(in);
-  if (!line) return std::unexpected(problem_of(line.error(), pressing_subjects, in, printer));
-  std::array<units::GaugePressure, 3> needed{};
-  const std::array factors{line->factor.high(), line->factor.value(), line->factor.low()};
-  for (std::size_t i = 0; i < factors.size(); ++i) {
-    const auto through =
-        flow_through(in, *line, in.get<units::Length>("length"), factors[i].count());
-    if (!through) {
-      return std::unexpected(problem_of(through.error(), pressing_subjects, in, printer));
-    }
-    const auto p = through->pressure_for(wanted_flow(in));
-    if (!p) return std::unexpected(problem_of(p.error(), pressing_subjects, in, printer));
-    needed[i] = *p;
-  }
+  const auto refused = [&](const physics::RangeError& e) {
+    return std::unexpected(problem_of(e, pressing_subjects, in, printer));
+  };
+  // From nothing on the dial: what is added to the answer is what the dial is off by.
+  const auto line =
+      typed_line(in, typed_parts(in, in.get<units::Length>("length")), units::gauge_psi(0));
+  if (!line) return refused(line.error());
+  const auto needed = over_line_errors<units::GaugePressure>(
+      *line,
+      [&](const physics::LineFlow& l, units::GaugePressure off,
+          physics::BoreFactor) -> physics::Result<units::GaugePressure> {
+        const auto p = l.pressure_for(wanted_flow(in));
+        if (!p) return p;
+        return *p + off.above_ambient();
+      },
+      no_stand_in);
+  if (!needed) return refused(needed.error());
   Answer a;
-  a.values.push_back(
-      because(hose_bore(), between("On the keg", needed[1], needed[0], needed[2], true)));
+  a.values.push_back(line_value("On the keg", *needed, a));
   a.values.push_back(in_words("For a pour of", print_flow(wanted_flow(in), printer)));
   a.sentences.emplace_back(
       "The beer’s own CO₂ sets the pressure first: see “What pressure holds this CO₂?”. Where the "
       "two differ, change the hose, or the gas.");
-  if (needed[1] > units::gauge_psi(30)) {
+  if (needed->likely > units::gauge_psi(30)) {
     a.cautions.emplace_back("Look at the pressure stamped on the keg before you set this much.");
   }
-  const auto through = flow_through(in, *line, in.get<units::Length>("length"), factors[1].count());
-  if (through) draw_profile(*through, needed[1], a);
+  draw_profile(*line, needed->likely, a);
   return a;
 }
 
-// The bore it takes, as made; hoses of the material run narrower or wider than sold.
-Outcome line_bore(const Inputs& in, const Printer& printer) {
-  const auto beer = physics::flowing_beer(in.get<units::Temperature>("temperature"));
-  if (!beer) return std::unexpected(problem_of(beer.error(), boring_subjects, in, printer));
+// As made, not as sold: the prior of the bore is left out.
+physics::Result<LineKnown> line_to_bore(const Inputs& in) {
   physics::Hose hose;
   hose.length = in.get<units::Length>("length");
   hose.bore = units::inches(0.25);
   hose.rise = in.get<units::Length>("rise");
-  const auto line = physics::LineFlow::make(
-      {hose, physics::Fitting{in.get<units::PressureDifference>("fittings")}}, *beer);
-  if (!line) return std::unexpected(problem_of(line.error(), boring_subjects, in, printer));
-  const auto bore = line->bore_for(0, in.get<units::GaugePressure>("pressure"), wanted_flow(in));
-  if (!bore) {
-    if (bore.error().subject != Subject::bore) {
-      return std::unexpected(problem_of(bore.error(), boring_subjects, in, printer));
+  auto line =
+      typed_line(in, {hose, physics::Fitting{in.get<units::PressureDifference>("fittings")}},
+                 in.get<units::GaugePressure>("pressure"));
+  if (line) line->bores = Estimate(physics::BoreFactor(1));
+  return line;
+}
+
+// What a hose sold by this bore pours, with what hoses of its kind differ by.
+void tell_pour_by_bore(const Inputs& in, LineKnown line, units::Length bore,
+                       const Estimate<physics::BoreFactor>& factor, const Printer& printer,
+                       Answer& a) {
+  get<physics::Hose>(line.parts.front()).bore = bore / factor.value().count();
+  line.bores = factor;
+  const auto flow = pour_of(line);
+  if (!flow) return;
+  a.values.push_back(in_words("A hose so sold pours", print_flow(*flow, printer)));
+  a.values.back().errors = flow->errors;
+  const auto glass = in.get<units::Volume>("glass");
+  a.values.push_back(in_words("A glass of " + printer.print(glass) + " then takes",
+                              glass_words(*flow, glass, printer)));
+  a.values.back().errors = flow->errors;
+}
+
+// The bore it takes, as made; hoses of the material run narrower or wider than sold.
+Outcome line_bore(const Inputs& in, const Printer& printer) {
+  const auto refused = [&](const physics::RangeError& e) {
+    if (e.subject != Subject::bore) {
+      return std::unexpected(problem_of(e, boring_subjects, in, printer));
     }
     return std::unexpected(impossible(
-        "pressure", bore.error().value < bore.error().low
+        "pressure", e.value < e.low
                         ? "So much pressure over so short a line takes a bore below any hose’s."
                         : "Too little pressure for this length: no hose is wide enough."));
-  }
-  const HoseMaterial material = materials.at(static_cast<std::size_t>(in.choice("material")));
-  const auto factor = physics::bore_prior(material, *bore, *beer, hose_bore());
+  };
+  const auto line = line_to_bore(in);
+  if (!line) return refused(line.error());
+  const auto bore = over_line_errors<units::Length>(
+      *line,
+      [&](const physics::LineFlow& l, units::GaugePressure p, physics::BoreFactor) {
+        return l.bore_for(0, p, wanted_flow(in));
+      },
+      [](const physics::RangeError& e) -> std::optional<units::Length> {
+        if (e.subject != Subject::bore || e.value >= e.low) return std::nullopt;
+        return units::metres(0);
+      });
+  if (!bore) return refused(bore.error());
+  const auto beer = physics::flowing_beer(in.get<units::Temperature>("temperature"));
+  if (!beer) return refused(beer.error());
+  const auto factor =
+      physics::bore_prior(typed_material(in), bore->likely, *beer, {"bore of the hose"});
   Answer a;
-  a.values.push_back(
-      because(hose_bore(), in_words("Bore that it takes", printer.print_bore(*bore), true)));
-  a.values.push_back(because(
-      hose_bore(), in_words("Sold as", printer.print_bore(*bore / factor.high().count()) + " to " +
-                                           printer.print_bore(*bore / factor.low().count()))));
+  const auto range = [&](units::Length low, units::Length high) {
+    return printer.print_bore(low) + " to " + printer.print_bore(high);
+  };
+  std::string words = printer.print_bore(bore->likely);
+  if (bore->low && bore->high) words += " (" + range(*bore->low, *bore->high) + ")";
+  a.values.push_back(in_words("Bore that it takes", words, true));
+  a.values.back().errors = bore->errors;
+  a.values.push_back(in_words(
+      "Sold as", range(bore->likely / factor.high().count(), bore->likely / factor.low().count())));
+  tell_pour_by_bore(in, *line, bore->likely, factor, printer, a);
   a.sentences.emplace_back("Hose comes in few bores: take the next one, then work out its length.");
   return a;
 }
@@ -307,22 +240,15 @@ Outcome line_bore(const Inputs& in, const Printer& printer) {
 
 void add_line_computations(std::vector<Computation>& all) {
   const Field glass = glass_field();
-  Field seconds = number_field("seconds", "Poured in, seconds", 9, 1, 300);
-  seconds.hint = "About 9 for {} is a usual pour.";
-  seconds.hint_values = {units::litres(0.5)};
-  const auto run = [] {
-    return length_field("length", "Length", units::metres(3), units::metres(0.1),
-                        units::metres(200), FieldKind::length);
-  };
   std::vector<Field> pouring{
       pressure_field("pressure", "Pressure on the keg", units::gauge_psi(12)), material_field(),
-      bore_field(), run(), glass};
+      bore_field(), run_field(), glass};
   std::vector<Field> balancing{
       pressure_field("pressure", "Pressure on the keg", units::gauge_psi(12)), material_field(),
-      bore_field(), glass, seconds};
-  std::vector<Field> pressing{run(), material_field(), bore_field(), glass, seconds};
+      bore_field(), glass, seconds_field()};
+  std::vector<Field> pressing{run_field(), material_field(), bore_field(), glass, seconds_field()};
   std::vector<Field> boring{pressure_field("pressure", "Pressure on the keg", units::gauge_psi(12)),
-                            material_field(), run(), glass, seconds};
+                            material_field(), run_field(), glass, seconds_field()};
   for (auto* fields : {&pouring, &balancing, &pressing, &boring}) {
     for (Field& f : common_line_fields()) fields->push_back(std::move(f));
   }
