@@ -85,7 +85,6 @@ Result<RestrictionCompared> compare_restriction(const RestrictionFigure& f,
 
 Estimate<BoreFactor> bore_prior(HoseMaterial material, Length bore, const FlowingBeer& beer,
                                 ErrorSource source) {
-  constexpr double drawn_to = 0.03;
   const auto unknown = Estimate<BoreFactor>(BoreFactor(1.0)).with(source, 0.08);
   const auto f = handbook_restriction(material, bore);
   if (!f) return unknown;
@@ -93,7 +92,7 @@ Estimate<BoreFactor> bore_prior(HoseMaterial material, Length bore, const Flowin
   if (!compared) return unknown;
   const double implied = compared->implied_bore.count();
   return Estimate<BoreFactor>(BoreFactor(0.5 * (1.0 + implied)))
-      .with(std::move(source), 0.5 * std::abs(1.0 - implied) + drawn_to);
+      .with(std::move(source), 0.5 * std::abs(1.0 - implied) + hose_drawn_to);
 }
 
 }  // namespace ullage::physics

@@ -16,4 +16,9 @@ Result<Volume> line_volume(Length bore, Length length) {
   return cubic_metres(std::numbers::pi / 4.0 * d * d * in_metres(length));
 }
 
+Result<Estimate<Volume>> line_volume_estimate(const Estimate<Length>& bore,
+                                              const Estimate<Length>& length) {
+  return try_propagate([](Length b, Length l) { return line_volume(b, l); }, bore, length);
+}
+
 }  // namespace ullage::physics

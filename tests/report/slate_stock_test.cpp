@@ -19,6 +19,14 @@ using ::testing::Contains;
 using ::testing::HasSubstr;
 using ::testing::Not;
 
+double half_width_by(const AnswerValue* v, std::string_view source) {
+  if (v == nullptr) return std::nan("");
+  for (const units::Contribution& e : v->errors) {
+    if (e.source.name == source) return std::abs(e.half_width);
+  }
+  return 0;
+}
+
 TEST(SlatePurge, TheCheapestWayReachesTheTarget) {
   Asked asked("purge_cheapest");
   const Answer a = asked.answer();
@@ -34,13 +42,7 @@ TEST(SlatePurge, TheCheapestWayReachesTheTarget) {
 // line to the pressure, within a fifth of that slope.
 TEST(SlateCarbonation, TakesTheThermometersErrorIn) {
   const auto by_thermometer = [](const Asked& asked, std::string_view name) {
-    const Answer a = asked.answer();
-    const AnswerValue* v = value_named(a, name);
-    if (v == nullptr) return std::nan("");
-    for (const auto& e : v->errors) {
-      if (e.source.name == "thermometer: bias") return std::abs(e.half_width);
-    }
-    return 0.0;
+    return half_width_by(value_named(asked.answer(), name), "thermometer: bias");
   };
   const auto chilled = [](std::string_view key) {
     Asked asked(key);
@@ -67,6 +69,66 @@ TEST(SlateCarbonation, TakesTheThermometersErrorIn) {
     return magnitude_of(*a.values.front().high) - magnitude_of(*a.values.front().low);
   };
   EXPECT_GT(width(2), 1.02 * width(0));
+}
+
+// 3/16 in and 10 m: 178 mL, and 6 % of it for a bore drawn to 3 %.
+TEST(SlateLines, WhatALineHoldsIsAsSureAsItsBore) {
+  const Answer a = Asked("line_contents").with("length", units::metres(10)).answer();
+  EXPECT_NEAR(
+      half_width_by(&a.values.front(), "bore of the hose") / magnitude_of(*a.values.front().value),
+      0.06, 0.001);
+}
+
+// Five fills to 30 psi by a dial 2 psi off: 5 x 2 / 44.7 of what is left, in the
+// logarithm, times how well it mixes.
+TEST(SlatePurge, TakesTheDialIn) {
+  const auto range = [](double psi) {
+    const Answer a = Asked("purge_cycles").with("dial", units::psi(psi)).answer();
+    const AnswerValue& left = a.values.front();
+    return std::pair{std::log(magnitude_of(*left.high) / magnitude_of(*left.value)),
+                     half_width_by(&left, "dial: bias")};
+  };
+  EXPECT_NEAR(range(2).second, 5 * 2 / 44.7, 0.05);
+  EXPECT_NEAR(range(2).first, std::hypot(range(0).first, range(2).second), 1e-6);
+}
+
+// The polynomial is printed for 2 to 3 volumes and 32 to 80 °F (docs/physics.md).
+TEST(SlateEquilibrium, TellsASecondEquationAndWhyAnotherCant) {
+  const auto said = [](double psi, double fahrenheit) {
+    return Asked("co2_at_pressure")
+        .with("pressure", units::gauge_psi(psi))
+        .with("temperature", units::fahrenheit(fahrenheit))
+        .answer()
+        .sentences;
+  };
+  EXPECT_THAT(said(12, 38), Contains(HasSubstr("A second published equation says 2.")));
+  // Its own table at 38 °F: 12 psi is 2.57 volumes to a hundredth or two.
+  EXPECT_THAT(said(12, 38), Contains(HasSubstr("The printed polynomial says 2.")));
+  EXPECT_THAT(said(25, 34), Contains(HasSubstr("can’t tell: it is printed for 2 vol to 3 vol")));
+  EXPECT_THAT(said(12, 30), Contains(HasSubstr("can’t tell: it is printed for 32 °F to 80 °F")));
+}
+
+// A third beer that shares no pressure with the others takes a second regulator; and
+// each ends up as surely as dial and thermometer have it.
+TEST(SlateRegulators, TellHowFewSuitAll) {
+  Asked asked("one_regulator");
+  EXPECT_THAT(asked.answer().sentences, Contains(HasSubstr("All stay in their ranges")));
+  asked.with("low3", units::volumes_of_co2(3.4))
+      .with("high3", units::volumes_of_co2(3.8))
+      .with("temperature3", units::celsius(4));
+  const Answer a = asked.answer();
+  const AnswerValue* groups = value_named(a, "2 regulators would suit all");
+  ASSERT_NE(groups, nullptr);
+  EXPECT_THAT(groups->words, HasSubstr("for the first and the second; "));
+  EXPECT_THAT(groups->words, HasSubstr("for the third"));
+  const AnswerValue* third = value_named(a, "The third then settles at");
+  ASSERT_NE(third, nullptr);
+  EXPECT_NE(half_width_by(third, "dial: bias"), 0);
+  EXPECT_NE(half_width_by(third, "thermometer: bias"), 0);
+  asked.with("temperature3", std::nullopt);
+  EXPECT_EQ(asked.problem().field, "temperature3");
+  asked.with("temperature3", units::celsius(4)).with("high3", units::volumes_of_co2(3));
+  EXPECT_EQ(asked.problem().field, "high3");
 }
 
 // Miller's chart: 2.57 volumes at 38 °F and 12 psi: there it stays, within what the
@@ -97,14 +159,6 @@ TEST(SlateLines, PressureAndBoreAreTheLengthAskedTheOtherWay) {
   const std::string sold = value_named(bore.answer(in_metric_units), "Sold as")->words;
   EXPECT_LT(std::stod(sold), 4.7625) << sold;
   EXPECT_GT(std::stod(sold.substr(sold.find(" to ") + 4)), 4.7625) << sold;
-}
-
-double half_width_by(const AnswerValue* v, std::string_view source) {
-  if (v == nullptr) return std::nan("");
-  for (const units::Contribution& e : v->errors) {
-    if (e.source.name == source) return std::abs(e.half_width);
-  }
-  return 0;
 }
 
 // Every error of a pour is in it: Blasius has the pour go with the pressure left over the

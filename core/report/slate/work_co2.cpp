@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include "core/physics/carbonation_answers.h"
 #include "core/physics/equilibrium.h"
 #include "core/report/slate/fields.h"
 
@@ -76,6 +77,40 @@ Outcome pressure_to_set(const Inputs& in, const Printer& printer) {
   return a;
 }
 
+// Why an equation has no answer there.
+std::string why_not(const physics::RangeError& e, const Printer& printer) {
+  switch (e.subject) {
+    case Subject::co2_above_water:
+      return "there it would have beer hold more than pure water does, " +
+             printer.print(units::volumes_of_co2(e.high));
+    case Subject::co2:
+      return "it is printed for " + printer.print(units::volumes_of_co2(e.low)) + " to " +
+             printer.print(units::volumes_of_co2(e.high));
+    case Subject::temperature:
+      return "it is printed for " + printer.print(units::kelvin(e.low)) + " to " +
+             printer.print(units::kelvin(e.high));
+    default:
+      return "it does not reach this pressure";
+  }
+}
+
+// What a second equation says, and what the printed polynomial does or why it can't.
+void tell_other_equations(const physics::GasAbove& gas, units::Temperature t,
+                          const Printer& printer, Answer& a) {
+  const auto both = physics::equilibrium_answer(gas, t);
+  if (both && both->second) {
+    a.sentences.push_back("A second published equation says " + printer.print(*both->second) + ".");
+  }
+  const auto printed = physics::equilibrium_answer(gas, t, physics::Equation::polynomial);
+  if (!printed) return;
+  if (printed->instead_because) {
+    a.sentences.push_back(
+        "The printed polynomial can’t tell: " + why_not(*printed->instead_because, printer) + ".");
+  } else {
+    a.sentences.push_back("The printed polynomial says " + printer.print(printed->co2) + ".");
+  }
+}
+
 Outcome co2_at_pressure(const Inputs& in, const Printer& printer) {
   const auto air = air_at(in);
   const auto c = physics::equilibrium_co2_estimate(
@@ -84,11 +119,7 @@ Outcome co2_at_pressure(const Inputs& in, const Printer& printer) {
   Answer a;
   a.values.push_back(estimated("At rest the beer holds", *c, true));
   const physics::GasAbove gas{in.get<units::GaugePressure>("pressure"), air.value(), gas_share(in)};
-  const auto other = physics::equilibrium_co2(gas, in.get<units::Temperature>("temperature"),
-                                              physics::Equation::exponential);
-  if (other) {
-    a.sentences.push_back("A second published equation says " + printer.print(*other) + ".");
-  }
+  tell_other_equations(gas, in.get<units::Temperature>("temperature"), printer, a);
   a.sentences.emplace_back(
       "That is where it ends up; getting there takes days. See “How long at a pressure?”.");
   return a;

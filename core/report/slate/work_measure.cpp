@@ -18,12 +18,15 @@ constexpr auto line_subjects = std::to_array<SubjectField>({{Subject::length, "b
 
 Outcome line_contents(const Inputs& in, const Printer& printer) {
   const auto bore = in.get<units::Length>("bore");
-  const auto volume = physics::line_volume(bore, in.get<units::Length>("length"));
+  const auto volume = physics::line_volume_estimate(
+      units::Estimate(bore).with_error({"bore of the hose"},
+                                       units::Length(physics::hose_drawn_to * bore)),
+      units::Estimate(in.get<units::Length>("length")));
   if (!volume) return std::unexpected(problem_of(volume.error(), line_subjects, in, printer));
   const bool feet = printer.units.length == units::LengthUnit::foot;
   const auto each = physics::line_volume(bore, feet ? units::feet(1) : units::metres(1));
   Answer a;
-  a.values.push_back(exactly("It holds", *volume, true));
+  a.values.push_back(estimated("It holds", *volume, true));
   if (each && feet) {
     const double ounces = *each / units::us_fluid_ounces(1);
     a.values.push_back(

@@ -8,6 +8,7 @@
 
 #include "core/physics/gas_use.h"
 #include "core/physics/purge.h"
+#include "core/physics/purge_errors.h"
 #include "core/physics/purge_plan.h"
 #include "core/report/laws_slate.h"
 #include "core/report/slate/fields.h"
@@ -16,8 +17,12 @@ namespace ullage::report::slate {
 namespace {
 
 using physics::Subject;
+using units::Estimate;
 using units::Printer;
 
+// How far people know what a keg holds and what goes in, 95 % (assumed).
+constexpr double keg_volume_share = 0.02;
+constexpr double beer_volume_share = 0.03;
 constexpr int cycles_drawn = 10;
 constexpr int sweep_points = 40;
 
@@ -50,8 +55,10 @@ Field supply_oxygen_field() {
 }
 
 std::vector<Field> vessel_fields() {
-  return {brimful_field(), beer_volume_field("Beer to go in", units::litres(18.5)),
-          altitude_field(), gas_temperature_field(), supply_oxygen_field()};
+  return {brimful_field(),          beer_volume_field("Beer to go in", units::litres(18.5)),
+          altitude_field(),         gas_temperature_field(),
+          supply_oxygen_field(),    dial_error_field(),
+          thermometer_error_field()};
 }
 
 physics::Vessel vessel_of(const Inputs& in) {
@@ -63,20 +70,27 @@ physics::Vessel vessel_of(const Inputs& in) {
 
 physics::SupplyGas supply_of(const Inputs& in) { return {physics::ppm(in.number("supply"))}; }
 
-// How well gas and gas mix is what makes a purge unsure.
-units::ErrorSource purge_mixing() { return {"purge: mixing"}; }
+physics::Result<physics::PurgeEstimate> purge_known(const Inputs& in,
+                                                    const physics::PurgeAct& act) {
+  const auto keg = in.get<units::Volume>("brimful");
+  const auto beer = in.get<units::Volume>("beer");
+  const physics::KnownVessel vessel{
+      Estimate(keg).with_error({"what the keg holds"}, units::Volume(keg_volume_share * keg)),
+      Estimate(beer).with_error({"how much beer goes in"}, units::Volume(beer_volume_share * beer)),
+      air_at(in), on_thermometer(in, "temperature")};
+  const auto off =
+      Estimate(units::psi(0)).with_error({"dial: bias"}, in.get<units::PressureDifference>("dial"));
+  return physics::purge_estimate(vessel, act, off, {"purge: gas used"}, supply_of(in));
+}
 
-void tell(const physics::PurgeOutcome& out, const units::ErrorSource& cause, Answer& a) {
-  a.values.push_back(because(cause, between("Oxygen left", out.oxygen, out.best, out.worst, true)));
-  // What is left goes into the same beer, so it scales with the oxygen left.
-  const double likely = out.oxygen.count();
-  const double best_of_likely = likely > 0 ? out.best.count() / likely : 1;
-  a.values.push_back(because(cause, between("In the beer, if it takes all up", out.if_all_in_beer,
-                                            physics::milligrams_of_oxygen_per_litre(
-                                                out.if_all_in_beer.count() * best_of_likely),
-                                            out.if_all_in_beer_worst)));
-  a.values.push_back(
-      estimated("Gas used", physics::gas_to_purge(out.co2_used, {"purge: gas used"})));
+void tell(const physics::PurgeEstimate& known, Answer& a) {
+  const physics::PurgeOutcome& out = known.outcome;
+  a.values.push_back(between("Oxygen left", out.oxygen, out.best, out.worst, true));
+  a.values.back().errors = known.oxygen_errors;
+  a.values.push_back(between("In the beer, if it takes all up", out.if_all_in_beer,
+                             known.if_all_in_beer_best, out.if_all_in_beer_worst));
+  a.values.back().errors = known.in_beer_errors;
+  a.values.push_back(estimated("Gas used", known.co2_used));
   a.sentences.emplace_back("The beer’s own oxygen comes on top of it.");
 }
 
@@ -105,13 +119,12 @@ std::optional<Problem> tell_cycles(const Inputs& in, const Printer& printer, Ans
 }
 
 Outcome purge_cycles(const Inputs& in, const Printer& printer) {
-  const auto vessel = vessel_of(in);
   const auto high = in.get<units::GaugePressure>("pressure");
   const int cycles = static_cast<int>(std::lround(in.number("cycles")));
-  const auto out = physics::purge_by_cycles(vessel, {cycles, high, {}}, supply_of(in));
+  const auto out = purge_known(in, physics::PressureCycles{cycles, high, {}});
   if (!out) return std::unexpected(problem_of(out.error(), purge_subjects, in, printer));
   Answer a;
-  tell(*out, purge_mixing(), a);
+  tell(*out, a);
   if (auto problem = tell_cycles(in, printer, a)) return std::unexpected(std::move(*problem));
   a.cautions.emplace_back("Vent outdoors or into a well-aired room; CO₂ collects low.");
   if (high > units::gauge_psi(30)) {
@@ -120,20 +133,20 @@ Outcome purge_cycles(const Inputs& in, const Printer& printer) {
   a.chart = chart_by("Oxygen by cycle", "Cycles");
   a.chart.dots = true;
   for (int n = 0; n <= std::max(cycles, cycles_drawn); ++n) {
-    const auto at = physics::purge_by_cycles(vessel, {n, high, {}}, supply_of(in));
+    const auto at = purge_known(in, physics::PressureCycles{n, high, {}});
     if (!at) break;
-    a.chart.points.push_back({Count{static_cast<double>(n)}, at->best, at->oxygen, at->worst});
+    const physics::PurgeOutcome& left = at->outcome;
+    a.chart.points.push_back({Count{static_cast<double>(n)}, left.best, left.oxygen, left.worst});
   }
   return a;
 }
 
 Outcome purge_sweep(const Inputs& in, const Printer& printer) {
-  const auto vessel = vessel_of(in);
   const double volumes = in.number("volumes");
-  const auto out = physics::purge_by_sweep(vessel, volumes, supply_of(in));
+  const auto out = purge_known(in, physics::Sweep{volumes});
   if (!out) return std::unexpected(problem_of(out.error(), purge_subjects, in, printer));
   Answer a;
-  tell(*out, purge_mixing(), a);
+  tell(*out, a);
   a.sentences.emplace_back(
       "A sweep from post to relief valve short-cuts much of the keg; fills and vents mix better.");
   a.cautions.emplace_back("Vent outdoors or into a well-aired room; CO₂ collects low.");
@@ -141,9 +154,10 @@ Outcome purge_sweep(const Inputs& in, const Printer& printer) {
   const double last = std::max(volumes, 5.0);
   for (int i = 0; i <= sweep_points; ++i) {
     const double n = last * i / sweep_points;
-    const auto at = physics::purge_by_sweep(vessel, n, supply_of(in));
+    const auto at = purge_known(in, physics::Sweep{n});
     if (!at) break;
-    a.chart.points.push_back({Count{n}, at->best, at->oxygen, at->worst});
+    const physics::PurgeOutcome& left = at->outcome;
+    a.chart.points.push_back({Count{n}, left.best, left.oxygen, left.worst});
   }
   return a;
 }
@@ -153,10 +167,10 @@ Outcome purge_push(const Inputs& in, const Printer& printer) {
   const double air = in.get<units::Fraction>("air_left").count();
   push.air_left = units::fraction(air);
   push.air_left_worst = units::fraction(std::min(1.0, air * 3));
-  const auto out = physics::purge_by_liquid(vessel_of(in), push, supply_of(in));
+  const auto out = purge_known(in, push);
   if (!out) return std::unexpected(problem_of(out.error(), purge_subjects, in, printer));
   Answer a;
-  tell(*out, {"air left on top"}, a);
+  tell(*out, a);
   a.sentences.emplace_back(
       "Fill to the brim, through the relief valve: what air stays on top is what counts.");
   a.cautions.emplace_back("Push with little pressure and the relief valve at hand.");
