@@ -126,6 +126,11 @@ class Co2Story {
 
   void gather() {
     for (const WarmthStep& w : keg_.warmth->steps) step(w.at, physics::PlaceChanged{w.place});
+    for (std::size_t i = 0; i < first_; ++i) {
+      if (const auto* t = get_if<Tapped>(&entries_[i]->payload)) line_ = t->line;
+      if (const auto* f = get_if<Found>(&entries_[i]->payload)) line_ = f->line;
+      if (holds_alternative<Untapped>(entries_[i]->payload)) line_.reset();
+    }
     for (std::size_t i = first_; i < entries_.size(); ++i) {
       const Entry& e = *entries_[i];
       visit([&](const auto& p) { take(p, e, i == first_); }, e.payload);
@@ -138,26 +143,33 @@ class Co2Story {
   template <class Other>
   void take(const Other&, const Entry&, bool) {}
   void take(const Found& f, const Entry& e, bool) {
-    if (!f.gas_on || !f.pressure) return;
-    step(e.header.happened_at,
-         physics::GasOn{readings_.pressure(*f.pressure, f.instrument, e.header.sequence),
-                        gas_given({}, f.regulator, e.header.happened_at, lookup_)});
+    line_ = f.line;
+    if (f.gas_on && f.pressure) gas_comes(*f.pressure, e, e.header.happened_at);
   }
+  // What set the pressure, by the regulator that gives it from then on.
+  void gas_comes(GaugePressure p, const Entry& set, Instant at) {
+    const GasComing by = gas_coming(stated_gas(set), regulator_of(line_, at, lookup_), at, lookup_);
+    step(at, physics::GasOn{readings_.pressure(p, by.dial, set.header.sequence), by.co2});
+    on_ = Supplied{p, &set, by.regulator};
+  }
+  void take(const Tapped& t, const Entry& e, bool) {
+    line_ = t.line;
+    if (!on_ || stated_gas(*on_->set).regulator) return;
+    const Instant at = e.header.happened_at;
+    if (regulator_of(line_, at, lookup_) != on_->by) gas_comes(on_->pressure, *on_->set, at);
+  }
+  void take(const Untapped&, const Entry&, bool) { line_.reset(); }
   void take(const GasSet& g, const Entry& e, bool) {
-    std::optional<InstrumentId> dial = g.instrument;
-    if (!dial && g.regulator) {
-      if (const auto r = lookup_.find(*g.regulator)) dial = r->dial;
-    }
-    const MoleFraction co2 = gas_given(g.co2, g.regulator, e.header.happened_at, lookup_);
     if (units::in_pascals(g.pressure) <= 0) {
+      on_.reset();
       step(e.header.happened_at, physics::GasOff{});
     } else {
-      step(e.header.happened_at,
-           physics::GasOn{readings_.pressure(g.pressure, dial, e.header.sequence), co2});
+      gas_comes(g.pressure, e, e.header.happened_at);
     }
     mark(e, message(MessageKey::mark_gas_set, g.pressure));
   }
   void take(const GasOff&, const Entry& e, bool) {
+    on_.reset();
     step(e.header.happened_at, physics::GasOff{});
     mark(e, message(MessageKey::mark_gas_off));
   }
@@ -243,6 +255,13 @@ class Co2Story {
   std::optional<Instant> until_;
   Surroundings surroundings_;
   std::size_t first_ = 0;
+  struct Supplied {
+    GaugePressure pressure;
+    const Entry* set = nullptr;
+    std::optional<RegulatorId> by;
+  };
+  std::optional<Supplied> on_;
+  std::optional<LineId> line_;  // it is on
   physics::CarbonationHistory history_;
   physics::CarbonationRates rates_;
 };

@@ -138,6 +138,7 @@ std::vector<KegId> kegs_on(const GasAccountInput& in, const BehindAll& behind, L
       if (const auto* g = get_if<GasSet>(&e->payload)) found.insert(g->keg);
       if (const auto* f = get_if<Found>(&e->payload)) found.insert(f->keg);
     }
+    add_kegs_on_its_lines(regulator, lookup, found);
   }
   if (in.supply.only_one) found.insert(in.all_kegs.begin(), in.all_kegs.end());
   return {found.begin(), found.end()};

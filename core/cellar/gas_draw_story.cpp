@@ -26,7 +26,7 @@ bool same_spell(const GasSpell& a, const GasSpell& b) {
       out.emplace_back(c.source.name, c.half_width);
     return out;
   };
-  return std::tie(a.from, a.regulator) == std::tie(b.from, b.regulator) &&
+  return std::tie(a.from, a.regulator, a.set_by) == std::tie(b.from, b.regulator, b.set_by) &&
          a.pressure.value() == b.pressure.value() && a.co2.count() == b.co2.count() &&
          parts(a.pressure) == parts(b.pressure);
 }
@@ -36,7 +36,7 @@ bool same_spell(const GasSpell& a, const GasSpell& b) {
 bool same(const GasDrawState& a, const GasDrawState& b) {
   if (a.filling || b.filling || a.spell.has_value() != b.spell.has_value()) return false;
   if (a.spell && !same_spell(*a.spell, *b.spell)) return false;
-  return a.usual == b.usual && a.standing == b.standing;
+  return a.usual == b.usual && a.line == b.line && a.standing == b.standing;
 }
 
 GasDrawStory::GasDrawStory(const KegRecord& record, Lookup& lookup, SourceTable& sources,
@@ -60,14 +60,8 @@ void GasDrawStory::take(const Entry& entry) {
 
 void GasDrawStory::on(const GasSet& g) {
   close(at());
-  s_.usual = g.regulator ? g.regulator : s_.usual;
+  GasSpell spell = spell_by(*entry_, g.pressure);
   if (units::in_pascals(g.pressure) <= 0) return;
-  std::optional<InstrumentId> dial = g.instrument;
-  if (!dial && s_.usual) {
-    if (const auto r = lookup_.find(*s_.usual)) dial = r->dial;
-  }
-  GasSpell spell{at(), readings_.pressure(g.pressure, dial, entry_->header.sequence), s_.usual,
-                 gas_given(g.co2, s_.usual, at(), lookup_)};
   fill_headspace(spell, GasWork::headspace);
   s_.spell = std::move(spell);
 }
@@ -79,8 +73,11 @@ void GasDrawStory::on(const Vented& v) {
 
 void GasDrawStory::on(const HoldReading& h) {
   if (s_.filling || s_.spell || h.pressure <= s_.standing.value_or(units::gauge_pascals(0))) return;
-  GasSpell test{at(), readings_.pressure(h.pressure, h.instrument, entry_->header.sequence),
-                s_.usual, gas_given({}, s_.usual, at(), lookup_)};
+  GasSpell test{at(),
+                readings_.pressure(h.pressure, h.instrument, entry_->header.sequence),
+                s_.usual,
+                gas_given({}, s_.usual, at(), lookup_),
+                {}};
   fill_headspace(test, GasWork::pressure_test);
 }
 
@@ -107,19 +104,34 @@ void GasDrawStory::on(const Found& f) {
     s_.standing = f.pressure;
     if (f.line) s_.filling->tapped = at();
   }
-  s_.usual = f.regulator ? f.regulator : s_.usual;
-  if (f.gas_on && f.pressure) {
-    s_.spell =
-        GasSpell{at(), readings_.pressure(*f.pressure, f.instrument, entry_->header.sequence),
-                 s_.usual, gas_given({}, s_.usual, at(), lookup_)};
-  }
+  s_.line = f.line;
+  GasSpell spell = spell_by(*entry_, f.pressure.value_or(units::gauge_pascals(0)));
+  if (f.gas_on && f.pressure) s_.spell = std::move(spell);
 }
 
-void GasDrawStory::on(const Tapped&) {
+// From now on. The regulator is remembered: what nobody states comes from there.
+GasSpell GasDrawStory::spell_by(const Entry& set, GaugePressure pressure) {
+  const auto of_line = regulator_of(s_.line, at(), lookup_);
+  const GasComing by = gas_coming(stated_gas(set), of_line ? of_line : s_.usual, at(), lookup_);
+  s_.usual = by.regulator;
+  return {at(), readings_.pressure(pressure, by.dial, set.header.sequence), by.regulator, by.co2,
+          set.header.id};
+}
+
+// Put on by nobody said which regulator, it now hangs on the line's.
+void GasDrawStory::on(const Tapped& t) {
   if (s_.filling && !s_.filling->tapped) s_.filling->tapped = at();
+  s_.line = t.line;
+  const Entry* set = s_.spell ? lookup_.entry(s_.spell->set_by) : nullptr;
+  const auto of_line = regulator_of(s_.line, at(), lookup_);
+  if (!set || !of_line || stated_gas(*set).regulator || s_.spell->regulator == of_line) return;
+  GasSpell spell = spell_by(*set, s_.spell->pressure.value());
+  close(at());
+  s_.spell = std::move(spell);
 }
 
 void GasDrawStory::on(const Untapped&) {
+  s_.line.reset();
   if (!has_two_posts(record_.keg_kind)) close(at());
 }
 
@@ -235,6 +247,7 @@ void GasDrawStory::begin_filling(bool by_us) {
 void GasDrawStory::end_filling(Instant when) {
   const auto spell = s_.spell;
   close(when);
+  s_.line.reset();
   s_.filling.reset();
   s_.co2_before.reset();
   if (spell) {  // empty, it still hangs on the gas

@@ -27,11 +27,13 @@ struct GasSpell {
   PressureEstimate pressure;
   std::optional<RegulatorId> regulator;
   MoleFraction co2 = units::mole_fraction(1);
+  EntryId set_by;
 };
 struct GasDrawState {
   std::optional<GasFilling> filling;
   std::optional<GasSpell> spell;
   std::optional<RegulatorId> usual;
+  std::optional<LineId> line;                                       // it is on
   std::optional<GaugePressure> standing = units::gauge_pascals(0);  // nullopt: not known
   std::optional<Co2Estimate> co2_before;
 };
@@ -88,6 +90,7 @@ class GasDrawStory {
   [[nodiscard]] physics::SupplyState supply(const GasSpell&, Instant) const;
   [[nodiscard]] std::optional<Mass> purge_use(const Purged&, Volume space) const;
 
+  [[nodiscard]] GasSpell spell_by(const Entry& set, GaugePressure);
   void opened();
   void begin_filling(bool by_us);
   void fill_headspace(const GasSpell&, GasWork);

@@ -35,4 +35,48 @@ MoleFraction gas_given(std::optional<MoleFraction> stated, std::optional<Regulat
   return units::mole_fraction(1);
 }
 
+std::optional<RegulatorId> regulator_of(std::optional<LineId> id, Instant when, Lookup& lookup) {
+  std::optional<RegulatorId> out;
+  if (!id) return out;
+  for (const Entry* entry : lookup.records(subject(*id))) {
+    const auto* line = get_if<LineRecord>(&entry->payload);
+    if (!line || line->line != *id) continue;
+    if (entry->header.happened_at > when && out) break;
+    out = line->regulator;
+  }
+  return out;
+}
+
+StatedGas stated_gas(const Entry& entry) {
+  if (const auto* g = get_if<GasSet>(&entry.payload)) return {g->regulator, g->instrument, g->co2};
+  if (const auto* f = get_if<Found>(&entry.payload)) return {f->regulator, f->instrument, {}};
+  return {};
+}
+
+GasComing gas_coming(const StatedGas& stated, std::optional<RegulatorId> unless_stated,
+                     Instant when, Lookup& lookup) {
+  GasComing out;
+  out.regulator = stated.regulator ? stated.regulator : unless_stated;
+  out.dial = stated.dial;
+  if (!out.dial && out.regulator) {
+    if (const auto r = lookup.find(*out.regulator)) out.dial = r->dial;
+  }
+  out.co2 = gas_given(stated.co2, out.regulator, when, lookup);
+  return out;
+}
+
+void add_kegs_on_its_lines(RegulatorId id, Lookup& lookup, std::set<KegId>& to) {
+  std::set<LineId> lines;
+  for (const Entry* entry : lookup.story(subject(id))) {
+    const auto* line = get_if<LineRecord>(&entry->payload);
+    if (line && line->regulator == id) lines.insert(line->line);
+  }
+  for (const LineId line : lines) {
+    for (const Entry* entry : lookup.story(subject(line))) {
+      if (const auto* t = get_if<Tapped>(&entry->payload)) to.insert(t->keg);
+      if (const auto* f = get_if<Found>(&entry->payload)) to.insert(f->keg);
+    }
+  }
+}
+
 }  // namespace ullage::cellar

@@ -121,8 +121,8 @@ class KegStory {
   void pressure_seen(GaugePressure, bool stays);
   void chemical(Chemical);
   void used(Chemical);
-  void gas_set(GaugePressure, std::optional<RegulatorId>, std::optional<InstrumentId>,
-               std::optional<MoleFraction>, GasPurpose);
+  void gas_set(GaugePressure, GasPurpose, std::optional<LineId>);
+  void gas_comes_by(const Entry& set, std::optional<LineId>);
   [[nodiscard]] std::optional<Message> purge_result(const Purged&) const;
   void list_preparation();
   void resolve_contents();

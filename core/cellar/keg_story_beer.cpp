@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // Beer into, in and out of a keg.
+#include "core/cellar/gas_given.h"
 #include "core/cellar/keg_story.h"
 #include "core/cellar/level_evidence.h"
 #include "core/cellar/presets.h"
@@ -108,6 +109,10 @@ void KegStory::on(const Tapped& t) {
   }
   if (out_.custody.lent_to) doesnt_fit(message(MessageKey::misfit_tapped_lent));
   put_on_line(t.line, at());
+  // Put on by nobody said which regulator, it now hangs on the line's.
+  const Entry* set = out_.gas.now.on ? lookup_.entry(out_.gas.entry) : nullptr;
+  if (set && !stated_gas(*set).regulator) gas_comes_by(*set, t.line);
+  if (out_.filling) since_filling_.push_back(entry_);
   if (out_.custody.quarantine_reason) {
     raise(Fault::served_held_back, Severity::danger, message(MessageKey::bad_on_tap_held_back),
           message(MessageKey::bad_on_tap_held_back_detail), keg_task<Untapped>(out_.record.keg));
@@ -120,6 +125,7 @@ void KegStory::on(const Untapped&) {
     return;
   }
   out_.on_line.reset();
+  if (out_.filling) since_filling_.push_back(entry_);
   out_.level.untapped(at());
   put_right(Fault::served_held_back);
   // One coupler carries gas and beer: it comes off with the line.

@@ -41,34 +41,35 @@ void KegStory::pressure_seen(GaugePressure p, bool stays) {
   }
 }
 
-void KegStory::gas_set(GaugePressure pressure, std::optional<RegulatorId> regulator,
-                       std::optional<InstrumentId> dial, std::optional<MoleFraction> co2,
-                       GasPurpose purpose) {
+void KegStory::gas_comes_by(const Entry& set, std::optional<LineId> line) {
+  const GasComing by =
+      gas_coming(stated_gas(set), regulator_of(line, at(), lookup_), at(), lookup_);
+  out_.gas.now.regulator = by.regulator;
+  out_.gas.now.co2 = by.co2;
+  out_.gas.now.dial = by.dial;
+  out_.gas.dial.clear();
+  if (by.dial) {
+    if (const auto i = lookup_.find(*by.dial)) out_.gas.dial = i->name;
+  }
+}
+
+void KegStory::gas_set(GaugePressure pressure, GasPurpose purpose, std::optional<LineId> line) {
   std::optional<GaugePressure> still_in = out_.gas.unvented;
   end_hold_test();
   gas_off_at_.reset();
   out_.gas.now.on = units::in_pascals(pressure) > 0;
   out_.gas.now.set = pressure;
   out_.gas.now.since = at();
-  out_.gas.now.regulator = regulator;
-  out_.gas.now.co2 = gas_given(co2, regulator, at(), lookup_);
+  gas_comes_by(*entry_, line);
   out_.gas.entry = id();
   out_.gas.purpose = purpose;
-  if (!dial && regulator) {
-    if (const auto r = lookup_.find(*regulator)) dial = r->dial;
-  }
-  out_.gas.now.dial = dial;
-  out_.gas.dial.clear();
-  if (dial) {
-    if (const auto i = lookup_.find(*dial)) out_.gas.dial = i->name;
-  }
   pressure_seen(pressure, true);
   // Turning the regulator down leaves the keg at what it held.
   if (still_in && *still_in > pressure) out_.gas.unvented = still_in;
 }
 
 void KegStory::on(const GasSet& g) {
-  gas_set(g.pressure, g.regulator, g.instrument, g.co2, g.purpose);
+  gas_set(g.pressure, g.purpose, out_.on_line ? std::optional(out_.on_line->line) : std::nullopt);
   if (holds_beer()) since_filling_.push_back(entry_);
 }
 

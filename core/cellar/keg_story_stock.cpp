@@ -116,7 +116,7 @@ void KegStory::on(const Found& f) {
     out_.level.start(at(), left);
   }
   if (f.gas_on && f.pressure) {
-    gas_set(*f.pressure, f.regulator, f.instrument, std::nullopt, GasPurpose::serving);
+    gas_set(*f.pressure, GasPurpose::serving, f.line);
     out_.gas.now.since = since;
   } else if (f.pressure) {
     pressure_seen(*f.pressure, true);

@@ -25,15 +25,9 @@ std::optional<InstrumentId> dial_of(std::optional<InstrumentId> stated,
 // the keg's CO2, so that what both share cancels.
 std::optional<units::Estimate<GaugePressure>> set_pressure(const KegTimeline& keg, Lookup& lookup) {
   if (!keg.gas.now.on || !keg.gas.now.set) return std::nullopt;
-  std::optional<InstrumentId> stated;
-  std::int64_t sequence = 0;
-  if (const Entry* entry = lookup.entry(keg.gas.entry)) {
-    sequence = entry->header.sequence;
-    if (const auto* set = get_if<GasSet>(&entry->payload)) stated = set->instrument;
-    if (const auto* found = get_if<Found>(&entry->payload)) stated = found->instrument;
-  }
-  return Readings(lookup).pressure(*keg.gas.now.set, dial_of(stated, keg.gas.now.regulator, lookup),
-                                   sequence);
+  const Entry* entry = lookup.entry(keg.gas.entry);
+  return Readings(lookup).pressure(*keg.gas.now.set, keg.gas.instrument,
+                                   entry ? entry->header.sequence : 0);
 }
 
 // One logged pour as measured; empty where its pressure or temperature was

@@ -70,6 +70,9 @@ physics::Vessel vessel_of(const Inputs& in) {
 
 physics::SupplyGas supply_of(const Inputs& in) { return {physics::ppm(in.number("supply"))}; }
 
+// How well gas and gas mix is what makes a plan of purges unsure.
+units::ErrorSource purge_mixing() { return {"purge: mixing"}; }
+
 physics::Result<physics::PurgeEstimate> purge_known(const Inputs& in,
                                                     const physics::PurgeAct& act) {
   const auto keg = in.get<units::Volume>("brimful");
