@@ -36,6 +36,7 @@ class Adviser {
     course();
     speed();
     warm();
+    untold_places();
     blend();
     rating();
     altitude();
@@ -71,11 +72,24 @@ class Adviser {
     return keg_task<GasSet>(s_.keg, g);
   }
 
+  // No all-clear where nobody knows how warm it is.
+  void untold_places() {
+    if (o_.untold_places.empty()) return;
+    std::optional<SuggestedTask> read;
+    for (std::size_t i = 0; i < s_.line.pieces.size() && !read; ++i)
+      if (!s_.told(i) && s_.line.pieces[i].place)
+        read = SuggestedTask{"temperature_read", subject(*s_.line.pieces[i].place), {}, {}};
+    line(item(Severity::info,
+              message(MessageKey::adv_pour_untold, o_.untold_places, o_.standing_untold),
+              message(MessageKey::adv_pour_untold_detail), std::move(read)));
+  }
+
   // Where the beer stands as cold as in the keg. Warmer places are `warm`.
   void at_rest() {
     const physics::StandingPlace* worst = nullptr;
     for (const physics::StandingPlace& place : o_.places) {
       if (place.temperature.value() > s_.beer.value().value() + 2.0) continue;
+      if (!s_.told(place.part)) continue;
       if (!worst || place.margin.value() < worst->margin.value()) worst = &place;
     }
     if (!worst || !o_.should_be || !s_.co2) return;
@@ -203,7 +217,7 @@ class Adviser {
       line(item(Severity::advice,
                 message(MessageKey::adv_pour_not_cold_long, s_.keg_tag, *keg_->cold_since),
                 message(MessageKey::adv_pour_not_cold_detail)));
-    } else if (keg_->place && keg_->beer_temperature) {
+    } else {
       still_cooling();
     }
     const Instant moved =
@@ -213,12 +227,18 @@ class Adviser {
                 message(MessageKey::adv_pour_idle_detail, o_.contents)));
     }
   }
+  // Against the place as it is, read or set: a box that never gets as cold as it is
+  // set to is no keg still warm.
   void still_cooling() {
-    const auto& place = keg_->place->set_temperature;
-    if (!place) return;
-    if (keg_->beer_temperature->low().value() <= place->value() + cooling_still_k) return;
+    if (!s_.keg_place) return;
+    const auto above = units::propagate(
+        [](Temperature beer, Temperature place) -> units::TemperatureDifference {
+          return beer - place;
+        },
+        s_.beer, *s_.keg_place);
+    if (units::in_kelvin(above.low()) <= cooling_still_k) return;
     line(item(Severity::advice,
-              message(MessageKey::adv_pour_still_warm, s_.keg_tag, *keg_->beer_temperature),
+              message(MessageKey::adv_pour_still_warm, s_.keg_tag, s_.beer, *s_.keg_place),
               message(MessageKey::adv_pour_not_cold_detail)));
   }
 

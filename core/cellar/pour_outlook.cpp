@@ -82,6 +82,14 @@ void tell_right(const PourSetting& s, const physics::LineFlow& line, PourOutlook
   if (length->flow) out.at_hand_time = s.glass / *length->flow;
 }
 
+void tell_untold(const PourSetting& s, std::size_t part, PourOutlook& out) {
+  out.standing_untold += physics::total_volume({s.line.parts[part]});
+  const std::string& name = s.place_names[part];
+  for (std::size_t i = 0; i < part; ++i)
+    if (!s.told(i) && s.place_names[i] == name) return;
+  out.untold_places += (out.untold_places.empty() ? "" : " and ") + name;
+}
+
 void tell_standing(const PourSetting& s, PourOutlook& out) {
   out.contents = physics::total_volume(s.line.parts);
   const Temperature limit = units::kelvin(units::in_kelvin(s.beer.value()) + stands_warm_by);
@@ -90,6 +98,10 @@ void tell_standing(const PourSetting& s, PourOutlook& out) {
   for (std::size_t i = 0; i < s.standing.size(); ++i) {
     const Temperature t = s.standing[i].value();
     if (!holds_alternative<physics::Hose>(s.line.parts[i])) continue;
+    if (!s.told(i)) {
+      tell_untold(s, i, out);
+      continue;
+    }
     if (out.warmest && t.value() <= out.warmest->value()) continue;
     out.warmest = t;
     out.warmest_place = s.place_names[i];

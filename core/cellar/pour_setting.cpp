@@ -13,6 +13,7 @@ namespace ullage::cellar {
 namespace {
 
 constexpr double glass_fill = 0.03;  // of a measured glass, 95 %, assumed
+constexpr double untold_error = 8;   // K: a place of which nobody told a temperature
 
 std::optional<InstrumentId> dial_of(std::optional<InstrumentId> stated,
                                     std::optional<RegulatorId> regulator, Lookup& lookup) {
@@ -84,17 +85,23 @@ void calibrate(PourSetting& s, const LineTimeline& line, const KegTimeline& keg,
 }
 
 void tell_places(PourSetting& s, const KegStatus& keg, Instant now, const PlaceLookup& places) {
+  if (keg.place) {
+    if (const PlaceWarmth* about = places(keg.place->place).at(now))
+      s.keg_place = about->temperature;
+  }
   for (const PieceOfLine& piece : s.line.pieces) {
     units::Estimate<Temperature> stands = s.beer;
     std::string name;
+    bool untold = false;
     const bool elsewhere = piece.place && (!keg.place || keg.place->place != *piece.place);
     if (elsewhere) {
       const PlaceHistory& history = places(*piece.place);
-      if (const PlaceWarmth* warmth = history.at(now)) {
-        stands = warmth->temperature;
-        name = history.record ? history.record->name : std::string();
-      }
+      name = history.record ? history.record->name : std::string("another place");
+      const PlaceWarmth* warmth = history.at(now);
+      untold = warmth == nullptr;
+      stands = warmth ? warmth->temperature : s.beer.with({name + ": how warm"}, untold_error);
     }
+    s.untold.push_back(untold);
     s.standing.push_back(std::move(stands));
     s.place_names.push_back(std::move(name));
   }
@@ -103,6 +110,7 @@ void tell_places(PourSetting& s, const KegStatus& keg, Instant now, const PlaceL
     if (holds_alternative<physics::Hose>(s.line.parts[i])) continue;
     s.standing[i] = s.standing[i - 1];
     s.place_names[i] = s.place_names[i - 1];
+    s.untold[i] = s.untold[i - 1];
   }
 }
 

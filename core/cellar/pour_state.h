@@ -36,6 +36,11 @@ struct PourSetting {
   units::Estimate<Temperature> beer;
   std::vector<units::Estimate<Temperature>> standing;  // of each part's beer at rest
   std::vector<std::string> place_names;                // of each part; empty: with the keg
+  // Parts in a place whose temperature nobody ever read or set: they stand as the
+  // keg does, only to compute with.
+  std::vector<bool> untold;
+  [[nodiscard]] bool told(std::size_t part) const { return part >= untold.size() || !untold[part]; }
+  std::optional<units::Estimate<Temperature>> keg_place;  // the air about the keg
   units::Estimate<units::AbsolutePressure> ambient;
   Length altitude = units::metres(0);
   SpecificGravity gravity = units::specific_gravity(1.010);
@@ -81,6 +86,8 @@ struct PourOutlook {
   Volume standing_warm = units::litres(0);
   std::optional<Temperature> warmest;
   std::string warmest_place;
+  Volume standing_untold = units::litres(0);  // nobody knows how warm
+  std::string untold_places;
 };
 [[nodiscard]] PourOutlook pour_outlook(const PourSetting&);
 

@@ -207,6 +207,12 @@ Grounds profile_grounds(const LineSubject& s) {
   for (std::size_t i = 0; i < s.setting.place_names.size(); ++i) {
     if (s.setting.place_names[i].empty()) continue;
     if (i > 0 && s.setting.place_names[i] == s.setting.place_names[i - 1]) continue;
+    if (!s.setting.told(i)) {
+      g.inputs.push_back({s.setting.place_names[i] + ", how warm was never told: taken as the keg",
+                          InputOrigin::assumed,
+                          {}});
+      continue;
+    }
     g.inputs.push_back({s.setting.place_names[i] + " at " + print.print(s.setting.standing[i]),
                         InputOrigin::read,
                         {}});
