@@ -4,6 +4,7 @@
 // place that nobody told a temperature of.
 #include <gtest/gtest.h>
 
+#include "core/cellar/readings.h"
 #include "tests/cellar/pour_scene.h"
 
 namespace ullage::testing {
