@@ -53,8 +53,8 @@ class Adviser {
     a.headline = std::move(headline);
     a.detail = std::move(detail);
     a.action = std::move(action);
-    a.inputs.push_back({message(MessageKey::input_gas, s_.pressure.value()), {}});
-    a.inputs.push_back({message(MessageKey::input_beer_at, s_.beer), {}});
+    a.inputs.push_back({message(MessageKey::input_gas, s_.pressure.value()), s_.gas_since});
+    a.inputs.push_back({message(MessageKey::input_beer_at, s_.beer), s_.place_read});
     if (s_.timed_pours > 0) {
       a.inputs.push_back({message(MessageKey::input_timed_pours, s_.timed_pours), s_.last_pour});
     } else {
@@ -92,17 +92,25 @@ class Adviser {
       if (!s_.told(place.part)) continue;
       if (!worst || place.margin.value() < worst->margin.value()) worst = &place;
     }
-    if (!worst || !o_.should_be || !s_.co2) return;
+    if (!worst || !s_.co2) return;
     const double surely = units::in_psi(worst->margin.value()) +
                           units::in_psi(units::pascals(worst->margin.half_width()));
     if (surely >= -shrugged_off_psi) return;
+    // With no range to aim at: what keeps in what the beer has.
+    const auto holds = units::propagate(
+        [&](GaugePressure needed) -> GaugePressure {
+          return s_.pressure.value() + (needed - worst->pressure);
+        },
+        worst->needed);
+    const auto set = o_.should_be_known.value_or(holds);
     keg(item(Severity::advice,
              message(MessageKey::adv_pour_breaks_out, worst->pressure, worst->needed, *s_.co2),
-             message(MessageKey::adv_pour_raise_detail, *o_.should_be), set_gas(*o_.should_be)));
+             message(MessageKey::adv_pour_raise_detail, set), set_gas(set.value())));
   }
 
   void course() {
-    if (!o_.settles || !s_.target_low || !s_.target_high || !o_.should_be) return;
+    if (!o_.settles || !s_.target_low || !s_.target_high || !o_.should_be_known) return;
+    const auto& should_be = *o_.should_be_known;
     if (o_.settles->low() > *s_.target_high) {
       Message headline = message(MessageKey::adv_pour_over_gasses, s_.pressure.value(), *o_.settles,
                                  *s_.target_high);
@@ -111,18 +119,32 @@ class Adviser {
                            *s_.target_high, over->in);
       }
       keg(item(Severity::advice, std::move(headline),
-               message(MessageKey::adv_pour_lower_detail, *o_.should_be), set_gas(*o_.should_be)));
+               message(MessageKey::adv_pour_lower_detail, should_be), set_gas(should_be.value())));
     } else if (o_.settles->high() < *s_.target_low) {
       keg(item(
           Severity::advice,
           message(MessageKey::adv_pour_goes_flat, s_.pressure.value(), *o_.settles, *s_.target_low),
-          message(MessageKey::adv_pour_raise_detail, *o_.should_be), set_gas(*o_.should_be)));
+          message(MessageKey::adv_pour_raise_detail, should_be), set_gas(should_be.value())));
     } else if (o_.settles->half_width() > dial_worth_saying &&
                (o_.settles->value() < *s_.target_low || o_.settles->value() > *s_.target_high)) {
-      keg(item(Severity::info,
-               message(MessageKey::adv_pour_cant_tell, o_.settles->low(), o_.settles->high()),
-               message(MessageKey::adv_pour_cant_tell_detail, *o_.should_be)));
+      cant_tell(should_be);
     }
+  }
+  // By what makes most of the width: a better dial helps only where it is the dial.
+  void cant_tell(const units::Estimate<GaugePressure>& should_be) {
+    const units::Contribution* widest = o_.settles->largest();
+    const auto is_of = [&](const auto& estimate) {
+      const auto& parts = estimate.contributions();
+      return std::any_of(parts.begin(), parts.end(),
+                         [&](const units::Contribution& c) { return c.source == widest->source; });
+    };
+    const MessageKey narrow = is_of(s_.pressure) ? MessageKey::adv_pour_cant_tell_detail
+                              : is_of(s_.beer)   ? MessageKey::adv_pour_cant_tell_warmth_detail
+                                                 : MessageKey::adv_pour_cant_tell_else_detail;
+    keg(item(Severity::info,
+             message(MessageKey::adv_pour_cant_tell, o_.settles->low(), o_.settles->high(),
+                     widest->source.name),
+             message(narrow, should_be)));
   }
 
   void speed() {
@@ -158,7 +180,9 @@ class Adviser {
     if (fits && o_.at_hand && o_.at_hand_time)
       return message(
           fast ? MessageKey::adv_pour_length_detail : MessageKey::adv_pour_shorten_detail,
-          *o_.right_length, *o_.at_hand, *o_.at_hand_time);
+          *o_.right_length, *o_.at_hand, *o_.at_hand_time,
+          o_.shortest_right.value_or(*o_.right_length),
+          o_.longest_right.value_or(*o_.right_length));
     if (!fast && o_.right_pressure && o_.should_be && *o_.right_pressure > *o_.should_be) {
       const auto share = physics::blend_for(*o_.should_be, *o_.right_pressure, s_.ambient.value());
       if (share && s_.co2_share.count() == 1)
@@ -187,9 +211,11 @@ class Adviser {
     if (!off) return;
     line(item(Severity::advice,
               message(MessageKey::adv_pour_blend, units::fraction(s_.co2_share.count()),
-                      s_.pressure.value(), o_.settles->value()),
+                      s_.pressure.value(), *o_.settles),
               message(MessageKey::adv_pour_right_blend_detail, s_.pressure.value(),
-                      units::fraction(o_.right_blend->count()))));
+                      units::fraction(o_.right_blend->value().count()),
+                      units::fraction(std::max(0.0, o_.right_blend->low().count())),
+                      units::fraction(std::min(1.0, o_.right_blend->high().count())))));
   }
 
   void rating() {
@@ -221,7 +247,8 @@ class Adviser {
       still_cooling();
     }
     const Instant moved =
-        std::max(s_.last_pour.value_or(Instant{}), keg_->phase_since.value_or(Instant{}));
+        std::max({s_.last_pour.value_or(Instant{}), s_.last_drawn.value_or(Instant{}),
+                  keg_->phase_since.value_or(Instant{})});
     if (moved != Instant{} && *now_ - moved > idle_long) {
       line(item(Severity::info, message(MessageKey::adv_pour_idle, moved),
                 message(MessageKey::adv_pour_idle_detail, o_.contents)));

@@ -5,6 +5,10 @@
 // tell apart is said as such and not as a warning. A line that is kept well gets
 // nothing above `info`.
 //
+// A pressure whose likely value is in range while its error reaches out of it is
+// no news: with an ordinary dial that is every line. Only where the likely value
+// itself lies outside is it said that it can't be told, and what makes it so.
+//
 // Limits (common practice, no source, but for the nominal pour): a US pint in
 // 5.3 to 16 s pours well; beer standing up to 2 psi under its equilibrium keeps
 // its gas; 30 mL standing warm spoil a first glass; a week without a pour is
@@ -24,7 +28,7 @@ struct PourAdvice {
   std::vector<Advice> also_of_keg;
 };
 
-// `keg` is empty for a what-if: then what depends on its story is left out.
+// Without `keg` and `now` what depends on its story is left out.
 [[nodiscard]] PourAdvice pour_advice(const PourSetting&, const PourOutlook&,
                                      const KegStatus* keg = nullptr,
                                      std::optional<Instant> now = {});
@@ -38,9 +42,14 @@ struct OverGassed {
 };
 [[nodiscard]] std::optional<OverGassed> over_gassed(const PourSetting&, const KegStatus&);
 
-// Kegs on tap that share a regulator no pressure of which suits all of them: an
-// advice for each of their lines, with what each keg becomes; and how soon one of
-// them is over-gassed by it.
+// A line whose keg shares a regulator no pressure of which suits all kegs on it, on
+// tap or not: what each of them becomes at the pressure of that setting, and how
+// soon the line's is over-gassed, unless `told` says that already. Empty where they
+// get on.
+[[nodiscard]] std::vector<Advice> shared_regulator_advice(const CellarStatus&, const LineStatus&,
+                                                          const PourSetting&,
+                                                          const std::vector<Advice>& told);
+// The same for all lines as they stand.
 void advise_shared_regulators(CellarStatus&);
 
 }  // namespace ullage::cellar

@@ -9,6 +9,16 @@ namespace ullage::cellar {
 
 namespace {
 
+Payload gas_entry(GaugePressure pressure, const KegStatus& keg) {
+  GasSet g;
+  g.keg = keg.record.keg;
+  g.pressure = pressure;
+  g.purpose = keg.phase == Phase::on_tap ? GasPurpose::serving : GasPurpose::set_and_wait;
+  g.regulator = keg.gas.regulator;
+  if (keg.gas.co2.count() < 1) g.co2 = keg.gas.co2;
+  return Payload(std::move(g));
+}
+
 std::optional<Payload> hose_entry(const WhatIf& change, const LineStatus& line,
                                   const CellarStatus& cellar) {
   if (!change.length && !change.bore) return std::nullopt;
@@ -42,18 +52,24 @@ std::optional<Payload> beer_entry(units::Co2Volumes target, const KegStatus& keg
 
 }  // namespace
 
+std::vector<const KegStatus*> fed_with(const KegStatus& keg, const CellarStatus& cellar) {
+  std::vector<const KegStatus*> out;
+  if (!keg.gas.on || !keg.gas.regulator) return out;
+  for (const KegStatus& other : cellar.kegs)
+    if (other.record.keg != keg.record.keg && other.gas.on &&
+        other.gas.regulator == keg.gas.regulator)
+      out.push_back(&other);
+  return out;
+}
+
 std::vector<Payload> entries_for(const WhatIf& change, const LineStatus& line,
                                  const CellarStatus& cellar) {
   std::vector<Payload> out;
   const KegStatus* keg = line.keg ? cellar.find(*line.keg) : nullptr;
   if (change.pressure && keg) {
-    GasSet g;
-    g.keg = keg->record.keg;
-    g.pressure = *change.pressure;
-    g.purpose = GasPurpose::serving;
-    g.regulator = keg->gas.regulator;
-    if (keg->gas.co2.count() < 1) g.co2 = keg->gas.co2;
-    out.push_back(Payload(std::move(g)));
+    out.push_back(gas_entry(*change.pressure, *keg));
+    for (const KegStatus* other : fed_with(*keg, cellar))
+      out.push_back(gas_entry(*change.pressure, *other));
   }
   if (auto hose = hose_entry(change, line, cellar)) out.push_back(std::move(*hose));
   if (change.temperature && keg && keg->place) {

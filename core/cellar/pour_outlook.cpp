@@ -48,14 +48,27 @@ void tell_pour(const PourSetting& s, const physics::LineFlow& line, PourOutlook&
   out.glass_time = told(physics::pour_time(*flow, s.glass));
 }
 
+std::optional<units::Estimate<MoleFraction>> right_blend(
+    const PourSetting& s, const units::Estimate<GaugePressure>& pure) {
+  if (!physics::blend_for(pure.value(), s.pressure.value(), s.ambient.value())) return std::nullopt;
+  return units::propagate(
+      [](GaugePressure b, GaugePressure a, units::AbsolutePressure air) -> MoleFraction {
+        return physics::blend_for(b, a, air).value_or(units::mole_fraction(1));
+      },
+      pure, s.pressure, s.ambient);
+}
+
 void tell_gas(const PourSetting& s, const physics::LineFlow& line, PourOutlook& out) {
   const auto target = target_of(s);
   if (target) {
     out.should_be =
         told(physics::equilibrium_gauge(*target, s.beer.value(), s.ambient.value(), s.co2_share));
-    const auto pure = physics::equilibrium_gauge(*target, s.beer.value(), s.ambient.value());
-    if (pure)
-      out.right_blend = told(physics::blend_for(*pure, s.pressure.value(), s.ambient.value()));
+    const units::Estimate<units::Co2Volumes> middle(*target);
+    out.should_be_known = told(physics::equilibrium_gauge_estimate(middle, s.beer, s.ambient,
+                                                                   equation_source(), s.co2_share));
+    const auto pure =
+        physics::equilibrium_gauge_estimate(middle, s.beer, s.ambient, equation_source());
+    if (pure) out.right_blend = right_blend(s, *pure);
   }
   out.settles = told(physics::equilibrium_co2_estimate(s.pressure, s.beer, s.ambient,
                                                        equation_source(), s.co2_share));
@@ -78,6 +91,13 @@ void tell_right(const PourSetting& s, const physics::LineFlow& line, PourOutlook
   const auto length = physics::balance_length(line, hose, p, nominal, hose_lengths(s.in_feet));
   if (!length) return;
   out.right_length = length->exact;
+  const physics::BoreRange bores = physics::range_of_bores(s.bores);
+  const auto right_by = [&](physics::BoreFactor factor) -> std::optional<Length> {
+    const auto as = line.with_parts(physics::with_bores(s.line.parts, factor));
+    return as ? told(as->length_for(hose, p, nominal)) : std::nullopt;
+  };
+  out.shortest_right = right_by(bores.low);
+  if (bores.high) out.longest_right = right_by(*bores.high);
   out.at_hand = length->at_hand;
   if (length->flow) out.at_hand_time = s.glass / *length->flow;
 }
@@ -114,6 +134,7 @@ PourSetting with(PourSetting s, const WhatIf& change) {
   physics::Hose& hose = *get_if<physics::Hose>(&s.line.parts[s.line.main_hose]);
   if (change.pressure)
     s.pressure = units::Estimate<GaugePressure>(*change.pressure, s.pressure.contributions());
+  if (change.pressure) s.gas_since.reset();
   if (change.length) hose.length = *change.length;
   if (change.bore) hose.bore = *change.bore;
   if (change.temperature) {
@@ -122,6 +143,8 @@ PourSetting with(PourSetting s, const WhatIf& change) {
     for (std::size_t i = 0; i < s.standing.size(); ++i)
       if (s.place_names[i].empty()) s.standing[i] = changed;
     s.beer = changed;
+    if (s.keg_place) s.keg_place = changed;
+    s.place_read.reset();
   }
   if (change.target) {
     const double half =

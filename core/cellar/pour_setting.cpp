@@ -13,7 +13,8 @@ namespace ullage::cellar {
 namespace {
 
 constexpr double glass_fill = 0.03;  // of a measured glass, 95 %, assumed
-constexpr double untold_error = 8;   // K: a place of which nobody told a temperature
+constexpr double least_drawn_litres = 0.1;
+constexpr double untold_error = 8;  // K: a place of which nobody told a temperature
 
 std::optional<InstrumentId> dial_of(std::optional<InstrumentId> stated,
                                     std::optional<RegulatorId> regulator, Lookup& lookup) {
@@ -84,10 +85,24 @@ void calibrate(PourSetting& s, const LineTimeline& line, const KegTimeline& keg,
   if (const auto all = physics::combine(factors)) s.bores = *all;
 }
 
+// When its level was last found lower: that beer was poured by then.
+std::optional<Instant> last_drawn(const KegTimeline& keg) {
+  std::optional<Instant> out;
+  const std::vector<LevelPoint>& points = keg.level.points();
+  for (std::size_t i = 1; i < points.size(); ++i) {
+    const Volume went = points[i - 1].left.value() - points[i].left.value();
+    if (points[i].measured && units::in_litres(went) > least_drawn_litres) out = points[i].at;
+  }
+  return out;
+}
+
 void tell_places(PourSetting& s, const KegStatus& keg, Instant now, const PlaceLookup& places) {
   if (keg.place) {
-    if (const PlaceWarmth* about = places(keg.place->place).at(now))
+    const PlaceHistory& history = places(keg.place->place);
+    if (const PlaceWarmth* about = history.at(now)) {
       s.keg_place = about->temperature;
+      s.place_read = about->read ? history.last_read : about->from;
+    }
   }
   for (const PieceOfLine& piece : s.line.pieces) {
     units::Estimate<Temperature> stands = s.beer;
@@ -147,6 +162,8 @@ std::expected<PourSetting, Message> pour_setting(const LineTimeline& line, const
   s.line = std::move(*set_up);
   s.pressure = *pressure;
   s.co2_share = keg.gas.now.co2;
+  s.gas_since = keg.gas.now.since;
+  s.last_drawn = last_drawn(keg);
   s.beer = *status.beer_temperature;
   s.ambient = *keg.ambient;
   if (const auto cellar = lookup.cellar()) {

@@ -41,6 +41,8 @@ struct PourSetting {
   std::vector<bool> untold;
   [[nodiscard]] bool told(std::size_t part) const { return part >= untold.size() || !untold[part]; }
   std::optional<units::Estimate<Temperature>> keg_place;  // the air about the keg
+  std::optional<Instant> gas_since, place_read;           // how old pressure and temperature are
+  std::optional<Instant> last_drawn;                      // beer went, by level or glasses counted
   units::Estimate<units::AbsolutePressure> ambient;
   Length altitude = units::metres(0);
   SpecificGravity gravity = units::specific_gravity(1.010);
@@ -73,15 +75,17 @@ struct PourOutlook {
   std::vector<physics::ProfilePoint> at_rest, pouring;
   std::vector<physics::StandingPlace> places;  // empty where CO2 is not known
   std::optional<physics::PourJourney> journey;
-  std::optional<GaugePressure> should_be;                     // for the middle of the range
-  std::optional<units::Estimate<units::Co2Volumes>> settles;  // at the pressure set
+  std::optional<GaugePressure> should_be;                         // for the middle of the range
+  std::optional<units::Estimate<GaugePressure>> should_be_known;  // the same with its error
+  std::optional<units::Estimate<units::Co2Volumes>> settles;      // at the pressure set
   // What would give a nominal pour, everything else as it is.
   std::optional<Length> right_length, right_bore;
+  std::optional<Length> shortest_right, longest_right;  // as wide as its true bore may be
   std::optional<GaugePressure> right_pressure;
   std::optional<Length> at_hand;  // the hose length sold that is nearest
   std::optional<units::Duration> at_hand_time;
-  std::optional<MoleFraction> right_blend;               // at the pressure set
-  std::optional<physics::RestrictionCompared> handbook;  // of the main hose
+  std::optional<units::Estimate<MoleFraction>> right_blend;  // at the pressure set
+  std::optional<physics::RestrictionCompared> handbook;      // of the main hose
   Volume contents = units::litres(0);
   Volume standing_warm = units::litres(0);
   std::optional<Temperature> warmest;
@@ -101,8 +105,11 @@ struct PourState {
   std::vector<Advice> advice;
 };
 
-// The entries that make a what-if true: gas, hose, place, beer; in that order.
+// The entries that make a what-if true: gas, hose, place, beer; in that order. A
+// regulator gives all its kegs one pressure, so gas is set on each of them.
 [[nodiscard]] std::vector<Payload> entries_for(const WhatIf&, const LineStatus&,
                                                const CellarStatus&);
+// Kegs with gas on by the same regulator as this one.
+[[nodiscard]] std::vector<const KegStatus*> fed_with(const KegStatus&, const CellarStatus&);
 
 }  // namespace ullage::cellar
