@@ -211,6 +211,11 @@ void EntryForm::tell_consequences() {
   warning_->hide();
   consequence_->clear();
   const cellar::Act would = act();
+  if (const auto* pour = get_if<cellar::TimedPour>(&would.drafts.front().payload)) {
+    const auto status = context_.cellar.status();
+    const cellar::LineStatus* line = status->find(pour->line);
+    if (line && line->do_not_serve() && !line->advice.empty()) warn(line->advice.front());
+  }
   const std::optional<cellar::SubjectRef> about = main_subject(would.drafts.front().payload);
   if (corrects_ || !about || about->kind != cellar::SubjectKind::keg) return;
   if (!context_.cellar.check(would).empty()) return;
@@ -225,9 +230,13 @@ void EntryForm::tell_consequences() {
   const auto worst =
       std::find_if(after->advice.begin(), after->advice.end(),
                    [](const auto& advice) { return advice.severity >= cellar::Severity::warning; });
-  if (worst == after->advice.end()) return;
-  warning_->set(worst->severity, q(report::say(worst->headline, speaker)),
-                worst->detail ? q(report::say(*worst->detail, speaker)) : QString());
+  if (worst != after->advice.end()) warn(*worst);
+}
+
+void EntryForm::warn(const cellar::Advice& advice) {
+  const report::Speaker speaker = context_.speaker();
+  warning_->set(advice.severity, q(report::say(advice.headline, speaker)),
+                advice.detail ? q(report::say(*advice.detail, speaker)) : QString());
   warning_->show();
 }
 

@@ -53,6 +53,7 @@ class EntryForm : public QDialog {
   void on_changed();
   void check_quietly();
   void tell_consequences();
+  void warn(const cellar::Advice&);
   bool show_all_faults();
   void show_refusal(const cellar::Refusal& refusal);
   [[nodiscard]] cellar::Act act() const;
