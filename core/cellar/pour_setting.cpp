@@ -28,7 +28,7 @@ std::optional<InstrumentId> dial_of(std::optional<InstrumentId> stated,
 std::optional<units::Estimate<GaugePressure>> set_pressure(const KegTimeline& keg, Lookup& lookup) {
   if (!keg.gas.now.on || !keg.gas.now.set) return std::nullopt;
   const Entry* entry = lookup.entry(keg.gas.entry);
-  return Readings(lookup).pressure(*keg.gas.now.set, keg.gas.instrument,
+  return Readings(lookup).pressure(*keg.gas.now.set, keg.gas.now.dial,
                                    entry ? entry->header.sequence : 0);
 }
 

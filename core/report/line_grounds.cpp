@@ -228,17 +228,43 @@ Grounds profile_grounds(const LineSubject& s) {
   return g;
 }
 
-Grounds right_length_grounds(const LineSubject& s) {
-  if (!s.outlook.right_length) return {};
-  Grounds g = grounds_by(laws::line_flow, "Hose for a balanced pour",
-                         s.speaker.printer.print(*s.outlook.right_length));
+namespace {
+
+// What would give the trade's nominal pour.
+Grounds balanced_grounds(const LineSubject& s, std::string name, std::string answer,
+                         std::string note) {
+  Grounds g = grounds_by(laws::line_flow, std::move(name), std::move(answer));
   add_pressure(g, s);
   add_hoses(g, s);
   add_fittings(g, s);
   add_pours(g, s);
-  g.notes.emplace_back("Of the longest piece, for the trade’s nominal pour; all else as it is.");
+  g.notes.push_back(std::move(note));
   advise_timing(g, s);
   return g;
+}
+
+}  // namespace
+
+Grounds right_length_grounds(const LineSubject& s) {
+  if (!s.outlook.right_length) return {};
+  return balanced_grounds(s, "Hose for a balanced pour",
+                          s.speaker.printer.print(*s.outlook.right_length),
+                          "Of the longest piece, for the trade’s nominal pour; all else as it is.");
+}
+
+Grounds right_bore_grounds(const LineSubject& s) {
+  if (!s.outlook.right_bore) return {};
+  return balanced_grounds(s, "Bore for a balanced pour",
+                          s.speaker.printer.print_bore(*s.outlook.right_bore),
+                          "Of the longest piece at the length it has; all else as it is.");
+}
+
+Grounds right_pressure_grounds(const LineSubject& s) {
+  if (!s.outlook.right_pressure) return {};
+  return balanced_grounds(
+      s, "Pressure for a balanced pour", s.speaker.printer.print(*s.outlook.right_pressure),
+      "Through this hose, whatever that does to the beer’s CO₂: no pressure to set it to. Where it "
+      "differs from what the pressure should be, change the hose or mix the gas.");
 }
 
 Grounds contents_grounds(const LineSubject& s) {

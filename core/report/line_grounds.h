@@ -38,6 +38,8 @@ struct LineSubject {
 [[nodiscard]] Grounds glass_grounds(const LineSubject&);
 [[nodiscard]] Grounds profile_grounds(const LineSubject&);
 [[nodiscard]] Grounds right_length_grounds(const LineSubject&);
+[[nodiscard]] Grounds right_pressure_grounds(const LineSubject&);
+[[nodiscard]] Grounds right_bore_grounds(const LineSubject&);
 [[nodiscard]] Grounds contents_grounds(const LineSubject&);
 [[nodiscard]] Grounds lift_grounds(const LineSubject&);
 [[nodiscard]] Grounds handbook_grounds(const LineSubject&);

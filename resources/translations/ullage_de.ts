@@ -3085,6 +3085,18 @@
         <translation>Schlauch für ausgeglichenes Zapfen</translation>
     </message>
     <message>
+        <source>Bore for a balanced pour</source>
+        <translation>Innendurchmesser für ausgeglichenes Zapfen</translation>
+    </message>
+    <message>
+        <source>Pressure for a balanced pour</source>
+        <translation>Druck für ausgeglichenes Zapfen</translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation>%1 (%2 bis %3)</translation>
+    </message>
+    <message>
         <source>The line holds</source>
         <translation>Die Leitung fasst</translation>
     </message>
@@ -5604,6 +5616,22 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <translation>Noch nicht eingetragen.</translation>
     </message>
     <message>
+        <source>Nothing to log.</source>
+        <translation>Nichts einzutragen.</translation>
+    </message>
+    <message>
+        <source>The temperature can’t be logged: %1 stands in no place. Say where it stands first.</source>
+        <translation>Die Temperatur lässt sich nicht eintragen: %1 steht an keinem Ort. Erst sagen, wo es steht.</translation>
+    </message>
+    <message>
+        <source>The CO₂ wanted can’t be logged: nobody said which beer is in %1.</source>
+        <translation>Das gewünschte CO₂ lässt sich nicht eintragen: Niemand hat gesagt, welches Bier in %1 ist.</translation>
+    </message>
+    <message>
+        <source>%1 feeds %2, too: their pressure changes with it and is logged as well.</source>
+        <translation>%1 versorgt auch %2: Deren Druck ändert sich mit und wird ebenfalls eingetragen.</translation>
+    </message>
+    <message>
         <source>Logged: %1</source>
         <translation>Eingetragen: %1</translation>
     </message>
@@ -6643,6 +6671,10 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     <message>
         <source>At rest %1 at the keg and %2 at the tap.</source>
         <translation>In Ruhe %1 am Fass und %2 am Hahn.</translation>
+    </message>
+    <message>
+        <source>How warm it is there was never told: %1.</source>
+        <translation>Wie warm es dort ist, hat nie jemand gesagt: %1.</translation>
     </message>
     <message>
         <source>Gas breaks out %1 from the keg: %2 there, %3 needed at %4.</source>

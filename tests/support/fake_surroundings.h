@@ -40,6 +40,7 @@ class QueuedPrompts final : public ui::Prompts {
   std::deque<int> choices;
   QStringList asked;
   QStringList risks;  // of those asked, where Enter takes the harmless way
+  QStringList details;  // of what was asked to confirm or told, in that order
 
   std::optional<QString> open_cellar_file(QWidget*) override { return next_file("open cellar"); }
   std::optional<QString> save_file(QWidget*, const QString& title, const QString&,
@@ -49,8 +50,9 @@ class QueuedPrompts final : public ui::Prompts {
   std::optional<QString> open_file(QWidget*, const QString& title, const QString&) override {
     return next_file(title);
   }
-  bool confirm(QWidget*, const QString& question, const QString&, const QString&) override {
+  bool confirm(QWidget*, const QString& question, const QString& detail, const QString&) override {
     asked.push_back(question);
+    details.push_back(detail);
     return take(confirmations, false);
   }
   bool confirm_risk(QWidget* parent, const QString& question, const QString& detail,
@@ -58,7 +60,10 @@ class QueuedPrompts final : public ui::Prompts {
     risks.push_back(question);
     return confirm(parent, question, detail, action);
   }
-  void tell(QWidget*, const QString& what, const QString&) override { asked.push_back(what); }
+  void tell(QWidget*, const QString& what, const QString& detail) override {
+    asked.push_back(what);
+    details.push_back(detail);
+  }
   int choose(QWidget*, const QString& what, const QString&, const QStringList&) override {
     asked.push_back(what);
     return take(choices, -1);

@@ -15,16 +15,12 @@
 #include <QTimer>
 #include <memory>
 
-#include "tests/cellar/pour_scene.h"
 #include "tests/support/accessibility.h"
-#include "tests/support/fake_facade.h"
-#include "tests/support/fake_surroundings.h"
-#include "tests/support/own_preferences.h"
+#include "tests/ui/lines_fixture.h"
 #include "ui/charts/profile_chart.h"
 #include "ui/dialogs/log_preview.h"
 #include "ui/dialogs/tag_preview.h"
 #include "ui/pages/line_panel.h"
-#include "ui/theme/theme_switch.h"
 #include "ui/widgets/banner.h"
 #include "ui/widgets/fact_list.h"
 #include "ui/widgets/figure.h"
@@ -33,45 +29,6 @@
 
 namespace ullage::testing {
 namespace {
-
-class LinesWindow : public ::testing::Test {
- protected:
-  LinesWindow() { ui::dress(*qApp, ui::light_theme()); }
-
-  void open(QSize size = {1240, 820}) {
-    own_.preferences.set_units(units::DisplayUnits::us());
-    own_.preferences.set_words(report::RegionalWords::us);
-    page_ = std::make_unique<ui::LinesPage>(context_);
-    page_->resize(size);
-    page_->show();
-    ASSERT_TRUE(QTest::qWaitForWindowActive(page_.get()));
-  }
-  void tell(Instant when = day(22)) { cellar_.show(scene_.cellar(when)); }
-
-  template <class Widget>
-  [[nodiscard]] Widget* part(const char* name) const {
-    auto* found = page_->findChild<Widget*>(QLatin1String(name));
-    EXPECT_NE(found, nullptr) << name;
-    return found;
-  }
-  [[nodiscard]] QString cell(int row, int column) const {
-    return part<QTableWidget>("lines_table")->item(row, column)->text();
-  }
-  void slide(const char* name, int steps) {
-    auto* slider = part<ui::QuantitySlider>(name)->slider();
-    slider->setFocus();
-    for (int i = 0; i < std::abs(steps); ++i)
-      QTest::keyClick(slider, steps > 0 ? Qt::Key_Right : Qt::Key_Left);
-  }
-
-  PourScene scene_;
-  FakeFacade cellar_{scene_.cellar(day(22))};
-  OwnPreferences own_;
-  RecordingNavigator navigator_;
-  QueuedPrompts prompts_;
-  ui::Context context_{cellar_, own_.preferences, prompts_, navigator_};
-  std::unique_ptr<ui::LinesPage> page_;
-};
 
 TEST_F(LinesWindow, ARowSaysTapBeerPressureGlassCleaningAndState) {
   open();

@@ -218,6 +218,8 @@ QString ProfileChart::in_words() const {
                  .arg(q(print.print(place.along)), q(print.print(place.pressure)),
                       q(print.print(place.needed)), q(print.print(place.temperature)));
   }
+  if (!o.untold_places.empty())
+    words << tr("How warm it is there was never told: %1.").arg(q(o.untold_places));
   if (o.journey && o.journey->supersaturated_from) {
     words << regional(
                  tr("Pouring, the pressure falls below what the beer needs %1 from the keg, as "

@@ -77,7 +77,10 @@ QString cleaning_fact_name() { return LineText::tr("Cleaning"); }
 namespace {
 
 QString right_length_words(const cellar::PourOutlook& o, const units::Printer& print) {
-  const QString value = q(print.print(*o.right_length));
+  QString value = q(print.print(*o.right_length));
+  if (o.shortest_right && o.longest_right)
+    value = LineText::tr("%1 (%2 to %3)")
+                .arg(value, q(print.print(*o.shortest_right)), q(print.print(*o.longest_right)));
   if (!o.at_hand || !o.at_hand_time) return value;
   return LineText::tr("%1; %2 fills it in %3")
       .arg(value, q(print.print(*o.at_hand)), q(print.print(*o.at_hand_time)));
@@ -103,7 +106,8 @@ QList<LineFact> pour_facts(std::shared_ptr<const report::LineSubject> subject) {
   fact(pressure_fact_name(), q(report::say_set_pressure(s, speaker)),
        &report::set_pressure_grounds);
   if (o.should_be)
-    fact(LineText::tr("Pressure should be"), q(print.print(*o.should_be)),
+    fact(LineText::tr("Pressure should be"),
+         q(o.should_be_known ? print.print(*o.should_be_known) : print.print(*o.should_be)),
          &report::should_be_grounds);
   fact(glass_fact_name(*subject), glass_words(o, speaker), &report::glass_grounds);
   if (o.settles)
@@ -112,6 +116,12 @@ QList<LineFact> pour_facts(std::shared_ptr<const report::LineSubject> subject) {
   if (o.right_length && o.right_length->value() < 30)
     fact(LineText::tr("Hose for a balanced pour"), right_length_words(o, print),
          &report::right_length_grounds);
+  if (o.right_bore)
+    fact(LineText::tr("Bore for a balanced pour"), q(print.print_bore(*o.right_bore)),
+         &report::right_bore_grounds);
+  if (o.right_pressure)
+    fact(LineText::tr("Pressure for a balanced pour"), q(print.print(*o.right_pressure)),
+         &report::right_pressure_grounds);
   fact(LineText::tr("The line holds"), q(print.print(o.contents)), &report::contents_grounds);
   fact(LineText::tr("Lifting the beer takes"), q(print.print(o.lift)), &report::lift_grounds);
   if (o.handbook)

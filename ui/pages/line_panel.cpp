@@ -14,8 +14,6 @@
 #include "ui/dialogs/tag_preview.h"
 #include "ui/pages/advice_list.h"
 #include "ui/pages/line_what_if.h"
-#include "ui/preferences.h"
-#include "ui/prompts.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
 #include "ui/widgets/fact_list.h"
@@ -232,25 +230,22 @@ void LinePanel::retry() {
     what_if_->say({});
     show_facts(*shown, std::make_shared<report::LineSubject>(
                            report::line_subject(*shown, *status_, speaker)));
-    std::vector<cellar::Advice> advice = shown->advice;
-    std::erase_if(advice, [&](const cellar::Advice& a) {
-      return shown->do_not_serve() && a.severity == cellar::Severity::danger;
-    });
-    for (const cellar::Advice& a : now.advice) {
-      const bool there = std::any_of(advice.begin(), advice.end(), [&](const cellar::Advice& b) {
-        return b.headline.key == a.headline.key;
-      });
-      if (!there) advice.push_back(a);
-    }
+    std::vector<cellar::Advice> advice = standing_advice(*shown);
+    advice.insert(advice.end(), now.advice.begin(), now.advice.end());
     advice_->show_advice(advice, speaker);
     return;
   }
   const cellar::PourSetting setting = cellar::with(now.setting, change);
   const cellar::PourOutlook outlook = cellar::pour_outlook(setting);
-  cellar::PourAdvice told = cellar::pour_advice(setting, outlook);
-  std::vector<cellar::Advice> advice = std::move(told.also_of_keg);
-  advice.insert(advice.end(), told.of_line.begin(), told.of_line.end());
-  for (cellar::Advice& a : advice) a.action.reset();  // nothing to put right yet
+  const cellar::KegStatus* keg = shown->keg ? status_->find(*shown->keg) : nullptr;
+  cellar::PourAdvice told = cellar::pour_advice(setting, outlook, keg, status_->now);
+  std::vector<cellar::Advice> tried = std::move(told.also_of_keg);
+  tried.insert(tried.end(), told.of_line.begin(), told.of_line.end());
+  const auto shared = cellar::shared_regulator_advice(*status_, *shown, setting, tried);
+  tried.insert(tried.end(), shared.begin(), shared.end());
+  for (cellar::Advice& a : tried) a.action.reset();  // nothing to put right yet
+  std::vector<cellar::Advice> advice = standing_advice(*shown);
+  advice.insert(advice.end(), tried.begin(), tried.end());
   chart_->show_profile(now.outlook, setting, outlook, speaker);
   what_if_->say(tr("A glass would take %1.").arg(glass_words(outlook, speaker)));
   report::LineSubject subject = report::line_subject(*shown, *status_, speaker);
@@ -259,6 +254,18 @@ void LinePanel::retry() {
   subject.tried = change;
   show_facts(*shown, std::make_shared<const report::LineSubject>(std::move(subject)));
   advice_->show_advice(advice, speaker);
+}
+
+// What no what-if moves: cleaning, and what else stands of the line itself.
+std::vector<cellar::Advice> LinePanel::standing_advice(const cellar::LineStatus& line) const {
+  std::vector<cellar::Advice> advice = line.advice;
+  const std::vector<cellar::Advice>& pour = line.pour->advice;
+  std::erase_if(advice, [&](const cellar::Advice& a) {
+    if (line.do_not_serve() && a.severity == cellar::Severity::danger) return true;  // the banner
+    return std::any_of(pour.begin(), pour.end(),
+                       [&](const cellar::Advice& b) { return b.headline.key == a.headline.key; });
+  });
+  return advice;
 }
 
 void LinePanel::show_facts(const cellar::LineStatus& line,
@@ -309,35 +316,6 @@ void LinePanel::explain(Shown what) {
 
 void LinePanel::print_tag() {
   if (id_) TagPreview(context_, TagKind::warnings, window(), {}, id_).exec();
-}
-
-// One act, undone as one.
-void LinePanel::apply() {
-  const cellar::LineStatus* shown = line();
-  if (shown == nullptr) return;
-  cellar::Act act;
-  act.by = s(context_.preferences.initials());
-  const report::Speaker speaker = context_.speaker();
-  QStringList words;
-  for (cellar::Payload& p : cellar::entries_for(tried(), *shown, *status_)) {
-    words << q(report::say_entry(p, *status_, speaker));
-    act.drafts.push_back({std::move(p), context_.cellar.now(), {}, {}});
-  }
-  if (act.drafts.empty()) return;
-  const QString detail =
-      words.join(QLatin1Char('\n')) +
-      (tried().pressure ? tr("\nTurning a regulator down does not vent the keg.") : QString());
-  if (!context_.prompts.confirm(this, tr("Log this as done now?"), detail, tr("Log it"))) return;
-  const cellar::Outcome<cellar::ActId> outcome = context_.cellar.log(act);
-  if (!outcome) {
-    QStringList sentences;
-    for (const cellar::Fault& f : outcome.error().faults)
-      sentences << q(report::say(f.why, speaker));
-    context_.prompts.tell(this, tr("Not logged yet."), sentences.join(QLatin1Char('\n')));
-    return;
-  }
-  what_if_->reset();
-  context_.navigator.announce(tr("Logged: %1").arg(words.join(QStringLiteral("; "))), true);
 }
 
 void LinePanel::open(const QString& kind) {

@@ -45,6 +45,10 @@ class LinePanel final : public QScrollArea {
   [[nodiscard]] LineFact cleaning_fact(const cellar::LineStatus&) const;
   void print_tag();
   void order_tabs();
+  [[nodiscard]] std::vector<cellar::Advice> standing_advice(const cellar::LineStatus&) const;
+  // What a change to be applied leaves out, and what it does beyond this line.
+  [[nodiscard]] QStringList left_out(const std::vector<cellar::Payload>& entries) const;
+  [[nodiscard]] QString fed_too() const;
   void apply();
   void open(const QString& kind);
   void open_task(const cellar::SuggestedTask&);
