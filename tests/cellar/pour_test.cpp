@@ -115,12 +115,10 @@ WhatIf any_change() {
   return w;
 }
 
-// Any what-if leaves the journal as it was, says nothing that is not a number,
-// and asking again says the same.
-TEST(WhatIfProperty, LeavesTheJournalUnchanged) {
+// Any what-if says nothing that is not a number, and asking again says the same.
+// That the page writes none of it is for tests/journeys/what_if_journey_test.cpp.
+TEST(WhatIfProperty, SaysNumbersAndTheSameWhenAskedAgain) {
   const PourScene s;
-  const auto entries = s.journal.entries().size();
-  const auto revision = s.journal.revision();
   const CellarStatus before = s.cellar(day(22));
   const LineStatus& line = *before.find(s.line);
   EXPECT_TRUE(rc::check([&] {
@@ -128,8 +126,6 @@ TEST(WhatIfProperty, LeavesTheJournalUnchanged) {
     const PourSetting changed = with(line.pour->setting, change);
     const PourOutlook out = pour_outlook(changed);
     (void)entries_for(change, line, before);
-    RC_ASSERT(s.journal.entries().size() == entries);
-    RC_ASSERT(s.journal.revision() == revision);
     if (out.flow) {
       RC_ASSERT(std::isfinite(out.flow->value().value()) && out.flow->value().value() > 0);
       RC_ASSERT(std::isfinite(out.flow->half_width()));
