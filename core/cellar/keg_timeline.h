@@ -48,8 +48,7 @@ struct Filling {
 // The gas as last set. A keg keeps its pressure after the gas is taken off.
 struct GasLine {
   GasOnKeg now;
-  EntryId entry;                           // of the last setting
-  std::optional<InstrumentId> instrument;  // its dial: stated, else the regulator's
+  EntryId entry;  // of the last setting
   GasPurpose purpose = GasPurpose::serving;
   std::string dial;
   // Pressure put in and not let out since.

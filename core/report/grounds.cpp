@@ -158,15 +158,15 @@ std::string_view say(Certainty certainty) {
 }
 
 std::span<const Law* const> all_laws() {
-  static constexpr auto all = std::to_array<const Law*>({
-      &laws::gas_use,         &laws::room_air,     &laws::cleaning_solution, &laws::line_flow,
-      &laws::equilibrium,     &laws::carbonation,  &laws::purging,           &laws::cooling,
-      &laws::level,           &laws::gravity,      &laws::hold_test,         &laws::line_contents,
-      &laws::unit_conversion, &laws::rescue,       &laws::priming,           &laws::cheapest_purge,
-      &laws::break_out,       &laws::bottles,      &laws::gas_account,       &laws::run_out,
-      &laws::handbook_lines,  &laws::work_rules,   &laws::as_logged,         &laws::bottle_gauge,
-      &laws::steady_release,  &laws::level_fusion, &laws::published_limits,  &laws::isolation_wait,
-      &laws::freshness});
+  static constexpr auto all = std::to_array<const Law*>(
+      {&laws::gas_use,         &laws::room_air,     &laws::cleaning_solution, &laws::line_flow,
+       &laws::equilibrium,     &laws::carbonation,  &laws::purging,           &laws::cooling,
+       &laws::level,           &laws::gravity,      &laws::hold_test,         &laws::line_contents,
+       &laws::unit_conversion, &laws::rescue,       &laws::priming,           &laws::cheapest_purge,
+       &laws::break_out,       &laws::bottles,      &laws::gas_account,       &laws::run_out,
+       &laws::handbook_lines,  &laws::work_rules,   &laws::as_logged,         &laws::bottle_gauge,
+       &laws::steady_release,  &laws::level_fusion, &laws::published_limits,  &laws::isolation_wait,
+       &laws::freshness});
   return all;
 }
 

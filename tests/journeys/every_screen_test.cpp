@@ -211,9 +211,9 @@ TEST_P(EveryScreen, OfTheDialogsThatPagesOpen) {
   judge_dialog(tags, "keg tags");
   ui::TagPreview warnings(context, ui::TagKind::warnings);
   judge_dialog(warnings, "warning tags");
-  for (const report::LogBook paper : {report::LogBook::line_cleaning, report::LogBook::kegs,
-                                      report::LogBook::recall, report::LogBook::due,
-                                      report::LogBook::bottles}) {
+  for (const report::LogBook paper :
+       {report::LogBook::line_cleaning, report::LogBook::kegs, report::LogBook::recall,
+        report::LogBook::due, report::LogBook::bottles}) {
     ui::LogPreview log(context, paper);
     judge_dialog(log, "log on paper");
   }

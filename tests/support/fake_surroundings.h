@@ -39,7 +39,7 @@ class QueuedPrompts final : public ui::Prompts {
   std::deque<bool> confirmations;
   std::deque<int> choices;
   QStringList asked;
-  QStringList risks;  // of those asked, where Enter takes the harmless way
+  QStringList risks;    // of those asked, where Enter takes the harmless way
   QStringList details;  // of what was asked to confirm or told, in that order
 
   std::optional<QString> open_cellar_file(QWidget*) override { return next_file("open cellar"); }

@@ -108,12 +108,13 @@ TEST_F(PaperDialogs, WhatTheCellarOwnsIsChosenInOnePreviewAndSavedAsCsv) {
   ui::LogPreview preview(context, bottles);
   auto* list = preview.findChild<QComboBox*>(QStringLiteral("list"));
   ASSERT_NE(list, nullptr);
-  const std::vector<std::pair<report::LogBook, std::string>> lists = {{bottles, "bottle"},
-                                                                   {regulators, "regulator"},
-                                                                   {report::LogBook::places, "place"},
-                                                                   {instruments, "instrument"},
-                                                                   {hose, "tap"},
-                                                                   {beers, "beer"}};
+  const std::vector<std::pair<report::LogBook, std::string>> lists = {
+      {bottles, "bottle"},
+      {regulators, "regulator"},
+      {report::LogBook::places, "place"},
+      {instruments, "instrument"},
+      {hose, "tap"},
+      {beers, "beer"}};
   ASSERT_EQ(list->count(), static_cast<int>(lists.size()));
   for (std::size_t i = 0; i < lists.size(); ++i) {
     list->setCurrentIndex(static_cast<int>(i));

@@ -59,7 +59,7 @@ std::vector<Field> keg_fields() {
           altitude_field(),
           std::move(share),
           std::move(dial),
-           std::move(thermometer),
+          std::move(thermometer),
           uptake_field(),
           uptake_factor_field()};
 }
