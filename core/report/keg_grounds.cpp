@@ -123,32 +123,6 @@ Grounds settles_grounds(const KegSubject& s) {
   return g;
 }
 
-Grounds run_out_grounds(const KegSubject& s) {
-  const cellar::Level& level = s.keg.level;
-  if (!level.runs_out) return {};
-  Grounds g =
-      grounds_by(laws::run_out, "Runs out",
-                 say(cellar::message(MessageKey::level_runs_out, *level.runs_out), s.speaker));
-  if (level.left) {
-    g.inputs.push_back(
-        {"Left in it, " + s.speaker.printer.print(*level.left), InputOrigin::worked_out,
-         level.measured_at ? say_age(*level.measured_at, s.speaker) : std::string()});
-  }
-  if (s.keg.phase_since) {
-    g.inputs.push_back({"What was drawn from it since it was tapped", InputOrigin::worked_out,
-                        say_age(*s.keg.phase_since, s.speaker)});
-  }
-  if (s.keg.line) {
-    g.inputs.push_back({"What was drawn from the kegs before it on " + s.keg.line->name,
-                        InputOrigin::worked_out,
-                        {}});
-  }
-  g.notes.emplace_back("If it goes on as in the last weeks. The range holds four times in five.");
-  if (level.left) g.narrow = narrowing(*level.left);
-  g.narrow.emplace_back("Read its level again, some days apart.");
-  return g;
-}
-
 Grounds temperature_grounds(const KegSubject& s) {
   if (!s.keg.beer_temperature) return {};
   Grounds g =

@@ -20,7 +20,6 @@ struct KegSubject {
 [[nodiscard]] Grounds co2_grounds(const KegSubject&);
 [[nodiscard]] Grounds settles_grounds(const KegSubject&);
 [[nodiscard]] Grounds level_grounds(const KegSubject&);
-[[nodiscard]] Grounds run_out_grounds(const KegSubject&);  // on tap
 [[nodiscard]] Grounds temperature_grounds(const KegSubject&);
 [[nodiscard]] Grounds serving_pressure_grounds(const KegSubject&);
 [[nodiscard]] Grounds gas_set_grounds(const KegSubject&);      // as it was logged

@@ -115,6 +115,7 @@ Grounds run_out_grounds(const KegSubject& s) {
   g.notes.emplace_back(
       "The draw is learned from this keg and from those before it on its line, Friday and Saturday "
       "apart.");
+  g.notes.emplace_back("If it goes on as in the last weeks. The range holds four times in five.");
   std::vector<units::Contribution> causes;
   if (level.left) add_relative(causes, *level.left);
   if (level.drawn_today) add_relative(causes, *level.drawn_today);
