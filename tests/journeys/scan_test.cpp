@@ -129,8 +129,10 @@ TEST_F(Scan, InAFormIsSwallowedAndToldOf) {
   QString told;
   bool offered_meanwhile = true;
   QTimer::singleShot(400, window_.get(), [&] {
-    auto* form = qobject_cast<ui::EntryForm*>(QApplication::activeModalWidget());
-    if (form == nullptr) return;
+    auto* modal = qobject_cast<QDialog*>(QApplication::activeModalWidget());
+    ASSERT_NE(modal, nullptr);
+    auto* form = qobject_cast<ui::EntryForm*>(modal);
+    if (form == nullptr) return modal->done(QDialog::Rejected);
     auto* remark = form->findChild<QWidget*>(QStringLiteral("note"))->findChild<QLineEdit*>();
     remark->setFocus();
     QTest::keyClicks(remark, QStringLiteral("wet lid"));
@@ -143,7 +145,7 @@ TEST_F(Scan, InAFormIsSwallowedAndToldOf) {
     }
     EXPECT_TRUE(form->isVisible()) << "the scanner's Enter does not log it";
     offered_meanwhile = offer() != nullptr;
-    form->reject();
+    form->done(QDialog::Rejected);  // without asking about what was typed
   });
   window_->open_task({"noted", {}, {}, {}});
   EXPECT_EQ(typed, QStringLiteral("wet lid"));

@@ -26,8 +26,7 @@ namespace ullage::ui {
 namespace {
 
 constexpr int remark_limit = 2000;
-// "Now" goes on while the round is walked.
-constexpr std::chrono::minutes still_now{1};
+constexpr std::chrono::minutes still_now{1};  // "now" goes on while the round is walked
 
 }  // namespace
 
@@ -46,10 +45,9 @@ void RoundDialog::build() {
   about_->setWordWrap(true);
   pad_ = new NumberPad(side, context_.preferences.number_style().decimal_mark, this);
   connect_pad();
-  auto* head = build_head(side);
   auto* middle = new QHBoxLayout;
   middle->setSpacing(space::xl);
-  middle->addWidget(build_values(side), 1);
+  middle->addWidget(build_values(), 1);
   middle->addWidget(pad_, 0, Qt::AlignTop);
   notice_ = new Banner(cellar::Severity::warning, {}, {}, this);
   notice_->setObjectName(QStringLiteral("refusal"));
@@ -57,7 +55,7 @@ void RoundDialog::build() {
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(space::xl, space::m, space::xl, space::m);
   all->setSpacing(space::s);
-  all->addLayout(head);
+  all->addLayout(build_head(side));
   all->addWidget(about_);
   all->addLayout(middle, 1);
   all->addWidget(notice_);
@@ -68,6 +66,7 @@ void RoundDialog::build() {
 QLayout* RoundDialog::build_head(int side) {
   progress_ = new InkLabel({}, TextRole::body, Ink::secondary, this);
   progress_->setObjectName(QStringLiteral("round_progress"));
+  progress_->setWordWrap(true);
   name_ = new InkLabel({}, TextRole::number, Ink::text, this);
   name_->setObjectName(QStringLiteral("round_station"));
   auto* told = new QVBoxLayout;
@@ -89,18 +88,11 @@ QLayout* RoundDialog::build_head(int side) {
   return row;
 }
 
-QWidget* RoundDialog::build_values(int side) {
+QWidget* RoundDialog::build_values() {
   auto* values = new QWidget;
   value_column_ = new QVBoxLayout(values);
   value_column_->setContentsMargins(0, 0, space::m, 0);
   value_column_->setSpacing(space::l);
-  remark_ = new TextEdit(remark_limit, TextEdit::Lines::one, values);
-  remark_->setObjectName(QStringLiteral("round_remark"));
-  remark_->set_placeholder(tr("Remark"));
-  remark_->line_edit()->setAccessibleName(tr("Remark"));
-  remark_->line_edit()->setMinimumHeight(side);
-  remark_->line_edit()->installEventFilter(this);
-  value_column_->addWidget(remark_);
   value_column_->addStretch(1);
   auto* scroll = scrolled();
   scroll->setWidget(values);
@@ -173,7 +165,21 @@ void RoundDialog::clear_values() {
     old->deleteLater();
   }
   values_.clear();
-  remark_->set_value({});
+  if (remark_ != nullptr) {
+    remark_->hide();
+    remark_->deleteLater();
+  }
+}
+
+// Made anew after the values of each station: Tab goes in the order of making.
+void RoundDialog::make_remark() {
+  remark_ = new TextEdit(remark_limit, TextEdit::Lines::one, value_column_->parentWidget());
+  remark_->set_placeholder(tr("Remark"));
+  remark_->line_edit()->setAccessibleName(tr("Remark"));
+  remark_->line_edit()->setMinimumHeight(touch_pixels(this));
+  remark_->line_edit()->installEventFilter(this);
+  value_column_->insertWidget(static_cast<int>(values_.size()), remark_);
+  remark_->setVisible(!walk_.at_end());
 }
 
 void RoundDialog::show_station() {
@@ -184,7 +190,6 @@ void RoundDialog::show_station() {
   pad_->offer_sign(false);
   back_->setEnabled(walk_.number() > 1);
   take_back_->setEnabled(walk_.to_take_back().has_value());
-  remark_->setVisible(here != nullptr);
   walk_.remember();
   if (here == nullptr) return show_end();
   const QString done = walk_.was_logged(here->about) ? tr(" · logged already: type to correct it")
@@ -203,20 +208,18 @@ void RoundDialog::show_station() {
 
 void RoundDialog::show_values(const cellar::RoundStation& here) {
   const int side = touch_pixels(this);
-  QWidget* before = nullptr;
   for (const cellar::RoundQuestion& question : here.questions) {
     auto* edit = new RoundValueEdit(context_, question, side, value_column_->parentWidget());
     edit->setObjectName(QStringLiteral("round_value_%1").arg(values_.size()));
     connect(edit, &RoundValueEdit::got_keyboard, this, [this, edit] { take_active(*edit); });
     connect(edit, &RoundValueEdit::instrument_taken, this,
             [this, edit, at = values_.size()] { walk_.take_instrument(at, edit->instrument()); });
-    before = edit->findChild<QLineEdit*>();
-    before->installEventFilter(this);
+    edit->findChild<QLineEdit*>()->installEventFilter(this);
     value_column_->insertWidget(static_cast<int>(values_.size()), edit);
     edit->show();  // now, not when the layout comes to it: the next key may be Tab
     values_.push_back(edit);
   }
-  if (before != nullptr) setTabOrder(before, remark_->line_edit());
+  make_remark();
   if (values_.empty()) {
     remark_->line_edit()->setFocus();
   } else {
@@ -225,6 +228,7 @@ void RoundDialog::show_values(const cellar::RoundStation& here) {
 }
 
 void RoundDialog::show_end() {
+  make_remark();
   name_->setText(walk_.has_stations() ? tr("That was the round") : tr("Nothing to walk to"));
   progress_->setText(tr("%1 logged, %2 skipped").arg(walk_.logged()).arg(walk_.skipped()));
   about_->setText(!walk_.has_stations()  ? tr("Register places and kegs first.")

@@ -50,14 +50,14 @@ class RoundDialog final : public QDialog {
  private:
   void build();
   QLayout* build_head(int side);
-  QWidget* build_values(int side);
+  QWidget* build_values();
   QWidget* build_foot(int side);
   void connect_pad();
   void show_station();
   void show_values(const cellar::RoundStation&);
   void clear_values();
+  void make_remark();
   void show_end();
-  void go_back_to_skipped();
   [[nodiscard]] std::optional<RoundRead> read();  // nullopt: something is still to be put right
   [[nodiscard]] bool anything_typed() const;
   void tell(cellar::Severity, const QString& headline, const QString& detail = {});
