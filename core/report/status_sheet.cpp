@@ -87,8 +87,8 @@ std::string on_since(const KegStatus& keg, const Speaker& speaker) {
   if (keg.phase != Phase::on_tap || !keg.phase_since) return {};
   const auto day = [&](cellar::Instant t) { return speaker.calendar->date_of(t); };
   const std::int64_t days = (day(speaker.now) - day(*keg.phase_since)).count();
-  if (days <= 0) return "on since today";
-  return fmt::format("on since {},\n{}", say_date(day(*keg.phase_since), speaker),
+  if (days <= 0) return "since today";
+  return fmt::format("since {},\n{} on", say_date(day(*keg.phase_since), speaker),
                      counted_days(days));
 }
 
@@ -270,9 +270,8 @@ StatusSheet status_sheet(const CellarStatus& status, const Speaker& speaker,
   sheet.cellar = status.cellar ? status.cellar->name : std::string("Cellar");
   sheet.printed = fmt::format("Printed {}", say_clock(status.now, speaker));
   if (!by.empty()) sheet.printed += fmt::format(" by {}", by);
-  sheet.headings = {
-      "Keg",         "Where",         "Beer, batch", "State", "Left, read", "Use by, on since",
-      "Temperature", "Pressure, gas", "Next",        "Done"};
+  sheet.headings = {"Keg",           "Where",       "Beer, batch",   "State", "Left, read",
+                    "Use by, since", "Temperature", "Pressure, gas", "Next",  "Done"};
   sheet.rows = rows_of(status, speaker);
   sheet.boxes = {lines_box(status, speaker), gas_box(status, speaker),
                  out_of_service_box(status, speaker)};

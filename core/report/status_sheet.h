@@ -27,7 +27,7 @@ struct SheetRow {
   std::string glasses;      // "~20 pints"
   std::string level_read;   // "read 3 d ago"
   std::string use_by;       // "24 FEB 2027"
-  std::string on_since;     // "on since 12 Nov, 13 days"
+  std::string on_since;     // "since 12 Nov, 13 days on"
   std::string temperature;  // of its place: "set 3 °C", "read 3.5 °C, 4 h ago"
   std::string pressure;     // "set 12 psi", "should be ~11.5 ± 0.6 psi"
   std::string gas;          // that it is under: "CO₂ 30 % / N₂ 70 %"

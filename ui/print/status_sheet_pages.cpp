@@ -28,7 +28,7 @@ constexpr std::size_t keg_column = 0;
 constexpr std::size_t left_column = 4;
 // Shares of the width, in the order of the sheet's columns; the last is for
 // writing in.
-constexpr auto column_shares = std::to_array<double>({50, 70, 96, 112, 94, 84, 82, 104, 96, 40});
+constexpr auto column_shares = std::to_array<double>({50, 68, 92, 104, 104, 84, 80, 104, 92, 44});
 
 }  // namespace
 
