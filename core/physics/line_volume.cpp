@@ -8,8 +8,7 @@ namespace ullage::physics {
 using namespace units;
 
 Result<Volume> line_volume(Length bore, Length length) {
-  if (auto bad = outside(Subject::length, in_metres(bore), bore_range))
-    return std::unexpected(*bad);
+  if (auto bad = outside(Subject::bore, in_metres(bore), bore_range)) return std::unexpected(*bad);
   if (auto bad = outside(Subject::length, in_metres(length), line_length_range))
     return std::unexpected(*bad);
   const double d = in_metres(bore);

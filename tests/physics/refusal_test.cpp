@@ -138,7 +138,7 @@ TEST(Refusal, Gravity) {
 
 TEST(Refusal, CoolingLineAndLevel) {
   expect_refused(cooling_time_constant(litres(0), {"k"}), Subject::volume, "no keg");
-  expect_refused(line_volume(millimetres(0), metres(1)), Subject::length, "no bore");
+  expect_refused(line_volume(millimetres(0), metres(1)), Subject::bore, "no bore");
   expect_refused(line_volume(millimetres(5), metres(nan)), Subject::length, "length");
   expect_refused(beer_from_heft(fraction(1.2), litres(19), {"heft"}), Subject::fraction, "heft");
   expect_refused(beer_from_heft(fraction(nan), litres(19), {"heft"}), Subject::fraction, "heft");

@@ -14,7 +14,8 @@ namespace {
 using physics::Subject;
 using units::Printer;
 
-constexpr auto line_subjects = std::to_array<SubjectField>({{Subject::length, "bore"}});
+constexpr auto line_subjects =
+    std::to_array<SubjectField>({{Subject::bore, "bore"}, {Subject::length, "length"}});
 
 Outcome line_contents(const Inputs& in, const Printer& printer) {
   const auto bore = in.get<units::Length>("bore");
