@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/physics/rate_readings.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numeric>
+
+#include "core/physics/carbonation_solver.h"
+#include "core/physics/reading_spread.h"
+
+namespace ullage::physics {
+
+using namespace units;
+
+namespace {
+
+constexpr std::size_t node_count = 9;  // runs of the model
+constexpr double node_spacing = 2 * furthest_x / (node_count - 1);
+constexpr double least_own_error = 1e-4;  // volumes: no reading is exact
+// Where a keg was rocked, in half-widths of the sources:
+constexpr double rocking_step = 0.25;          // to either side, for what the rate does
+constexpr double longest_way = 0.5;            // at once: beyond, a line tells little
+constexpr double furthest_other = furthest_x;  // no source is further off
+constexpr double near_enough = 0.05;
+constexpr int most_straightenings = 4;
+
+// What the sources are to the model alone: those that move it, the rate apart.
+std::vector<std::size_t> followed_sources(const PlainHistory& history) {
+  std::vector<std::size_t> out;
+  for (std::size_t i = 0; i < history.source_count(); ++i) {
+    if (i != history.resting.source && history.used(i) && !history.pooled(i)) out.push_back(i);
+  }
+  return out;
+}
+
+// Lagrange's cubic through four even points, `t` from the first.
+std::array<double, 4> cubic_weights(double t) {
+  return {-(t - 1) * (t - 2) * (t - 3) / 6, t * (t - 2) * (t - 3) / 2, -t * (t - 1) * (t - 3) / 2,
+          t * (t - 1) * (t - 2) / 6};
+}
+
+}  // namespace
+
+RateReadings::RateReadings(const PlainHistory& history, const std::vector<Co2Reading>& readings)
+    : history_(history),
+      readings_(readings),
+      sources_(followed_sources(history)),
+      in_reading_(readings.size(), sources_.size()),
+      own_(readings.size(), readings.size()) {
+  take_apart();
+  add_pooled();
+  nodes_.resize(node_count);
+  for (Node& node : nodes_) node.others.assign(sources_.size(), 0.0);
+  run_nodes();
+  for (int i = 0; i < most_straightenings && rocking_tells() && go_to_wanted(); ++i) run_nodes();
+}
+
+Misfit RateReadings::at(double x) const {
+  Misfit out{std::vector<double>(count()), SmallMatrix(count(), sources_.size())};
+  const double place = std::clamp((x + furthest_x) / node_spacing, 0.0, node_count - 1.0);
+  const std::size_t first =
+      std::min<std::size_t>(node_count - 4, static_cast<std::size_t>(std::max(0.0, place - 1)));
+  const std::array<double, 4> w = cubic_weights(place - static_cast<double>(first));
+  for (std::size_t i = 0; i < count(); ++i) {
+    double model = 0;
+    for (std::size_t k = 0; k < 4; ++k) model += w[k] * nodes_[first + k].co2[i];
+    out.values[i] = readings_[i].co2.value().count() - model;
+    for (std::size_t s = 0; s < sources_.size(); ++s) {
+      double moved = -in_reading_(i, s);
+      for (std::size_t k = 0; k < 4; ++k) moved += w[k] * nodes_[first + k].moved(i, s);
+      out.by_source(i, s) = moved;
+    }
+  }
+  return out;
+}
+
+Cholesky RateReadings::spread_of(const Misfit& m) const {
+  const std::size_t sources = sources_.size();
+  SmallMatrix s = own_;
+  const std::size_t count = m.values.size();
+  for (std::size_t i = 0; i < count; ++i) {
+    for (std::size_t j = 0; j < count; ++j) {
+      for (std::size_t k = 0; k < sources; ++k) s(i, j) += m.by_source(i, k) * m.by_source(j, k);
+    }
+  }
+  return {s, count};
+}
+
+std::vector<std::vector<double>> RateReadings::columns_of(const Misfit& m,
+                                                          const Cholesky& spread) const {
+  std::vector<std::vector<double>> out(sources_.size());
+  std::vector<double> by_reading(m.values.size());
+  for (std::size_t s = 0; s < out.size(); ++s) {
+    for (std::size_t i = 0; i < by_reading.size(); ++i) by_reading[i] = m.by_source(i, s);
+    out[s] = spread.forward(by_reading);
+  }
+  return out;
+}
+
+std::vector<double> RateReadings::wanted_by(const Misfit& m) const {
+  const Cholesky spread = spread_of(m);
+  const std::vector<double> misfit = spread.forward(m.values);
+  std::vector<double> out;
+  for (const std::vector<double>& column : columns_of(m, spread))
+    out.push_back(std::inner_product(column.begin(), column.end(), misfit.begin(), 0.0));
+  return out;
+}
+
+// Each reading's error: the part it shares with the model, and the rest, which
+// readings may share among themselves (one meter's bias).
+void RateReadings::take_apart() {
+  std::map<ErrorSource, std::vector<double>> rest;
+  for (std::size_t i = 0; i < count(); ++i) {
+    for (const Contribution& c : readings_[i].co2.contributions()) {
+      const auto known = history_.index_of(c.source);
+      const auto at = known ? std::find(sources_.begin(), sources_.end(), *known) : sources_.end();
+      if (at != sources_.end()) {
+        in_reading_(i, static_cast<std::size_t>(at - sources_.begin())) += c.half_width;
+      } else {
+        auto& row = rest[c.source];
+        row.resize(count());
+        row[i] += c.half_width;
+      }
+    }
+    own_(i, i) += least_own_error * least_own_error;
+  }
+  for (const auto& [source, row] : rest) {
+    for (std::size_t i = 0; i < count(); ++i) {
+      for (std::size_t j = 0; j < count(); ++j) own_(i, j) += row[i] * row[j];
+    }
+  }
+}
+
+// What is followed together has no offset of its own: it blurs the model.
+void RateReadings::add_pooled() {
+  if (!history_.pools()) return;
+  double last = 0;
+  for (const Co2Reading& r : readings_) last = std::max(last, in_seconds(r.at));
+  const Trajectory centre = Trajectory::solve(history_, Offsets(history_.source_count(), 0.0),
+                                              seconds(last + 1), Settling::skip);
+  const ReadingSpread spread(centre, pooled_steps(history_));
+  for (std::size_t i = 0; i < count(); ++i)
+    own_(i, i) += std::pow(spread.half_width(readings_[i].at), 2);
+}
+
+// Rate by rate: plain, and with each source moved, that of rocking a little to both
+// sides. All together, as most share the beer's temperature.
+void RateReadings::run_nodes() {
+  std::vector<Offsets> each;
+  for (std::size_t n = 0; n < node_count; ++n) {
+    Offsets offsets(history_.source_count(), 0.0);
+    offsets[history_.resting.source] = -furthest_x + node_spacing * static_cast<double>(n);
+    for (std::size_t s = 0; s < sources_.size(); ++s) offsets[sources_[s]] = nodes_[n].others[s];
+    each.push_back(offsets);
+    for (const std::size_t source : sources_) {
+      each.push_back(offsets);
+      each.back()[source] += rocks(source) ? rocking_step : 1.0;
+      if (!rocks(source)) continue;
+      each.push_back(offsets);
+      each.back()[source] -= rocking_step;
+    }
+  }
+  std::vector<double> times;
+  for (const Co2Reading& r : readings_) times.push_back(in_seconds(r.at));
+  const auto runs = co2_of_runs(history_, each, times);
+  auto run = runs.begin();
+  for (Node& node : nodes_) run = straighten(node, run);
+}
+
+RateReadings::Runs RateReadings::straighten(Node& node, Runs run) const {
+  const std::vector<double>& plain = *run++;
+  node.co2 = plain;
+  node.moved = SmallMatrix(count(), sources_.size());
+  for (std::size_t s = 0; s < sources_.size(); ++s) {
+    const std::vector<double>& up = *run++;
+    const bool both = rocks(sources_[s]);
+    const std::vector<double>& from = both ? *run++ : plain;
+    for (std::size_t i = 0; i < count(); ++i) {
+      node.moved(i, s) = (up[i] - from[i]) / (both ? 2 * rocking_step : 1.0);
+      node.co2[i] -= node.moved(i, s) * node.others[s];
+    }
+  }
+  return run;
+}
+
+bool RateReadings::rocking_tells() const {
+  for (std::size_t s = 0; s < sources_.size(); ++s) {
+    if (!rocks(sources_[s])) continue;
+    for (std::size_t i = 0; i < count(); ++i) {
+      if (std::abs(nodes_[node_count / 2].moved(i, s)) > least_own_error) return true;
+    }
+  }
+  return false;
+}
+
+// Whether that was any way to go.
+bool RateReadings::go_to_wanted() {
+  double farthest = 0;
+  for (Node& node : nodes_) {
+    Misfit m{std::vector<double>(count()), SmallMatrix(count(), sources_.size())};
+    for (std::size_t i = 0; i < count(); ++i) {
+      m.values[i] = readings_[i].co2.value().count() - node.co2[i];
+      for (std::size_t s = 0; s < sources_.size(); ++s)
+        m.by_source(i, s) = node.moved(i, s) - in_reading_(i, s);
+    }
+    const std::vector<double> wanted = wanted_by(m);
+    double way = 0;
+    for (std::size_t s = 0; s < wanted.size(); ++s)
+      way = std::max(way, std::abs(wanted[s] - node.others[s]));
+    const double share = way > longest_way ? longest_way / way : 1.0;
+    for (std::size_t s = 0; s < wanted.size(); ++s) {
+      const double to = node.others[s] + share * (wanted[s] - node.others[s]);
+      node.others[s] = std::clamp(to, -furthest_other, furthest_other);
+    }
+    farthest = std::max(farthest, way);
+  }
+  return farthest > near_enough;
+}
+
+}  // namespace ullage::physics
