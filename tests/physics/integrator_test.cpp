@@ -6,121 +6,25 @@
 // the virial coefficient.
 #include <gtest/gtest.h>
 
-#include <algorithm>
-#include <array>
-#include <boost/numeric/odeint.hpp>
 #include <cmath>
 
 #include "core/physics/carbonation_solver.h"
-#include "core/physics/co2_gas.h"
-#include "core/physics/equilibrium.h"
-#include "tests/physics/keg_cases.h"
+#include "tests/physics/reference_keg.h"
 
 namespace ullage::physics {
 namespace {
 
 using namespace units;
 using cases::exactly;
-
-// Short against the uptake, which rocking makes hundreds of times faster.
-constexpr double valve_seconds = 2.0;
-constexpr double valve_seconds_rocking = 0.01;
-constexpr double moles_per_volume = grams_per_litre_per_volume / co2_kilograms_per_mole;
-
-// beer CO2 mol/m3, headspace CO2 mol, headspace inert mol, beer temperature K
-using State = std::array<double, 4>;
-
-struct Reference {
-  double beer, headspace, first_beer, resting, rocking, cooling;
-  double place;
-  double rock_until = -1;
-  std::optional<double> set_pa;
-  double supply = 1;
-
-  // Under mixed gas the supply's share weights the virial coefficient.
-  [[nodiscard]] double virial(const State& x) const {
-    const double share = supply < 1 ? supply : x[1] / (x[1] + x[2]);
-    return co2_second_virial(kelvin(x[3])) * share * share;
-  }
-  [[nodiscard]] double pressure(const State& x) const {
-    const double n = x[1] + x[2];
-    return gas_constant * x[3] * n / (headspace - virial(x) * n);
-  }
-  void operator()(const State& x, State& rate, double t) const {
-    const double p_co2 = pressure(x) * x[1] / (x[1] + x[2]);
-    const SolubilityLine line = fitted_chart_line(kelvin(x[3]));
-    const double rest =
-        (line.volumes_per_pascal * p_co2 + line.intercept_volumes) * moles_per_volume;
-    const double k = t < rock_until ? 1 / rocking : first_beer / beer / resting;
-    rate[0] = k * (rest - x[0]);
-    double inflow = 0;
-    if (set_pa) {
-      const double full = *set_pa * headspace / (gas_constant * x[3] + virial(x) * *set_pa);
-      inflow = std::max(
-          0.0, (full - x[1] - x[2]) / (t < rock_until ? valve_seconds_rocking : valve_seconds));
-    }
-    rate[1] = supply * inflow - beer * rate[0];
-    rate[2] = (1 - supply) * inflow;
-    rate[3] = (place - x[3]) / cooling;
-  }
-
-  void apply(const Step& step, State& x) {
-    if (const auto* gas = get_if<GasOn>(&step.what)) {
-      set_pa = in_pascals(gas->pressure.value()) + pascals_per_atmosphere;
-      supply = gas->co2.count();
-    } else if (holds_alternative<GasOff>(step.what)) {
-      set_pa.reset();
-    } else if (const auto* vent = get_if<Vented>(&step.what)) {
-      const double to = in_pascals(vent->to) + pascals_per_atmosphere;
-      if (pressure(x) > to) {
-        const double kept = to * headspace / (gas_constant * x[3] + virial(x) * to) / (x[1] + x[2]);
-        x[1] *= kept;
-        x[2] *= kept;
-      }
-    } else if (const auto* moved = get_if<PlaceChanged>(&step.what)) {
-      place = in_kelvin(moved->temperature.value());
-    } else if (const auto* rocked = get_if<Rocked>(&step.what)) {
-      rock_until = in_seconds(step.at) + in_seconds(rocked->how_long);
-    } else if (const auto* drawn = get_if<BeerDrawn>(&step.what)) {
-      beer -= in_cubic_metres(drawn->beer);
-      headspace += in_cubic_metres(drawn->beer);
-    } else {
-      FAIL() << "a step the reference does not know";
-    }
-  }
-
-  void advance(State& x, double from, double to) const {
-    namespace odeint = boost::numeric::odeint;
-    if (to <= from) return;
-    odeint::integrate_adaptive(
-        odeint::make_controlled<odeint::runge_kutta_dopri5<State>>(1e-10, 1e-9), std::cref(*this),
-        x, from, to, std::min(1.0, to - from));
-  }
-};
+using cases::moles_per_volume;
 
 void expect_agreement(const CarbonationHistory& history, double days_long) {
   const CarbonationRates rates = cases::rates();
-  Reference reference{in_cubic_metres(history.beer),
-                      in_cubic_metres(history.brimful - history.beer),
-                      in_cubic_metres(history.beer),
-                      in_seconds(rates.resting.median()),
-                      in_seconds(rates.rocking.median()),
-                      in_seconds(rates.cooling.median()),
-                      in_kelvin(history.start.value()),
-                      -1,
-                      std::nullopt,
-                      1};
+  cases::ReferenceKeg reference = cases::ReferenceKeg::of(history, rates);
   const Duration end = days(days_long);
   ASSERT_FALSE(check_history(history, rates, end));
   const Trajectory ours = Trajectory::solve(history, rates, {}, end);
-  State x{history.initial.value().count() * moles_per_volume, 0, 0, reference.place};
-  const double start_pa = in_pascals(history.headspace) + pascals_per_atmosphere;
-  const double share = history.headspace_co2.count();
-  const double total =
-      start_pa * reference.headspace /
-      (gas_constant * x[3] + co2_second_virial(kelvin(x[3])) * share * share * start_pa);
-  x[1] = share * total;
-  x[2] = (1 - share) * total;
+  cases::ReferenceState x = reference.start(history);
 
   double now = 0;
   std::size_t next = 0;
