@@ -172,6 +172,7 @@ void require_true(const LeftOut& left, const PlannedDay& day, const AnyCellar& a
                     (today || subject(l.record.line) == left.task.about);
            });
   };
+  // In brackets of their own: RapidCheck’s && and || ask both sides.
   switch (left.why) {
     case LeftOutWhy::no_time: {
       std::vector<DueWork> with = day.tasks;
@@ -181,32 +182,32 @@ void require_true(const LeftOut& left, const PlannedDay& day, const AnyCellar& a
     }
     case LeftOutWhy::keg_has_beer: {
       const KegStatus* keg = status.find(KegId{left.task.about.uuid});
-      RC_ASSERT(keg != nullptr && keg->contents.has_value());
+      RC_ASSERT((keg != nullptr && keg->contents.has_value()));
       const auto forecast =
           std::ranges::find(wishes.empties, KegId{left.task.about.uuid}, &EmptyForecast::keg);
-      RC_ASSERT(forecast == wishes.empties.end() ||
-                any.calendar.date_of(forecast->when.likely) > day.day);
+      RC_ASSERT((forecast == wishes.empties.end() ||
+                 any.calendar.date_of(forecast->when.likely) > day.day));
       break;
     }
     case LeftOutWhy::acid_with_chlorine: {
       const bool on_list = std::ranges::any_of(
           day.steps, [](const PlanStep& s) { return s.agent_kind == LineAgent::chlorinated; });
       RC_ASSERT(left.task.work == WorkKind::acid);
-      RC_ASSERT(on_list || chlorine(wishes.kit.acid) || there(LineAgent::chlorinated));
+      RC_ASSERT((on_list || chlorine(wishes.kit.acid) || there(LineAgent::chlorinated)));
       break;
     }
     case LeftOutWhy::chlorine_with_acid:
-      RC_ASSERT(chlorine(wishes.kit.caustic) && there(LineAgent::acid));
+      RC_ASSERT((chlorine(wishes.kit.caustic) && there(LineAgent::acid)));
       break;
     case LeftOutWhy::put_off:
-      RC_ASSERT(left.task.put_off_to && *left.task.put_off_to > day.day);
+      RC_ASSERT((left.task.put_off_to && *left.task.put_off_to > day.day));
       break;
     case LeftOutWhy::follows_caustic: {
       const auto caustic = std::ranges::find_if(due, [&](const DueWork& w) {
         return w.work == WorkKind::caustic && w.about == left.task.about;
       });
-      RC_ASSERT(left.task.work == WorkKind::acid && caustic != due.end());
-      RC_ASSERT(caustic->put_off_to && *caustic->put_off_to > day.day);
+      RC_ASSERT((left.task.work == WorkKind::acid && caustic != due.end()));
+      RC_ASSERT((caustic->put_off_to && *caustic->put_off_to > day.day));
       break;
     }
   }
@@ -215,7 +216,7 @@ void require_true(const LeftOut& left, const PlannedDay& day, const AnyCellar& a
 void require_nothing_left(const PlannedDay& day, const AnyCellar& any,
                           const std::vector<DueWork>& due, const CellarStatus& status,
                           const PlanWishes& wishes) {
-  RC_ASSERT(day.tasks.empty() || time_for(day.tasks, wishes.kit) <= wishes.time_at_hand);
+  RC_ASSERT((day.tasks.empty() || time_for(day.tasks, wishes.kit) <= wishes.time_at_hand));
   for (const LeftOut& left : day.left_out) require_true(left, day, any, due, status, wishes);
   for (const DueWork& w : due) {
     const bool wanted = w.due <= day.day || (w.put_off_to && *w.put_off_to <= day.day);
