@@ -68,6 +68,7 @@ std::optional<MessageKey> handled(const Payload& p) {
 struct Handling {
   MessageKey how = MessageKey::suspect_touched;
   Instant at{};
+  Instant last{};  // with the gas put back on after it
 };
 // When a keg was last worked on: within the time asked about, else at all.
 struct LastHandled {
@@ -78,10 +79,21 @@ LastHandled last_handled(const BranchKeg& keg, const TouchedWhen& touched, Looku
   for (const Entry* e : lookup.story(subject(keg.keg))) {
     const auto how = handled(e->payload);
     if (!how) continue;
-    out.ever = Handling{*how, e->header.happened_at};
-    if (touched(e->header.happened_at)) out.shortly_before = out.ever;
+    const Instant at = e->header.happened_at;
+    out.ever = Handling{*how, at, at};
+    if (!touched(at)) continue;
+    auto& before = out.shortly_before;
+    // Who opened it puts the gas back on: the lid is the likelier place.
+    const bool back_on =
+        *how == MessageKey::suspect_touched && before &&
+        (before->how == MessageKey::suspect_opened || before->how == MessageKey::suspect_seals);
+    if (back_on) {
+      before->last = at;
+    } else {
+      before = out.ever;
+    }
   }
-  if (!out.ever) out.ever = Handling{MessageKey::suspect_touched, keg.since};
+  if (!out.ever) out.ever = Handling{MessageKey::suspect_touched, keg.since, keg.since};
   return out;
 }
 
@@ -95,7 +107,7 @@ Ranked judge_keg(const BranchKeg& keg, const KegTimeline& timeline, const Touche
   const auto& tight = timeline.tight_since;
   // Who fits new seals looks the keg over: that is no test of them.
   const auto tested_since = [&](const Handling& h) {
-    return tight && (h.how == MessageKey::suspect_seals ? *tight > h.at : *tight >= h.at);
+    return tight && (h.how == MessageKey::suspect_seals ? *tight > h.last : *tight >= h.last);
   };
   const bool held = keg.hold == HoldKind::holds;
   const bool failed = keg.hold == HoldKind::falls && !(tight && *tight > timeline.hold.last);

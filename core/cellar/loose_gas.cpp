@@ -11,8 +11,10 @@ LooseGas loose_gas(const CellarStatus& status) {
   LooseGas out;
   std::set<RegulatorId> counted;
   std::set<KegId> shown;
+  std::set<const GasAccount*> supplies;
   for (const BottleStatus& b : status.bottles) {
     if (!b.account) continue;
+    supplies.insert(b.account.get());
     for (const GasBranch& branch : b.account->branches) counted.insert(branch.regulator.regulator);
     for_each_keg(*b.account, [&](const BranchKeg& k) { shown.insert(k.keg); });
   }
@@ -21,7 +23,11 @@ LooseGas loose_gas(const CellarStatus& status) {
   }
   for (const KegStatus& k : status.kegs) {
     if (!k.gas.on || !k.gas.set || shown.count(k.record.keg) != 0) continue;
-    (k.gas.regulator ? out.on_those : out.unnamed).push_back(k.record.tag);
+    if (k.gas.regulator) {
+      out.on_those.push_back(k.record.tag);
+    } else if (supplies.size() > 1) {
+      out.unnamed.push_back(k.record.tag);
+    }
   }
   return out;
 }

@@ -64,6 +64,7 @@ TEST(GasHuntOrder, IsWhatWasFoundThenFailedThenHandledThenNeverTested) {
   hops.keg = hopped;
   hops.hops = "Fuggle";
   scene.log(day(24), hops);
+  scene.set_gas(hopped, day(24, 1), 12);  // back on: the lid is what is said
   scene.log(day(23), Moved{moved, scene.box});
   scene.inspect(resealed, 21, true);
   scene.leak(put_right, 10, "post");

@@ -62,7 +62,7 @@ TEST(GasPage, Account) {
   EXPECT_NEAR(in_grams(out->per_day.value()), 5.4, 0.06);
   EXPECT_NEAR(out->per_day.half_width() * 1e3, 1.3, 0.06);
   EXPECT_GT(out->confidence.count(), 0.999);
-  EXPECT_NEAR(in_grams(out->smallest_visible_per_day), 2.9, 0.06);
+  EXPECT_NEAR(in_grams(out->smallest_visible_per_day), 2.8, 0.06);
   EXPECT_TRUE(out->steady);
   EXPECT_EQ(out->verdict, LossVerdict::unexplained);
   const auto left = days_left({Estimate<Mass>(kilograms(1.0)).with({"scale"}, 0.1),

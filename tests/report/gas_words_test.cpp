@@ -52,7 +52,7 @@ TEST(GasWords, OfKegsToFillNameWhatWasTakenForGranted) {
   std::vector<std::string> lines;
   for (const report::GroundsInput& i : g.inputs) lines.push_back(report::line_of(i));
   EXPECT_THAT(lines, Contains(HasSubstr("3 kegs of 19")));
-  EXPECT_THAT(lines, Contains(AllOf(HasSubstr("Served at 12"), HasSubstr("psi"))));
+  EXPECT_THAT(lines, Contains(HasSubstr("Served at 0.8 ± 0.3 bar and 4")));
   EXPECT_THAT(lines, Contains(HasSubstr("For the kegs on it")));
   EXPECT_THAT(g.notes, Contains(HasSubstr("Purging is not counted")));
   EXPECT_TRUE(report::gas_for_kegs_grounds({0, units::litres(19)}, a, {}).empty());

@@ -259,7 +259,7 @@ TEST(SlateBottle, WhatIsGoneAndNotUsedIsLost) {
   EXPECT_EQ(asked.problem().field, "tare");
   Asked tight("gas_lost");
   tight.with("second", units::kilograms(7.95));
-  EXPECT_THAT(tight.answer().sentences, Contains(HasSubstr("Nothing that the errors")));
+  EXPECT_THAT(tight.answer().sentences, Contains(HasSubstr("Not enough to call it a loss")));
 }
 
 // 12 L at 1.5 L a day is eight days by the mean; what is not yet known of the weekdays

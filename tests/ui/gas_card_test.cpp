@@ -106,6 +106,13 @@ TEST_F(GasCards, ATestThatIsSoonOrOverdueIsMarkedAndSaid) {
 TEST_F(GasCards, WhatCountsForNoBottleIsSaid) {
   EXPECT_FALSE(all_words(*open<ui::GasPage>()).contains(QStringLiteral("Counts for no bottle")));
   cellar::CellarStatus status = gas_cellar();
+  cellar::BottleStatus other;
+  other.record = bottle_of(2, "CO2 bottle 2");
+  auto account = std::make_shared<GasAccount>();
+  account->bottles = {other.record};
+  account->name = other.record.name;
+  other.account = account;
+  status.bottles.push_back(other);
   cellar::RegulatorRecord spare;
   spare.regulator = numbered<cellar::RegulatorId>(9);
   spare.name = "Spare regulator";

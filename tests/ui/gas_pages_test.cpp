@@ -141,7 +141,7 @@ TEST_F(GasPages, WithoutAnAlarmNothingIsSuspected) {
   const QString words = all_words(*page);
   EXPECT_FALSE(words.contains(QStringLiteral("Where to look first")));
   EXPECT_TRUE(
-      words.contains(QStringLiteral("25 ± 22 g a day: not enough to call it a loss. A steady "
+      words.contains(QStringLiteral("30 ± 20 g a day: not enough to call it a loss. A steady "
                                     "loss of 40 g a day would be called one 9 times in 10.")))
       << words.toStdString();
   EXPECT_FALSE(words.contains(QStringLiteral("none to be seen"))) << "no all-clear";
