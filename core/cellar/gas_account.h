@@ -67,7 +67,8 @@ struct ToldBottle {
   std::optional<Temperature> liquid_full_at;  // pure CO2
   std::optional<TemperatureEstimate> place;   // as warm as its place is now, where that is known
   bool place_read = false;                    // else as set
-  bool too_warm = false;                      // the place may be as warm as liquid_full_at
+  std::optional<Date> test_due;
+  bool too_warm = false;  // the place may be as warm as liquid_full_at
 };
 
 struct GasAccount {
@@ -136,11 +137,13 @@ void advise_gas(const GasAccount&, std::vector<Advice>&);
 // What the bottle weighs without itself, as far as is known: gross without a tare.
 [[nodiscard]] MassEstimate weighed_gas(const BottleRecord&, const BottleWeighed&,
                                        std::int64_t sequence, Lookup&);
-// Its test by a date: soon is within a month.
+// When a bottle's test is due: as certified when it was last tested, else as stamped.
+[[nodiscard]] std::optional<Date> test_due(const BottleRecord&, Lookup&);
+// Soon is within a month.
 enum class RetestDue { not_yet, soon, overdue };
-[[nodiscard]] RetestDue retest_due(const BottleRecord&, Date today);
-[[nodiscard]] Message retest_words(const BottleRecord&, RetestDue);        // soon or overdue
-[[nodiscard]] Message warm_words(const BottleRecord&, const ToldBottle&);  // one too_warm
+[[nodiscard]] RetestDue retest_due(std::optional<Date> due, Date today);
+[[nodiscard]] Message retest_words(const std::string& bottle, Date due, RetestDue);  // not not_yet
+[[nodiscard]] Message warm_words(const BottleRecord&, const ToldBottle&);            // one too_warm
 // What it holds in water: as stated, else by content and fill ratio.
 [[nodiscard]] std::optional<Volume> bottle_water_capacity(const BottleRecord&);
 

@@ -27,6 +27,7 @@ BottleStatus bottle_status(BottleId id, const Journal& journal, Reliance& relies
   BottleStatus out;
   out.record.bottle = id;
   if (auto record = lookup.find(id)) out.record = *record;
+  out.test_due = test_due(out.record, lookup);
   std::vector<RegulatorId> ever;
   for (const Entry* entry : lookup.story(subject(id))) {
     if (const auto* w = get_if<BottleWeighed>(&entry->payload)) {
@@ -46,16 +47,26 @@ BottleStatus bottle_status(BottleId id, const Journal& journal, Reliance& relies
   return out;
 }
 
-Message retest_words(const BottleRecord& bottle, RetestDue due) {
-  return message(due == RetestDue::overdue ? MessageKey::adv_bottle_retest_over
-                                           : MessageKey::adv_bottle_retest,
-                 bottle.name, *bottle.retest_due);
+std::optional<Date> test_due(const BottleRecord& bottle, Lookup& lookup) {
+  std::optional<Date> due = bottle.retest_due;
+  for (const Entry* e : lookup.story(subject(bottle.bottle))) {
+    const auto* work = get_if<WorkDone>(&e->payload);
+    if (work && work->work == WorkKind::bottle_retest && work->complete && work->next_due)
+      due = work->next_due;
+  }
+  return due;
 }
 
-RetestDue retest_due(const BottleRecord& bottle, Date today) {
+RetestDue retest_due(std::optional<Date> due, Date today) {
   constexpr std::chrono::days warned{30};
-  if (!bottle.retest_due || *bottle.retest_due >= today + warned) return RetestDue::not_yet;
-  return *bottle.retest_due < today ? RetestDue::overdue : RetestDue::soon;
+  if (!due || *due >= today + warned) return RetestDue::not_yet;
+  return *due < today ? RetestDue::overdue : RetestDue::soon;
+}
+
+Message retest_words(const std::string& bottle, Date due, RetestDue when) {
+  return message(when == RetestDue::overdue ? MessageKey::adv_bottle_retest_over
+                                            : MessageKey::adv_bottle_retest,
+                 bottle, due);
 }
 
 void advise_bottle(const BottleStatus& bottle, Date today, std::vector<Advice>& out) {
@@ -71,11 +82,11 @@ void advise_bottle(const BottleStatus& bottle, Date today, std::vector<Advice>& 
     a.action = SuggestedTask{"bottle_changed", about, std::nullopt};
     out.push_back(std::move(a));
   }
-  if (const RetestDue due = retest_due(bottle.record, today); due != RetestDue::not_yet) {
+  if (const RetestDue due = retest_due(bottle.test_due, today); due != RetestDue::not_yet) {
     Advice a;
     a.severity = due == RetestDue::overdue ? Severity::warning : Severity::advice;
     a.about = about;
-    a.headline = retest_words(bottle.record, due);
+    a.headline = retest_words(bottle.record.name, *bottle.test_due, due);
     a.detail = message(MessageKey::adv_retest_detail);
     out.push_back(std::move(a));
   }

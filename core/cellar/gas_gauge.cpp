@@ -114,6 +114,7 @@ void tell_bottles(GasAccount& out, const GasAccountInput& in, Lookup& lookup) {
     ToldBottle told;
     tell_warmth(told, bottle, in, lookup);
     tell_reading(told, bottle, in, lookup);
+    told.test_due = test_due(bottle, lookup);
     out.told.push_back(std::move(told));
   }
 }

@@ -200,6 +200,7 @@ struct BottleStatus {
   std::optional<units::Estimate<units::Mass>> gas_left;
   std::optional<Instant> weighed_at;
   std::vector<RegulatorId> feeds;
+  std::optional<Date> test_due;  // as certified at its last test, else as stamped
   // Of the supply it belongs to: the same for all bottles of a manifold. Empty for
   // one out of use.
   std::shared_ptr<const GasAccount> account;

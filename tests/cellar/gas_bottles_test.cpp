@@ -99,6 +99,22 @@ TEST(GasBottle, ItsTestIsSaidAMonthBeforeAndWarnedOfWhenOverdue) {
   }
 }
 
+TEST(GasBottle, ATestThatWasDoneMovesItToTheDayCertified) {
+  GasCellar scene;
+  edit(scene, scene.bottle, day(-40), [](BottleRecord& b) { b.retest_due = date(-1); });
+  WorkDone done;
+  done.work = WorkKind::bottle_retest;
+  done.bottle = scene.bottle;
+  done.next_due = date(3650);
+  scene.log(day(-2), done);
+  EXPECT_EQ(scene.account(day(1)).told.at(0).test_due, date(3650));
+  EXPECT_FALSE(says(scene.told.attention, MessageKey::adv_bottle_retest_over));
+  done.complete = false;  // only begun
+  done.next_due = date(2);
+  scene.log(day(0), done);
+  EXPECT_EQ(scene.account(day(1)).told.at(0).test_due, date(3650));
+}
+
 TEST(LooseGas, NamesRegulatorsWithoutABottleAndKegsOfNoNamedRegulator) {
   GasCellar scene;
   const BatchId bitter = scene.batch("Bitter");

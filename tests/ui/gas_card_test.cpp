@@ -88,8 +88,7 @@ TEST_F(GasCards, ATestThatIsSoonOrOverdueIsMarkedAndSaid) {
   const auto words_when_due = [&](int days) {
     cellar::CellarStatus status = gas_cellar();
     auto account = std::make_shared<GasAccount>(*status.bottles[0].account);
-    account->bottles[0].retest_due =
-        facade_.calendar().date_of(facade_.now()) + std::chrono::days(days);
+    account->told[0].test_due = facade_.calendar().date_of(facade_.now()) + std::chrono::days(days);
     status.bottles[0].account = account;
     facade_.show(std::move(status));
     return all_words(*open<ui::GasPage>());

@@ -116,14 +116,15 @@ QString cost_words(const GasAccount& account, const report::Speaker& speaker) {
       .arg(q(report::say_money(cost, speaker)), q(report::say_money(cost * share, speaker)));
 }
 
-cellar::RetestDue retest_of(const cellar::BottleRecord& bottle, const report::Speaker& speaker) {
-  return speaker.calendar ? cellar::retest_due(bottle, speaker.calendar->date_of(speaker.now))
-                          : cellar::RetestDue::not_yet;
+cellar::RetestDue retest_of(const cellar::ToldBottle& told, const report::Speaker& speaker) {
+  return speaker.calendar
+             ? cellar::retest_due(told.test_due, speaker.calendar->date_of(speaker.now))
+             : cellar::RetestDue::not_yet;
 }
 
-QString retest_day(const cellar::BottleRecord& bottle, const report::Speaker& speaker) {
-  const QString day = q(report::say_date(*bottle.retest_due, speaker));
-  switch (retest_of(bottle, speaker)) {
+QString retest_day(const cellar::ToldBottle& told, const report::Speaker& speaker) {
+  const QString day = q(report::say_date(*told.test_due, speaker));
+  switch (retest_of(told, speaker)) {
     case cellar::RetestDue::overdue:
       return GasSupplyCard::tr("%1: overdue").arg(day);
     case cellar::RetestDue::soon:
@@ -252,15 +253,17 @@ void GasSupplyCard::show_notices(const report::Speaker& speaker) {
     cellar::Message headline, detail;
   };
   std::vector<Notice> all;
-  for (std::size_t i = 0; i < account_->bottles.size(); ++i) {
+  for (std::size_t i = 0; i < account_->told.size(); ++i) {
     const cellar::BottleRecord& bottle = account_->bottles[i];
-    const cellar::RetestDue due = retest_of(bottle, speaker);
+    const cellar::ToldBottle& told = account_->told[i];
+    const cellar::RetestDue due = retest_of(told, speaker);
     if (due != cellar::RetestDue::not_yet)
       all.push_back(
           {due == cellar::RetestDue::overdue ? cellar::Severity::warning : cellar::Severity::advice,
-           cellar::retest_words(bottle, due), cellar::message(MessageKey::adv_retest_detail)});
-    if (i < account_->told.size() && account_->told[i].too_warm)
-      all.push_back({cellar::Severity::warning, cellar::warm_words(bottle, account_->told[i]),
+           cellar::retest_words(bottle.name, *told.test_due, due),
+           cellar::message(MessageKey::adv_retest_detail)});
+    if (told.too_warm)
+      all.push_back({cellar::Severity::warning, cellar::warm_words(bottle, told),
                      cellar::message(MessageKey::adv_bottle_warm_detail)});
   }
   const auto banners = keep_count<Banner>(*notices_, static_cast<qsizetype>(all.size()),
@@ -321,10 +324,10 @@ void GasSupplyCard::show_bottle_facts(const report::Speaker& speaker,
                          told.too_warm ? tr("%1. Keep it cooler.").arg(at) : at,
                          because(&report::liquid_full_grounds)});
       }
+      if (told.test_due)
+        facts.push_back(
+            {name(several ? tr("retest due") : tr("Retest due")), retest_day(told, speaker)});
     }
-    if (bottle.retest_due)
-      facts.push_back(
-          {name(several ? tr("retest due") : tr("Retest due")), retest_day(bottle, speaker)});
   }
 }
 
