@@ -76,6 +76,15 @@ struct ErrorShare {
 // By their squares; none where there is no error.
 [[nodiscard]] std::vector<ErrorShare> shares_of(const std::vector<units::Contribution>&);
 
+// Of a product or a quotient: each part counts by its errors' share of itself.
+template <units::Quantity Q>
+void add_relative_errors(std::vector<units::Contribution>& all, const units::Estimate<Q>& part) {
+  const double size = units::to_magnitude(part.value());
+  if (!(size > 0)) return;
+  for (const units::Contribution& c : part.contributions())
+    all.push_back({c.source, c.half_width / size});
+}
+
 template <units::Quantity Q>
 [[nodiscard]] std::vector<std::string> narrowing(const units::Estimate<Q>& estimate) {
   return narrowing_of(shares_of(estimate.contributions()));

@@ -75,11 +75,7 @@ void add_uptake(Grounds& g, const KegSubject& s) {
 
 // The dial that the gas was read on, or the usual one.
 cellar::InstrumentRecord dial_of(const KegSubject& s) {
-  const auto& all = s.cellar.instruments;
-  const auto known = std::find_if(all.begin(), all.end(), [&](const cellar::InstrumentRecord& i) {
-    return i.instrument == s.keg.gas.dial;
-  });
-  if (known != all.end()) return *known;
+  if (const cellar::InstrumentRecord* known = gas_dial(s)) return *known;
   cellar::InstrumentRecord usual =
       cellar::instrument_from_preset(cellar::InstrumentKind::regulator_dial);
   usual.name = unnamed_dial;
@@ -168,7 +164,7 @@ Grounds gas_set_grounds(const KegSubject& s) {
   const cellar::InstrumentRecord dial = dial_of(s);
   if (dial.pressure_bias) {
     const std::string off = s.speaker.printer.print(*dial.pressure_bias);
-    const bool known = s.keg.gas.dial == dial.instrument && s.keg.gas.dial.has_value();
+    const bool known = gas_dial(s) != nullptr;
     g.inputs.push_back({known ? fmt::format("{} may be off by {}", dial.name, off)
                               : fmt::format("The dial, not registered, may be off by {}", off),
                         known ? InputOrigin::typed : InputOrigin::assumed,

@@ -29,15 +29,19 @@ GroundsInput air_input(const KegSubject& s) {
           {}};
 }
 
+const cellar::InstrumentRecord* gas_dial(const KegSubject& s) {
+  const auto& all = s.cellar.instruments;
+  const auto dial = std::find_if(all.begin(), all.end(), [&](const cellar::InstrumentRecord& i) {
+    return i.instrument == s.keg.gas.dial;
+  });
+  return dial == all.end() ? nullptr : &*dial;
+}
+
 std::optional<GroundsInput> gas_input(const KegSubject& s) {
   const cellar::GasOnKeg& gas = s.keg.gas;
   if (!gas.on || !gas.set) return std::nullopt;
   std::string what = "Gas set to " + s.speaker.printer.print(*gas.set);
-  const auto& instruments = s.cellar.instruments;
-  const auto dial =
-      std::find_if(instruments.begin(), instruments.end(),
-                   [&](const cellar::InstrumentRecord& i) { return i.instrument == gas.dial; });
-  if (dial != instruments.end()) what += " on " + dial->name;
+  if (const cellar::InstrumentRecord* dial = gas_dial(s)) what += " on " + dial->name;
   if (gas.co2 != units::mole_fraction(1))
     what += ", CO₂ " + s.speaker.printer.number(gas.co2.count() * 100, 0) + " %";
   return GroundsInput{std::move(what), InputOrigin::typed,

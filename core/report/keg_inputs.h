@@ -19,6 +19,9 @@ namespace ullage::report {
 [[nodiscard]] std::optional<GroundsInput> place_input(const KegSubject&);  // and how cold it is
 [[nodiscard]] std::optional<GroundsInput> filling_input(const KegSubject&);
 
+// The registered dial that its gas was read on; null where there is none.
+[[nodiscard]] const cellar::InstrumentRecord* gas_dial(const KegSubject&);
+
 // With what was there already.
 void add_input(Grounds&, std::optional<GroundsInput>);
 

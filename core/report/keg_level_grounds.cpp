@@ -75,15 +75,6 @@ void add_draw(Grounds& g, const KegSubject& s) {
        {}});
 }
 
-// A time is beer over beer a day: each counts by its share of itself.
-template <class Q>
-void add_relative(std::vector<units::Contribution>& all, const units::Estimate<Q>& e) {
-  const double size = units::to_magnitude(e.value());
-  if (!(size > 0)) return;
-  for (const units::Contribution& c : e.contributions())
-    all.push_back({c.source, c.half_width / size});
-}
-
 }  // namespace
 
 Grounds level_grounds(const KegSubject& s) {
@@ -116,9 +107,10 @@ Grounds run_out_grounds(const KegSubject& s) {
       "The draw is learned from this keg and from those before it on its line, Friday and Saturday "
       "apart.");
   g.notes.emplace_back("If it goes on as in the last weeks. The range holds four times in five.");
+  // A time is beer over beer a day.
   std::vector<units::Contribution> causes;
-  if (level.left) add_relative(causes, *level.left);
-  if (level.drawn_today) add_relative(causes, *level.drawn_today);
+  if (level.left) add_relative_errors(causes, *level.left);
+  if (level.drawn_today) add_relative_errors(causes, *level.drawn_today);
   g.narrow = narrowing_of(shares_of(causes));
   if (g.narrow.empty()) g.narrow.emplace_back("Weigh the keg.");
   return g;

@@ -126,12 +126,9 @@ TEST_F(SlatePrefill, TakesTheKegsOwnErrorsAndPace) {
                                        true};
   cellar::InstrumentId dial;
   dial.uuid.bytes[15] = 5;
-  cellar::RegulatorId regulator;
-  regulator.uuid.bytes[15] = 6;
   cellar_.instruments.push_back(
       {.instrument = dial, .name = "R1", .pressure_bias = units::psi(0.5)});
-  cellar_.regulators.push_back({.regulator = regulator, .dial = dial});
-  keg_.gas.regulator = regulator;
+  keg_.gas.dial = dial;
   const auto burst = offer("burst");
   ASSERT_TRUE(burst);
   EXPECT_NEAR(burst->inputs.get<units::Co2Volumes>("start_error").count(), 0.35, 1e-9);

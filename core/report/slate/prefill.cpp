@@ -6,6 +6,7 @@
 
 #include "core/cellar/hold_test.h"
 #include "core/cellar/suggest.h"
+#include "core/report/keg_inputs.h"
 
 namespace ullage::report::slate {
 namespace {
@@ -85,18 +86,10 @@ class Prefiller {
     return put("pressure", gas.on && gas.set ? std::optional<Value>(*gas.set) : std::nullopt,
                InputOrigin::typed, gas.since);
   }
-  // How far off the dial of its regulator may be.
+  // How far off the dial of its gas may be.
   Prefiller& dial_error() {
-    const auto& regulators = s_.cellar.regulators;
-    const auto& instruments = s_.cellar.instruments;
-    const auto regulator = std::find_if(
-        regulators.begin(), regulators.end(),
-        [&](const cellar::RegulatorRecord& r) { return r.regulator == s_.keg.gas.regulator; });
-    if (regulator == regulators.end()) return *this;
-    const auto dial = std::find_if(
-        instruments.begin(), instruments.end(),
-        [&](const cellar::InstrumentRecord& i) { return i.instrument == regulator->dial; });
-    if (dial == instruments.end() || !dial->pressure_bias) return *this;
+    const cellar::InstrumentRecord* dial = gas_dial(s_);
+    if (dial == nullptr || !dial->pressure_bias) return *this;
     const double repeat =
         dial->pressure_repeatability ? units::in_pascals(*dial->pressure_repeatability) : 0.0;
     return put_known(
