@@ -33,19 +33,6 @@ physics::WeekdayShares weekdays_before(int today, double days) {
   return shares;
 }
 
-// Each as a share of what it is off by: a time is beer over beer a day.
-std::vector<units::Contribution> run_out_causes(const Estimate<units::Volume>& left,
-                                                const Estimate<units::Volume>& a_day) {
-  std::vector<units::Contribution> causes;
-  for (const auto* e : {&left, &a_day}) {
-    const double size = units::in_cubic_metres(e->value());
-    if (!(size > 0)) continue;
-    for (const units::Contribution& c : e->contributions())
-      causes.push_back({c.source, c.half_width / size});
-  }
-  return causes;
-}
-
 Outcome runs_out(const Inputs& in, const Printer& printer) {
   // Monday first as people read a week; the physics counts from Sunday.
   const int today = (in.choice("weekday") + 1) % days_of_week;
@@ -61,8 +48,10 @@ Outcome runs_out(const Inputs& in, const Printer& printer) {
   const auto out = physics::run_out(question);
   if (!out) return std::unexpected(problem_of(out.error(), run_out_subjects, in, printer));
   Answer a;
-  const auto causes =
-      run_out_causes(question.left, out->a_day.at(static_cast<std::size_t>(question.weekday)));
+  // A time is beer over beer a day.
+  std::vector<units::Contribution> causes;
+  add_relative_errors(causes, question.left);
+  add_relative_errors(causes, out->a_day.at(static_cast<std::size_t>(question.weekday)));
   if (!out->likely) {
     a.values.push_back(because(causes, in_words("Runs out in", "more than a year", true)));
   } else {
