@@ -52,87 +52,99 @@ class LockServeRelease : public DeskJourney {
     typist_.expect(QStringLiteral("message_box"), [this] { typist_.key(Qt::Key_Return); });
     typist_.key(Qt::Key_Escape);
   }
+
+  void lock_from_the_page() {
+    typist_.expect("form_line_locked", [this] {
+      typist_.choose("Agent", "Caustic");
+      typist_.fill("by", "JB");
+      log_it();
+    });
+    typist_.push("Lock to clean…, Line 1");
+    typist_.finish();
+    ASSERT_TRUE(line().lock);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return offered("line_released"); }));
+    EXPECT_FALSE(offered("timed_pour"));
+    EXPECT_FALSE(offered("keg_change"));
+    EXPECT_TRUE(offered("print_line_tag"));
+    EXPECT_TRUE(warned(*page()).contains("DO NOT SERVE"));
+  }
+  // The form says what is in the line; logged all the same, it is a fact, and the
+  // line stays locked.
+  void put_another_keg_on() {
+    QString said;
+    typist_.expect("keg_change", [this, &said] {
+      typist_.fill("line", "line 1");
+      typist_.fill("keg_on", "K04");
+      (void)QTest::qWaitFor(
+          [&] { return warned(*QApplication::activeModalWidget()).contains("Do not serve"); });
+      said = warned(*QApplication::activeModalWidget());
+      log_it();
+    });
+    typist_.chord("Ctrl+K");
+    typist_.finish();
+    EXPECT_TRUE(said.contains("Do not serve from Line 1")) << said.toStdString();
+    EXPECT_TRUE(line().do_not_serve());
+    EXPECT_TRUE(keg("K04").lock);
+  }
+  void try_to_time_a_pour() {
+    QString said;
+    task("timed pour", "form_timed_pour", [this, &said] {
+      typist_.fill("line", "line 1");
+      read_and_leave(&said, "Do not serve");
+    });
+    EXPECT_TRUE(said.contains("Do not serve")) << said.toStdString();
+    EXPECT_FALSE(timed_a_pour());
+    EXPECT_TRUE(line().do_not_serve());
+  }
+  void release_by_a_passed_check() {
+    typist_.chord("Ctrl+2");
+    page()->show_line(line().record.line);
+    typist_.expect("form_line_released", [this] {
+      typist_.fill("checked_by", "MK");
+      log_it();
+      EXPECT_TRUE(line().lock) << "the check has not passed";
+      typist_.push("passed");
+      log_it();
+    });
+    typist_.push("Release by a check…, Line 1");
+    typist_.finish();
+    EXPECT_FALSE(line().do_not_serve());
+    EXPECT_FALSE(keg("K04").lock);
+  }
+  void serve() {
+    ASSERT_TRUE(QTest::qWaitFor([&] { return offered("timed_pour"); }));
+    EXPECT_FALSE(warned(*page()).contains("DO NOT SERVE"));
+    typist_.expect("form_timed_pour", [this] {
+      typist_.fill("volume_m3", "0.5 L");
+      typist_.fill("duration_s", "10 s");
+      log_it();
+    });
+    typist_.push("Timed pour…, Line 1");
+    typist_.finish();
+    EXPECT_TRUE(timed_a_pour());
+    EXPECT_EQ(keg("K04").phase, cellar::Phase::on_tap);
+  }
+  [[nodiscard]] bool timed_a_pour() const {
+    const auto story = cellar().journal().story(cellar::subject(line().record.line));
+    return std::any_of(story.begin(), story.end(), [&](const cellar::Entry* e) {
+      return cellar::kind_of(e->payload) == "timed_pour" && e->header.recorded_at >= begun_;
+    });
+  }
+
+  cellar::Instant begun_{};
 };
 
 TEST_F(LockServeRelease, InOneGo) {
+  begun_ = cellar().now();
   ASSERT_FALSE(line().do_not_serve());
-  const auto was_on = line().keg;
   typist_.chord("Ctrl+2");
   page()->show_line(line().record.line);
   ASSERT_TRUE(QTest::qWaitFor([&] { return offered("timed_pour") && offered("keg_change"); }));
-
-  // Locked by the page's own button.
-  typist_.expect("form_line_locked", [this] {
-    typist_.choose("Agent", "Caustic");
-    typist_.fill("by", "JB");
-    log_it();
-  });
-  typist_.push("Lock to clean…, Line 1");
-  typist_.finish();
-  ASSERT_TRUE(line().lock);
-  EXPECT_TRUE(QTest::qWaitFor([&] { return offered("line_released"); }));
-  EXPECT_FALSE(offered("timed_pour"));
-  EXPECT_FALSE(offered("keg_change"));
-  EXPECT_TRUE(offered("print_line_tag"));
-  EXPECT_TRUE(warned(*page()).contains("DO NOT SERVE"));
-
-  // Another keg put on: the form says what is in the line, and it stays locked even
-  // where somebody logs it all the same.
-  QString said;
-  typist_.expect("keg_change", [this, &said] {
-    typist_.fill("line", "line 1");
-    typist_.fill("keg_on", "K04");
-    (void)QTest::qWaitFor(
-        [&] { return warned(*QApplication::activeModalWidget()).contains("Do not serve"); });
-    said = warned(*QApplication::activeModalWidget());
-    log_it();
-  });
-  typist_.chord("Ctrl+K");
-  typist_.finish();
-  EXPECT_TRUE(said.contains("Do not serve from Line 1")) << said.toStdString();
-  EXPECT_NE(line().keg, was_on);
-  EXPECT_TRUE(line().do_not_serve());
-  EXPECT_TRUE(keg("K04").lock);
-
-  // A pour is timed: the same is said there.
-  said.clear();
-  task("timed pour", "form_timed_pour", [this, &said] {
-    typist_.fill("line", "line 1");
-    read_and_leave(&said, "Line 1");
-  });
-  EXPECT_TRUE(said.contains("Line 1")) << said.toStdString();
-  EXPECT_TRUE(line().do_not_serve());
-
-  // Only a passed check releases it.
-  typist_.chord("Ctrl+2");
-  page()->show_line(line().record.line);
-  typist_.expect("form_line_released", [this] {
-    typist_.fill("checked_by", "MK");
-    log_it();
-    EXPECT_TRUE(line().lock) << "the check has not passed";
-    typist_.push("passed");
-    log_it();
-  });
-  typist_.push("Release by a check…, Line 1");
-  typist_.finish();
-  EXPECT_FALSE(line().do_not_serve());
-  EXPECT_FALSE(keg("K04").lock);
-  EXPECT_EQ(keg("K04").phase, cellar::Phase::on_tap);
-
-  // It serves: a pour is timed from the page.
-  ASSERT_TRUE(QTest::qWaitFor([&] { return offered("timed_pour"); }));
-  EXPECT_FALSE(warned(*page()).contains("DO NOT SERVE"));
-  typist_.expect("form_timed_pour", [this] {
-    typist_.fill("volume_m3", "0.5 L");
-    typist_.fill("duration_s", "10 s");
-    log_it();
-  });
-  typist_.push("Timed pour…, Line 1");
-  typist_.finish();
-  const auto story = cellar().journal().story(cellar::subject(line().record.line));
-  EXPECT_TRUE(std::any_of(story.begin(), story.end(), [](const cellar::Entry* e) {
-    return cellar::kind_of(e->payload) == "timed_pour";
-  }));
+  lock_from_the_page();
+  put_another_keg_on();
+  try_to_time_a_pour();
+  release_by_a_passed_check();
+  serve();
 }
 
 }  // namespace
