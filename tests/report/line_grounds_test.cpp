@@ -88,6 +88,7 @@ TEST_F(LineReasons, EveryOneIsComplete) {
        {report::set_pressure_grounds(subject), report::should_be_grounds(subject),
         report::line_settles_grounds(subject), report::glass_grounds(subject),
         report::profile_grounds(subject), report::right_length_grounds(subject),
+        report::right_pressure_grounds(subject), report::right_bore_grounds(subject),
         report::contents_grounds(subject), report::lift_grounds(subject),
         report::handbook_grounds(subject), report::supersaturated_grounds(subject)}) {
     EXPECT_FALSE(g.empty());
@@ -95,6 +96,26 @@ TEST_F(LineReasons, EveryOneIsComplete) {
     EXPECT_FALSE(g.equation.empty()) << g.name;
     EXPECT_FALSE(g.source.empty()) << g.name;
   }
+}
+
+TEST_F(LineReasons, OfAPlaceNobodyToldAreNeverAReading) {
+  scene.segment(1, 5, 3.0 / 16, {});
+  scene.segment(2, 1, 3.0 / 16, scene.place("Bar"), 1);
+  cellar = scene.cellar(day(22));
+  subject = report::line_subject(*cellar.find(scene.line), cellar, speaker);
+  const auto lines = inputs_of(report::profile_grounds(subject));
+  EXPECT_THAT(lines,
+              Contains(AllOf(HasSubstr("Bar"), HasSubstr("never told"), HasSubstr("assumed"))));
+  EXPECT_THAT(lines, Not(Contains(AllOf(HasSubstr("Bar at"), HasSubstr("read")))));
+}
+
+// What makes the width is named as the reasons name it.
+TEST_F(LineReasons, WhatCantBeToldApartSaysByWhat) {
+  const Message m = message(MessageKey::adv_pour_cant_tell, units::volumes_of_co2(2.2),
+                            units::volumes_of_co2(2.6), std::string("Cold box: as set"));
+  EXPECT_THAT(report::say(m, speaker),
+              AllOf(HasSubstr("2.2"), HasSubstr("2.6"), HasSubstr("“Cold box: as set”"),
+                    Not(HasSubstr("dial"))));
 }
 
 TEST(LineCleaning, TellsItsRuleItsSourceAndTheOthers) {
