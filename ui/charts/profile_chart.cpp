@@ -214,9 +214,10 @@ QString ProfileChart::in_words() const {
                     q(print.print(o.at_rest.back().pressure)));
   for (const physics::StandingPlace& place : o.places) {
     if (place.verdict != physics::AtRest::breaks_out) continue;
-    words << tr("Gas breaks out %1 from the keg: %2 there, %3 needed at %4.")
-                 .arg(q(print.print(place.along)), q(print.print(place.pressure)),
-                      q(print.print(place.needed)), q(print.print(place.temperature)));
+    const QString there = tr("Gas breaks out %1 from the keg: %2 there, %3 needed at %4.")
+                              .arg(q(print.print(place.along)), q(print.print(place.pressure)),
+                                   q(print.print(place.needed)), q(print.print(place.temperature)));
+    if (!words.contains(there)) words << there;  // shank and faucet stand with the hose before
   }
   if (!o.untold_places.empty())
     words << tr("How warm it is there was never told: %1.").arg(q(o.untold_places));
