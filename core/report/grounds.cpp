@@ -166,7 +166,8 @@ std::span<const Law* const> all_laws() {
        &laws::break_out,       &laws::bottles,      &laws::gas_account,       &laws::run_out,
        &laws::handbook_lines,  &laws::work_rules,   &laws::as_logged,         &laws::bottle_gauge,
        &laws::steady_release,  &laws::level_fusion, &laws::published_limits,  &laws::isolation_wait,
-       &laws::freshness});
+       &laws::freshness,       &laws::learned_rate, &laws::closed_keg,        &laws::blends,
+       &laws::line_calibration});
   return all;
 }
 

@@ -15,6 +15,27 @@ inline constexpr Law rescue{
     "Closed mass balance with a real gas; that beer gives off gas as slowly as it takes it up is "
     "assumed",
     Certainty::common_practice};
+inline constexpr Law learned_rate{
+    "A reading and the history agree by how fast the keg goes: each rate counts by how well it "
+    "tells the reading, all other errors allowed for.",
+    "physics-carbonation.md", "Posterior",
+    "Bayes’ rule on a grid; the prior is practice, not measured", Certainty::common_practice};
+inline constexpr Law closed_keg{
+    "Shut, headspace and beer keep their CO₂ between them and come to rest where the beer is in "
+    "balance with what is above it.",
+    "physics-rescue.md", "Rescue of over-carbonated beer",
+    "Closed mass balance with a real gas and the default equilibrium", Certainty::verified};
+inline constexpr Law blends{
+    "Beer feels the CO₂’s share of the absolute pressure: c (a + air) − air is the pure CO₂ that "
+    "does the same.",
+    "physics-lines.md", "Balance and blends",
+    "A trade handbook’s appendix: symbols and inputs seen, the formula from memory",
+    Certainty::from_memory};
+inline constexpr Law line_calibration{
+    "The bore at which the line would have poured just so; friction goes with the bore to the "
+    "power 4.75.",
+    "physics-lines.md", "A timed pour", "Darcy and Weisbach, Colebrook, solved for the bore",
+    Certainty::verified};
 inline constexpr Law priming{
     "Sugar makes the CO₂ that beer and headspace hold at the target, less what fermentation left.",
     "physics-sugar.md", "Priming sugar",

@@ -88,5 +88,9 @@ void add_priming_computations(std::vector<Computation>&);
 void add_break_out_computations(std::vector<Computation>&);
 void add_bottle_computations(std::vector<Computation>&);
 void add_run_out_computations(std::vector<Computation>&);
+void add_rocking_computations(std::vector<Computation>&);
+void add_shut_keg_computations(std::vector<Computation>&);
+void add_piece_computations(std::vector<Computation>&);
+void add_cleaner_computations(std::vector<Computation>&);
 
 }  // namespace ullage::report::slate

@@ -8,7 +8,7 @@
 #include "core/physics/carbonation.h"
 #include "core/physics/carbonation_answers.h"
 #include "core/physics/equilibrium.h"
-#include "core/report/slate/fields.h"
+#include "core/report/slate/typed_keg.h"
 
 namespace ullage::report::slate {
 namespace {
@@ -36,6 +36,8 @@ constexpr auto keg_subjects =
 Field burst_pressure_field() {
   return pressure_field("pressure", "Pressure now", units::gauge_psi(30));
 }
+
+}  // namespace
 
 std::vector<Field> keg_fields() {
   Field start = co2_field("start", "CO₂ in it at the start", units::volumes_of_co2(0.85));
@@ -91,12 +93,16 @@ std::optional<Problem> check_range(const Inputs& in, const Printer& printer) {
   return p;
 }
 
+namespace {
+
 // What its CO2 is unsure of at that time makes the time unsure.
 std::vector<units::Contribution> causes_at(const CarbonationModel& model,
                                            const std::optional<units::Duration>& when) {
   const auto co2 = when ? model.co2_at(*when) : model.equilibrium_end();
   return co2 ? co2->contributions() : std::vector<units::Contribution>{};
 }
+
+}  // namespace
 
 AnswerValue window_value(std::string name, const physics::Window& w, const CarbonationModel& model,
                          bool main) {
@@ -109,14 +115,7 @@ AnswerValue window_value(std::string name, const physics::Window& w, const Carbo
                      : exactly(std::move(name), *w.likely, main));
 }
 
-// A window whose slow edge never arrives says so.
-void tell_open_window(const physics::Window& w, const std::string& what, Answer& a) {
-  if (w.likely && !w.latest) {
-    a.sentences.push_back("A slow keg, or a dial that reads high, may never " + what + ".");
-  }
-}
-
-void draw(const CarbonationModel& model, const Inputs& in, units::Duration until, Answer& a) {
+void draw_co2(const CarbonationModel& model, const Inputs& in, units::Duration until, Answer& a) {
   a.chart.title = "CO₂ over time";
   a.chart.x_title = "After";
   a.chart.y_title = "CO₂";
@@ -126,6 +125,15 @@ void draw(const CarbonationModel& model, const Inputs& in, units::Duration until
   if (!curve) return;
   for (const physics::CarbonationPoint& p : *curve) {
     a.chart.points.push_back({p.time, p.low, p.median, p.high});
+  }
+}
+
+namespace {
+
+// A window whose slow edge never arrives says so.
+void tell_open_window(const physics::Window& w, const std::string& what, Answer& a) {
+  if (w.likely && !w.latest) {
+    a.sentences.push_back("A slow keg, or a dial that reads high, may never " + what + ".");
   }
 }
 
@@ -160,7 +168,7 @@ Outcome set_and_wait(const Inputs& in, const Printer& printer) {
   const units::Duration shown = reaches.latest
                                     ? *reaches.latest * 1.3
                                     : (reaches.likely ? *reaches.likely * 2.0 : units::days(21));
-  draw(*model, in, std::clamp(shown, units::days(4), units::days(60)), a);
+  draw_co2(*model, in, std::clamp(shown, units::days(4), units::days(60)), a);
   return a;
 }
 
@@ -213,7 +221,7 @@ Outcome burst(const Inputs& in, const Printer& printer) {
   if (in.get<units::GaugePressure>("pressure") > units::gauge_psi(30)) {
     a.cautions.emplace_back("Look at the pressure stamped on the keg before you set this much.");
   }
-  draw(*served, in, std::clamp(burst_for * 3.0, units::days(4), units::days(40)), a);
+  draw_co2(*served, in, std::clamp(burst_for * 3.0, units::days(4), units::days(40)), a);
   a.chart.marks.push_back({burst_for, "lower and vent"});
   return a;
 }
@@ -238,7 +246,7 @@ Outcome drift(const Inputs& in, const Printer& printer) {
   a.sentences.emplace_back(
       "Left alone at one pressure and temperature. Drawing beer makes room for gas and hardly "
       "changes where it ends.");
-  draw(*model, in, over, a);
+  draw_co2(*model, in, over, a);
   return a;
 }
 
