@@ -169,7 +169,8 @@ Outcome blend_like(const Inputs& in, const Printer& printer) {
   const auto air = air_at(in);
   const auto pure = units::try_propagate(
       [&](units::GaugePressure p, units::AbsolutePressure ambient) {
-        return physics::pure_equivalent(p, share, ambient);
+        // A dial that reads high shows some pressure where there is none.
+        return physics::pure_equivalent(std::max(p, units::gauge_psi(0)), share, ambient);
       },
       on_dial(in, "pressure"), air);
   if (!pure) return refused(pure.error());
