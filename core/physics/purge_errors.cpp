@@ -54,7 +54,7 @@ Sides sides_with(const PurgeOutcome& out, double half_width) {
 
 std::vector<Contribution> with_mixing(std::vector<Contribution> errors, const PurgeOutcome& out,
                                       bool is_push) {
-  errors.push_back({{is_push ? "air left and given off" : "how well the gas mixes"},
+  errors.push_back({{is_push ? "air left on top" : "purge: mixing"},
                     std::log(out.worst.count() / out.oxygen.count())});
   return errors;
 }

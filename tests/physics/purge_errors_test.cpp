@@ -45,7 +45,7 @@ TEST(PurgeErrors, FiveFillsGoWithTheFifthPower) {
   ASSERT_TRUE(out);
   EXPECT_NEAR(by(out->oxygen_errors, "dial"), 5 * 2 / 44.696, 0.003);
   EXPECT_EQ(by(out->oxygen_errors, "keg"), 0);
-  EXPECT_EQ(by(out->oxygen_errors, "how well the gas mixes"), 0);
+  EXPECT_EQ(by(out->oxygen_errors, "purge: mixing"), 0);
   // In the beer the volumes count, straight.
   EXPECT_NEAR(by(out->in_beer_errors, "keg"), 0.4 / 19, 1e-4);
   EXPECT_NEAR(by(out->in_beer_errors, "beer"), 0.5 / 18.5, 1e-4);

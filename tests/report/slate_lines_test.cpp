@@ -35,7 +35,7 @@ TEST(SlateTimedPour, FindsTheBoreThatPouredSo) {
   const Answer a = asked.answer(in_metric_units);
   EXPECT_NEAR(std::stod(a.values.front().words), 4.7625 * 0.95, 0.06) << a.values.front().words;
   EXPECT_THAT(a.values[1].words, HasSubstr("95 %"));
-  for (const char* source : {"dial: bias", "watch", "fill of the glass", "thermometer: bias"}) {
+  for (const char* source : {"dial: bias", "watch", "what was poured", "thermometer: bias"}) {
     EXPECT_THAT(a.values.front().errors, Contains(::testing::Field(&units::Contribution::source,
                                                                    units::ErrorSource{source})));
   }

@@ -391,7 +391,7 @@ TEST(SlateGrounds, TellWhatWouldNarrowIt) {
         Row{"purge_push", "air left on top"}, Row{"purge_cheapest", "mixing"},
         Row{"rescue", "level"}, Row{"pour", "bore of the hose"},
         Row{"line_length", "bore of the hose"}, Row{"line_pressure", "bore of the hose"},
-        Row{"line_bore", "bore of the hose"}, Row{"run_out", "draw by weekday"}}) {
+        Row{"line_bore", "dial: bias"}, Row{"run_out", "draw by weekday"}}) {
     const Computation& c = the(key);
     const Inputs in = starting_inputs(c);
     const Outcome out = work_out(c, in, metric);

@@ -229,8 +229,9 @@ Outcome line_bore(const Inputs& in, const Printer& printer) {
   if (bore->low && bore->high) words += " (" + range(*bore->low, *bore->high) + ")";
   a.values.push_back(in_words("Bore that it takes", words, true));
   a.values.back().errors = bore->errors;
-  a.values.push_back(in_words(
-      "Sold as", range(bore->likely / factor.high().count(), bore->likely / factor.low().count())));
+  a.values.push_back(because(factor.contributions(),
+                             in_words("Sold as", range(bore->likely / factor.high().count(),
+                                                       bore->likely / factor.low().count()))));
   tell_pour_by_bore(in, *line, bore->likely, factor, printer, a);
   a.sentences.emplace_back("Hose comes in few bores: take the next one, then work out its length.");
   return a;

@@ -41,11 +41,10 @@ constexpr auto pieces_subjects =
 
 physics::MeasuredPour measured_pour(const Inputs& in) {
   const auto glass = in.get<units::Volume>("glass");
-  return {
-      Estimate(glass).with_error({"fill of the glass"}, units::Volume(glass_fill_share * glass)),
-      Estimate(units::seconds(in.number("seconds")))
-          .with_error({"watch"}, units::seconds(physics::watch_half_width_seconds)),
-      on_dial(in, "pressure"), on_thermometer(in, "temperature")};
+  return {Estimate(glass).with_error({"what was poured"}, units::Volume(glass_fill_share * glass)),
+          Estimate(units::seconds(in.number("seconds")))
+              .with_error({"watch"}, units::seconds(physics::watch_half_width_seconds)),
+          on_dial(in, "pressure"), on_thermometer(in, "temperature")};
 }
 
 // Were the bore as stated: the walls that explain the same pour.

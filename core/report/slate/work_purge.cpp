@@ -78,7 +78,7 @@ physics::Result<physics::PurgeEstimate> purge_known(const Inputs& in,
   const auto keg = in.get<units::Volume>("brimful");
   const auto beer = in.get<units::Volume>("beer");
   const physics::KnownVessel vessel{
-      Estimate(keg).with_error({"what the keg holds"}, units::Volume(keg_volume_share * keg)),
+      Estimate(keg).with_error({"keg: brimful"}, units::Volume(keg_volume_share * keg)),
       Estimate(beer).with_error({"how much beer goes in"}, units::Volume(beer_volume_share * beer)),
       air_at(in), on_thermometer(in, "temperature")};
   const auto off =

@@ -118,9 +118,12 @@ Outcome one_regulator(const Inputs& in, const Printer& printer) {
   const auto after = in.get<units::Duration>("after");
   for (std::size_t i = 0; i < sharing->kegs.size(); ++i) {
     const auto then = physics::co2_after(sharing->kegs[i], set, after);
-    if (!then) continue;
-    a.values.push_back(between("The " + sharing->names[i] + " after " + printer.print(after),
-                               then->median, then->low, then->high));
+    const auto unsure = physics::co2_estimate_after(sharing->kegs[i], set, after);
+    if (!then || !unsure) continue;
+    a.values.push_back(
+        because(unsure->contributions(),
+                between("The " + sharing->names[i] + " after " + printer.print(after), then->median,
+                        then->low, then->high)));
   }
   if (best->suits_all) {
     a.sentences.emplace_back("All stay in their ranges.");
