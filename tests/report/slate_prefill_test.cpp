@@ -4,6 +4,7 @@
 // and the form an answer leads to.
 #include <gmock/gmock.h>
 
+#include "core/cellar/hold_test.h"
 #include "core/cellar/presets.h"
 #include "core/report/slate/prefill.h"
 
@@ -115,6 +116,33 @@ TEST_F(SlatePrefill, APurgeIsOfThisKegAndItsBeerToCome) {
   EXPECT_EQ(purge->inputs.get<units::Volume>("beer"), keg_.record.nominal);
   EXPECT_EQ(purge->inputs.get<units::Temperature>("temperature"), units::celsius(3));
   EXPECT_THAT(purge->to_fill_in, ::testing::IsEmpty());
+}
+
+// When it was shut, and that two dials were read, goes with a hold test's readings.
+TEST_F(SlatePrefill, AHoldTestSaysWhenItWasShutAndOnWhichDials) {
+  keg_.contents.reset();
+  const auto read = [](double hours, const char* dial) {
+    return physics::HoldReading{
+        units::hours(hours),
+        units::Estimate<units::GaugePressure>(units::gauge_psi(30)).with({dial}, 7000),
+        units::Estimate<units::Temperature>(units::celsius(20))};
+  };
+  cellar::HoldStudy study;
+  study.origin = speaker_.now - std::chrono::days(2);
+  study.limit_per_day = units::grams(2);
+  study.test.readings = {read(0, "R1: bias"), read(24, "R1: bias")};
+  keg_.hold_study = std::make_shared<cellar::HoldStudy>(study);
+  const auto one = offer("hold_test");
+  ASSERT_TRUE(one);
+  EXPECT_FALSE(one->inputs.has("shut"));
+  EXPECT_EQ(one->inputs.choice("dials"), 0);
+  study.test.closed_at = units::hours(-3);
+  study.test.readings.back() = read(24, "R2: bias");
+  keg_.hold_study = std::make_shared<cellar::HoldStudy>(study);
+  const auto two = offer("hold_test");
+  ASSERT_TRUE(two);
+  EXPECT_EQ(two->inputs.get<units::Duration>("shut"), units::hours(3));
+  EXPECT_EQ(two->inputs.choice("dials"), 1);
 }
 
 // The band of an answer is that of this keg's own figures.

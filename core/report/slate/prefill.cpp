@@ -234,6 +234,15 @@ Offer drift_offer(const KegSubject& s) {
       .offer("How far it drifts on tap");
 }
 
+bool on_one_dial(const physics::HoldReading& a, const physics::HoldReading& b) {
+  const auto& there = b.pressure.contributions();
+  return std::any_of(a.pressure.contributions().begin(), a.pressure.contributions().end(),
+                     [&](const units::Contribution& c) {
+                       return std::any_of(there.begin(), there.end(),
+                                          [&](const auto& o) { return o.source == c.source; });
+                     });
+}
+
 // The readings of an empty keg's test, the last four of them. None where there was
 // no test.
 std::optional<Offer> hold_offer(const KegSubject& s) {
@@ -256,6 +265,12 @@ std::optional<Offer> hold_offer(const KegSubject& s) {
             at);
     }
   }
+  if (const auto& closed = study->test.closed_at) {
+    p.put_known("shut", Value(units::Duration(readings[skipped].at - *closed)), InputOrigin::typed,
+                study->time_of(*closed));
+  }
+  if (!on_one_dial(readings[skipped], readings.back()))
+    p.put_known("dials", Value(Choice{1}), InputOrigin::typed);
   p.put("limit", Value(study->limit_per_day), InputOrigin::typed);
   return p.offer("Whether it holds");
 }
