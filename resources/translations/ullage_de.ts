@@ -241,11 +241,11 @@
     </message>
     <message>
         <source>%1 past its best by</source>
-        <translation>%1 über dem Mindesthaltbarkeitsdatum</translation>
+        <translation>%1 über dem MHD</translation>
     </message>
     <message>
         <source>%1 to its best by</source>
-        <translation>%1 bis zum Mindesthaltbarkeitsdatum</translation>
+        <translation>%1 bis zum MHD</translation>
     </message>
     <message>
         <source>%1 h</source>
@@ -6912,7 +6912,7 @@ Eingabe</translation>
     <message>
         <source>Close, go on later
 Esc</source>
-        <translation>Schließen, später weiter
+        <translation>Später weiter
 Esc</translation>
     </message>
     <message>
@@ -6984,7 +6984,7 @@ Eingabe</translation>
     <message>
         <source>Take back the last
 Ctrl+Z</source>
-        <translation>Letztes zurücknehmen
+        <translation>Zurücknehmen
 Strg+Z</translation>
     </message>
     <message>

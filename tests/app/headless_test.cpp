@@ -233,6 +233,15 @@ TEST_F(Headless, tells_sheet_tags_and_calendar_as_json) {
   ASSERT_EQ(calendar["items"].size(), 1U);
   EXPECT_EQ(calendar["items"][0]["what"], "Clean Line 1");
   EXPECT_EQ(calendar["items"][0]["day"], "2026-03-15");  // 1 March and 14 days
+  for (const auto& absent : {in_folder("absent")}) {
+    EXPECT_EQ(print_sheet({.cellar = absent}, {clock, other_ids}, terminal), exit_file_problem);
+    EXPECT_EQ(print_tags({.cellar = absent}, {clock, other_ids}, terminal), exit_file_problem);
+    EXPECT_EQ(write_calendar({absent, {}}, {clock, other_ids}, terminal), exit_file_problem);
+  }
+}
+
+TEST_F(Headless, tells_warning_tags_of_what_is_asked_for) {
+  log(overdue_line(session->fresh<cellar::LineId>()));
   const auto second = session->fresh<cellar::LineId>();
   cellar::LineRecord unchecked = overdue_line(second);
   unchecked.name = "Line 2";
@@ -276,11 +285,6 @@ TEST_F(Headless, tells_sheet_tags_and_calendar_as_json) {
   EXPECT_EQ(print_tags({.cellar = path(), .warnings = true, .lines = {"Line 9"}},
                        {clock, other_ids}, terminal),
             exit_refused);
-  for (const auto& absent : {in_folder("absent")}) {
-    EXPECT_EQ(print_sheet({.cellar = absent}, {clock, other_ids}, terminal), exit_file_problem);
-    EXPECT_EQ(print_tags({.cellar = absent}, {clock, other_ids}, terminal), exit_file_problem);
-    EXPECT_EQ(write_calendar({absent, {}}, {clock, other_ids}, terminal), exit_file_problem);
-  }
 }
 
 TEST_F(Headless, writes_a_calendar) {

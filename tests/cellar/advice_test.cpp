@@ -125,8 +125,10 @@ TEST_F(Advised, ToDropABurstIsToVentToo) {
   s.prepare(k, day(1));
   s.fill(k, rye, day(2), 18.6, 2.0);
   s.gas(k, day(2), 30, GasPurpose::burst);
-  const Instant due = day(5);
-  const auto& advice = s.status(k, due).advice;
+  const auto next = s.status(k, day(2, 1)).next_step;
+  ASSERT_TRUE(next && next->key == MessageKey::next_drop_and_vent);
+  const Instant due = get<Instant>(next->args[1]) + std::chrono::hours(2);
+  const std::vector<Advice> advice = s.status(k, due).advice;
   const auto drop = std::find_if(advice.begin(), advice.end(), [](const Advice& a) {
     return a.action && a.action->kind == "gas_set";
   });
@@ -134,9 +136,10 @@ TEST_F(Advised, ToDropABurstIsToVentToo) {
   EXPECT_TRUE(drop->action->vent_to_it);
   const GaugePressure to = get<GasSet>(*drop->action->prefill).pressure;
   s.log(due, GasSet{k, to, GasPurpose::serving, {}, {}, {}});
-  const auto lowered_only = s.status(k, day(12)).co2.now;
+  const Instant later = due + std::chrono::days(7);
+  const auto lowered_only = s.status(k, later).co2.now;
   s.log(due, Vented{k, to});
-  const auto vented = s.status(k, day(12)).co2.now;
+  const auto vented = s.status(k, later).co2.now;
   ASSERT_TRUE(lowered_only && vented);
   EXPECT_GT(lowered_only->value().count(), vented->value().count() + 0.02);
 }

@@ -90,6 +90,7 @@ class LockServeRelease : public DeskJourney {
     QString said;
     task("timed pour", "form_timed_pour", [this, &said] {
       typist_.fill("line", "line 1");
+      typist_.key(Qt::Key_Tab);
       read_and_leave(&said, "Do not serve");
     });
     EXPECT_TRUE(said.contains("Do not serve")) << said.toStdString();

@@ -6,14 +6,13 @@
 
 #include <set>
 
-#include "core/cellar/round.h"
 #include "core/report/cellar_lists.h"
 #include "core/report/log_book.h"
 #include "core/report/period_logs.h"
 #include "core/report/recall_list.h"
 #include "core/report/tags.h"
 #include "tests/report/golden.h"
-#include "tests/report/told_book.h"
+#include "tests/report/logs_fixture.h"
 
 namespace ullage::testing {
 namespace {
@@ -23,27 +22,6 @@ using ::testing::Contains;
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using ::testing::Not;
-
-struct Logs : ToldBook {
-  report::Period november{date(0), date(28)};  // 2 to 30 November
-
-  [[nodiscard]] report::TableSheet cleaning() const {
-    return report::line_cleaning_log(journal, now, november, speaker, "MK");
-  }
-  [[nodiscard]] static double number(const report::TableSheet& sheet, std::size_t row,
-                                     const std::string& key) {
-    const auto at = std::find(sheet.keys.begin(), sheet.keys.end(), key);
-    return boost::variant2::get<double>(
-        sheet.rows.at(row).data.at(static_cast<std::size_t>(at - sheet.keys.begin())));
-  }
-  [[nodiscard]] static std::string words(const report::TableSheet& sheet, std::size_t row,
-                                         const std::string& key) {
-    const auto at = std::find(sheet.keys.begin(), sheet.keys.end(), key);
-    const auto* text = boost::variant2::get_if<std::string>(
-        &sheet.rows.at(row).data.at(static_cast<std::size_t>(at - sheet.keys.begin())));
-    return text ? *text : std::string();
-  }
-};
 
 TEST_F(Logs, LineCleaningReadsAsAgreed) { expect_golden("line_cleaning.txt", text_of(cleaning())); }
 TEST_F(Logs, TemperatureReadsAsAgreed) {
@@ -89,9 +67,6 @@ TEST_F(Logs, GasReadsAsAgreed) {
 TEST_F(Logs, WastageReadsAsAgreed) {
   expect_golden("wastage.txt",
                 text_of(report::wastage_book(journal, now, november, speaker, "MK")));
-}
-TEST_F(Logs, RoundReadsAsAgreed) {
-  expect_golden("round.txt", text_of(report::round_sheet(journal, now, speaker, "MK")));
 }
 TEST_F(Logs, CustodyReadsAsAgreed) {
   expect_golden("custody.txt", text_of(report::custody_list(journal, now, speaker, "MK")));
@@ -211,74 +186,6 @@ TEST_F(Logs, OtherWorkOnALineAndOnABottleIsTold) {
   EXPECT_THAT(text_of(lines), HasSubstr("strip down"));
   const auto gas = report::gas_log(journal, now, november, speaker, "");
   EXPECT_THAT(text_of(gas), AllOf(HasSubstr("bottle retest"), HasSubstr("next due 2029-07-29")));
-}
-
-TEST_F(Logs, TheRoundGoesInWalkingOrder) {
-  PlaceRecord first;
-  for (const PlaceStatus& place : now.places) {
-    if (place.record.place == book.cellar_room) first = place.record;
-  }
-  first.walk_order = 1;
-  book.s.log(day(14), first);
-  now = Replay(book.journal(), book.s.calendar).status(Book::now());
-  const auto sheet = report::round_sheet(journal, now, speaker, "");
-  EXPECT_EQ(sheet.rows.front().cells.front(), "Cellar, north");
-}
-
-// A place taken out of use heads what was left in it, at the end.
-TEST_F(Logs, TheRoundSheetKeepsWhatStandsInAPlaceOutOfUse) {
-  PlaceRecord closed{.place = book.box, .name = "Cold box"};
-  closed.in_use = false;
-  book.s.log(day(22, 14.5), closed);
-  tell_anew();
-  const auto sheet = report::round_sheet(journal, now, speaker, "");
-  std::string heading;
-  std::map<std::string, std::string> under;
-  for (const report::TableRow& row : sheet.rows) {
-    if (row.kind == report::RowKind::heading)
-      heading = row.cells.front();
-    else
-      under[row.cells.front()] = heading;
-  }
-  EXPECT_EQ(under.at("K01"), "Place out of use: Cold box");
-  EXPECT_EQ(under.at("P01"), "Place out of use: Cold box");
-  EXPECT_EQ(under.at("Bottle 1"), "Cellar, north");
-}
-
-// What is written on the sheet is typed at the same station of the round, in the same
-// order; what the round does not ask has a dash.
-TEST_F(Logs, TheRoundSheetHasTheStationsOfTheRoundInTheirOrder) {
-  auto stations = round_stations(now, journal);
-  // An empty or a locked tap has a row with a dash throughout.
-  std::erase_if(stations, [](const RoundStation& s) { return s.questions.empty(); });
-  const auto sheet = report::round_sheet(journal, now, speaker, "");
-  std::vector<std::string> asked;
-  std::vector<std::string> to_ask;
-  for (const RoundStation& station : stations) {
-    const LineStatus* line =
-        station.about.kind == SubjectKind::line ? now.find(LineId{station.about.uuid}) : nullptr;
-    to_ask.push_back(station.about.kind == SubjectKind::place ? "Temperature"
-                     : line != nullptr                        ? "Tap " + line->record.tap
-                                                              : station.name);
-  }
-  EXPECT_THAT(to_ask, ::testing::Contains("Tap 1"));
-  std::size_t at = 0;
-  for (const report::TableRow& row : sheet.rows) {
-    if (row.kind == report::RowKind::heading) continue;
-    ASSERT_EQ(row.cells.size(), sheet.columns.size());
-    const auto open = std::count(row.cells.begin() + 3, row.cells.end() - 1, std::string());
-    if (open == 0) continue;
-    asked.push_back(row.cells.front());
-    ASSERT_LT(at, stations.size());
-    EXPECT_LE(static_cast<std::size_t>(open), stations[at].questions.size()) << row.cells.front();
-    ++at;
-  }
-  EXPECT_EQ(asked, to_ask);
-  // A keg with nothing to read is named all the same.
-  for (const KegStatus& keg : now.kegs) {
-    if (keg.lent_to || !keg.record.in_use) continue;
-    EXPECT_THAT(text_of(sheet), HasSubstr(keg.record.tag));
-  }
 }
 
 // Nothing of the journal is left out of the whole log, and what was struck is told as such.

@@ -160,7 +160,7 @@ TEST(WrappingLabel, NeverPartsAUnitNorANumberFromIt) {
 
 // A path has no spaces to break at and is not cut off all the same.
 TEST(WrappingLabel, PartsOnlyWhatIsWiderThanItself) {
-  const QString path = "/home/somebody/cellar-of-mine/back-room.cellar";
+  const QString path = "/media/stick/cellar-of-mine/of-the-back-room.cellar";
   InkLabel label(path);
   label.setWordWrap(true);
   const int width = label.minimumSizeHint().width();

@@ -62,6 +62,8 @@ inline std::shared_ptr<GasAccount> leaking_account(const BottleRecord& bottle) {
   loss.confidence = units::fraction(0.9999);
   loss.smallest_visible_per_day = units::grams(2);
   loss.verdict = physics::LossVerdict::unexplained;
+  loss.between.push_back(
+      {units::days(0), units::days(7), kilos(0.27, 0.02), kilos(0.06, 0.01), kilos(0.21, 0.022)});
   a->loss = loss;
   a->alarm = true;
   a->tare_known = true;

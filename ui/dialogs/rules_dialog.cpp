@@ -95,12 +95,7 @@ QLayout* RulesDialog::build_sets() {
   return sets;
 }
 
-void RulesDialog::build() {
-  auto* note = new InkLabel(
-      tr("These are your rules, not the program’s: what the law asks differs by place. Where "
-         "several fit, the one that falls due first counts."),
-      TextRole::body, Ink::secondary);
-  note->setWordWrap(true);
+void RulesDialog::build_table() {
   table_ = new QTreeWidget;
   table_->setObjectName(QStringLiteral("rules_table"));
   table_->setAccessibleName(tr("Rules"));
@@ -114,6 +109,15 @@ void RulesDialog::build() {
   table_->header()->setStretchLastSection(false);
   table_->header()->setMinimumSectionSize(narrowest_rules_column);
   wrap_rows(*table_, rule_row_height);
+}
+
+void RulesDialog::build() {
+  auto* note = new InkLabel(
+      tr("These are your rules, not the program’s: what the law asks differs by place. Where "
+         "several fit, the one that falls due first counts."),
+      TextRole::body, Ink::secondary);
+  note->setWordWrap(true);
+  build_table();
   say_when_empty(*table_->viewport());
   auto* add = rules_button(tr("&New rule…"), "rule_new");
   change_ = rules_button(tr("&Change…"), "rule_change");

@@ -25,6 +25,7 @@ class RulesDialog : public QDialog {
 
  private:
   void build();
+  void build_table();
   [[nodiscard]] QLayout* build_sets();
   void refresh();
   void show_set();

@@ -66,7 +66,7 @@ void recall_cleaner(const Preferences& p, const QString& key, cellar::Cleaner& c
 }
 
 QString minutes_key(const QString& under, const MinutesOfWork& work) {
-  return under + QStringLiteral("/work/") + QLatin1String(work.key);
+  return under + QStringLiteral("/minutes/") + QLatin1String(work.key);
 }
 
 void recall_amounts(const Preferences& p, const QString& under, cellar::CleaningKit& kit) {
