@@ -76,6 +76,8 @@ void tell_gas(const PourSetting& s, const physics::LineFlow& line, PourOutlook& 
   if (auto places = physics::break_out_at_rest(line, s.pressure, s.standing,
                                                {*s.co2, s.ambient, equation_source()})) {
     out.places = std::move(*places);
+    // Whether gas breaks out where nobody told how warm it is, nobody can say.
+    std::erase_if(out.places, [&](const auto& place) { return !s.told(place.part); });
   }
   out.journey = told(physics::break_out_pouring(line, s.pressure.value(), s.co2->value(),
                                                 s.beer.value(), s.ambient.value()));

@@ -14,7 +14,6 @@ namespace {
 
 constexpr double glass_fill = 0.03;  // of a measured glass, 95 %, assumed
 constexpr double least_drawn_litres = 0.1;
-constexpr double untold_error = 8;  // K: a place of which nobody told a temperature
 
 std::optional<InstrumentId> dial_of(std::optional<InstrumentId> stated,
                                     std::optional<RegulatorId> regulator, Lookup& lookup) {
@@ -114,7 +113,7 @@ void tell_places(PourSetting& s, const KegStatus& keg, Instant now, const PlaceL
       name = history.record ? history.record->name : std::string("another place");
       const PlaceWarmth* warmth = history.at(now);
       untold = warmth == nullptr;
-      stands = warmth ? warmth->temperature : s.beer.with({name + ": how warm"}, untold_error);
+      stands = warmth ? warmth->temperature : s.beer;
     }
     s.untold.push_back(untold);
     s.standing.push_back(std::move(stands));

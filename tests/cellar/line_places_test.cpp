@@ -85,7 +85,12 @@ TEST(HoseSomewhere, NobodyToldHowWarmIsSaidAndIsNoAllClear) {
   EXPECT_EQ(a->action->kind, "temperature_read");
   EXPECT_EQ(a->action->about, subject(bar));
   EXPECT_FALSE(said(p, MessageKey::adv_pour_warm)) << "nor is it said to be warm";
-  EXPECT_GT(p.setting.standing[2].half_width(), 5);
+  const auto judged = [&](std::size_t part) {
+    return std::any_of(p.outlook.places.begin(), p.outlook.places.end(),
+                       [&](const physics::StandingPlace& each) { return each.part == part; });
+  };
+  EXPECT_TRUE(judged(1)) << "the rest of the line is judged all the same";
+  EXPECT_FALSE(judged(2));
 
   s.read(bar, day(21, 12), 21);
   const PourState read = s.pour_now();
