@@ -158,10 +158,10 @@ void ready_saison(DemoStory& story, const DemoRegister& r) {
   story.did(story.ago(13, 19, 35),
             gas(keg, 30, GasPurpose::burst, r.gas.burst, r.instruments.dial_b), lid_dry(keg));
   story.did(story.ago(11, 17, 0), Vented{.keg = keg, .to_pressure = gauge_psi(14)},
-            gas(keg, 14, GasPurpose::serving, r.gas.serving, r.instruments.dial_a));
+            gas(keg, 14, GasPurpose::serving, r.gas.saison.regulator, r.gas.saison.dial));
   CarbonationReading rest{.keg = keg};
   rest.pressure = gauge_psi(13.5);
-  rest.instrument = r.instruments.dial_a;
+  rest.instrument = r.gas.saison.dial;
   rest.temperature = celsius(3.4);
   rest.thermometer = r.instruments.bottle_thermometer;
   story.did(story.ago(3, 10, 15), rest);
@@ -181,7 +181,7 @@ void carbonating_ginger(DemoStory& story, const DemoRegister& r) {
   prepared_and_filled(
       story, r, 4, fill(keg, r.batches.ginger, 9.2, 8.0, 1.008, r.instruments.bottle_thermometer));
   story.did(story.ago(4, 19, 40),
-            gas(keg, 20, GasPurpose::set_and_wait, r.gas.serving, r.instruments.dial_a),
+            gas(keg, 20, GasPurpose::set_and_wait, r.gas.ginger.regulator, r.gas.ginger.dial),
             lid_dry(keg));
 }
 
@@ -191,7 +191,7 @@ void porter_that_never_gets_there(DemoStory& story, const DemoRegister& r) {
       story, r, 33,
       fill(keg, r.batches.porter, 18.2, 12.0, 1.016, r.instruments.bottle_thermometer));
   story.did(story.ago(33, 19, 45),
-            gas(keg, 4, GasPurpose::set_and_wait, r.gas.serving, r.instruments.dial_a),
+            gas(keg, 4, GasPurpose::set_and_wait, r.gas.porter.regulator, r.gas.porter.dial),
             lid_dry(keg));
 }
 
@@ -202,7 +202,7 @@ void quarantined_amber(DemoStory& story, const DemoRegister& r) {
   story.did(story.ago(21, 19, 0),
             fill(keg, r.batches.amber, 18.0, 10.0, 1.011, r.instruments.bottle_thermometer));
   story.did(story.ago(21, 19, 30),
-            gas(keg, 12, GasPurpose::set_and_wait, r.gas.serving, r.instruments.dial_a));
+            gas(keg, 12, GasPurpose::set_and_wait, r.gas.lager.regulator, r.gas.lager.dial));
   story.did(story.ago(2, 11, 0), Quarantined{.keg = keg, .reason = "smells of vinegar"},
             GasOff{keg});
 }
@@ -260,7 +260,7 @@ void delivered(DemoStory& story, const DemoRegister& r) {
   story.did(story.hours_ago(16),
             delivery(r.kegs.p02, r.batches.pils, story.date(61), 13.0, 2.6, thermometer));
   story.did(story.ago(3, 16, 0), Tapped{.keg = r.kegs.p01, .line = r.lines.two},
-            gas(r.kegs.p01, 12, GasPurpose::serving, r.gas.serving, r.instruments.dial_a));
+            gas(r.kegs.p01, 12, GasPurpose::serving, r.gas.lager.regulator, r.gas.lager.dial));
   LevelReading heft{.keg = r.kegs.p01, .method = LevelMethod::heft};
   heft.fraction_left = units::fraction(0.7);
   story.did(story.ago(1, 11, 0), heft);

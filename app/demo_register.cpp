@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/demo_register.h"
 
+#include <fmt/format.h>
+
 #include "core/cellar/presets.h"
 #include "core/cellar/work_rules.h"
 
@@ -35,13 +37,18 @@ DemoPlaces register_places(DemoStory& story, Instant at) {
       .bar = place("Bar", PlaceKind::bar, std::nullopt, std::nullopt)};
 }
 
+InstrumentId register_instrument(DemoStory& story, Instant at, const std::string& name,
+                                 InstrumentKind kind) {
+  InstrumentRecord i = instrument_from_preset(kind);
+  i.instrument = story.fresh<InstrumentId>();
+  i.name = name;
+  story.did(at, i);
+  return i.instrument;
+}
+
 DemoInstruments register_instruments(DemoStory& story, Instant at) {
   const auto instrument = [&](const char* name, InstrumentKind kind) {
-    InstrumentRecord i = instrument_from_preset(kind);
-    i.instrument = story.fresh<InstrumentId>();
-    i.name = name;
-    story.did(at, i);
-    return i.instrument;
+    return register_instrument(story, at, name, kind);
   };
   return {.dial_a = instrument("Serving dial", InstrumentKind::regulator_dial),
           .dial_b = instrument("Burst dial", InstrumentKind::regulator_dial),
@@ -67,26 +74,39 @@ DemoGas register_gas(DemoStory& story, Instant at, const DemoPlaces& places,
   DemoGas gas;
   gas.one = bottle("CO₂ bottle 1", 700);
   gas.two = bottle("CO₂ bottle 2", 1400);
-  const auto regulator = [&](const char* name, InstrumentId dial) {
-    RegulatorRecord r{.regulator = story.fresh<RegulatorId>(), .name = name};
-    r.bottle = gas.one;
+  const auto log = [&](RegulatorRecord r, const std::string& name, InstrumentId dial) {
+    r.regulator = story.fresh<RegulatorId>();
+    r.name = name;
     r.place = places.cellar_room;
     r.dial = dial;
-    r.mass = kilograms(1.1);
     story.did(at, r);
     return r.regulator;
   };
+  const auto regulator = [&](const char* name, InstrumentId dial) {
+    return log({.bottle = gas.one, .mass = kilograms(1.1)}, name, dial);
+  };
   gas.serving = regulator("Serving regulator", instruments.dial_a);
   gas.burst = regulator("Burst regulator", instruments.dial_b);
+  const auto outlet = [&](int number) {
+    const std::string name = fmt::format("Secondary {}", number);
+    const InstrumentId dial =
+        register_instrument(story, at, name + " dial", InstrumentKind::regulator_dial);
+    return DemoOutlet{log({.fed_by = gas.burst}, name, dial), dial};
+  };
+  gas.lager = outlet(1);
+  gas.saison = outlet(2);
+  gas.ginger = outlet(3);
+  gas.porter = outlet(4);
   return gas;
 }
 
 DemoLines register_lines(DemoStory& story, Instant at, const DemoPlaces& places,
                          const DemoGas& gas) {
-  const auto line = [&](const char* name, const char* tap, double length_m, double bore_mm) {
+  const auto line = [&](const char* name, const char* tap, RegulatorId regulator, double length_m,
+                        double bore_mm) {
     LineRecord l{.line = story.fresh<LineId>(), .name = name, .tap = tap};
     l.place = places.bar;
-    l.regulator = gas.serving;
+    l.regulator = regulator;
     l.length = metres(length_m);
     l.bore = millimetres(bore_mm);
     l.rise = metres(1.1);
@@ -96,9 +116,9 @@ DemoLines register_lines(DemoStory& story, Instant at, const DemoPlaces& places,
     story.did(at, l);
     return l.line;
   };
-  return {.one = line("Line 1", "1", 3.2, 4.8),
-          .two = line("Line 2", "2", 4.0, 4.8),
-          .three = line("Line 3", "3", 3.2, 4.8)};
+  return {.one = line("Line 1", "1", gas.serving, 3.2, 4.8),
+          .two = line("Line 2", "2", gas.lager.regulator, 4.0, 4.8),
+          .three = line("Line 3", "3", gas.serving, 3.2, 4.8)};
 }
 
 // The trade handbook's set, what is usual apart from the lines, and one rule of

@@ -14,9 +14,14 @@ struct DemoPlaces {
 struct DemoInstruments {
   cellar::InstrumentId dial_a, dial_b, fridge, bottle_thermometer, parcel_scale, bathroom_scale;
 };
+struct DemoOutlet {
+  cellar::RegulatorId regulator;
+  cellar::InstrumentId dial;
+};
 struct DemoGas {
   cellar::BottleId one, two;
   cellar::RegulatorId serving, burst;
+  DemoOutlet lager, saison, ginger, porter;  // secondaries behind the burst regulator
 };
 struct DemoLines {
   cellar::LineId one, two, three;

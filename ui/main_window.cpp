@@ -56,14 +56,15 @@ bool below_the_head(const QWidget& page, const QWidget* part) {
   return false;
 }
 
-// What people come to a page for: its list, else its first control below the head.
+// What people come to a page for: its list, else its first control below the head. No
+// field to type in: letters are commands until somebody goes there.
 QWidget* first_stop(QWidget& page) {
   QWidget* first = nullptr;
   for (QWidget* at = page.nextInFocusChain(); at != &page; at = at->nextInFocusChain()) {
     const bool tab = (at->focusPolicy() & Qt::TabFocus) == Qt::TabFocus && !at->focusProxy();
     if (!tab || !at->isVisible() || !at->isEnabled() || !page.isAncestorOf(at)) continue;
     if (qobject_cast<QAbstractItemView*>(at)) return at;
-    if (!first && below_the_head(page, at)) first = at;
+    if (!first && below_the_head(page, at) && !qobject_cast<QLineEdit*>(at)) first = at;
   }
   return first;
 }
@@ -300,7 +301,8 @@ void MainWindow::show_page(PageId page) {
   stack_->setCurrentWidget(shown);
   rail_->set_current(page);
   // By itself the keyboard would come to the first button of the page's head.
-  if (!from_page || seen || qobject_cast<QLineEdit*>(focusWidget())) return;
+  const auto* search = qobject_cast<QLineEdit*>(focusWidget());
+  if (!from_page || seen || (search && !below_the_head(*shown, search))) return;
   if (QWidget* stop = first_stop(*shown)) stop->setFocus();
 }
 
