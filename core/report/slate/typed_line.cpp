@@ -142,6 +142,14 @@ std::string glass_words(const LineAnswer<units::VolumeFlow>& flow, units::Volume
          ")";
 }
 
+void tell_pour(const LineAnswer<units::VolumeFlow>& flow, units::Volume glass,
+               const Printer& printer, Answer& a) {
+  a.values.push_back(in_words("It pours about", print_flow(flow, printer), true));
+  a.values.push_back(
+      in_words("A glass of " + printer.print(glass) + " takes", glass_words(flow, glass, printer)));
+  for (AnswerValue& v : a.values) v.errors = flow.errors;
+}
+
 void draw_profile(const physics::LineFlow& line, units::GaugePressure pressure, Answer& a) {
   const auto points = line.profile_pouring(pressure);
   if (!points) return;

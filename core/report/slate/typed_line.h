@@ -94,6 +94,9 @@ template <units::Quantity Q, class Solve, class Instead>
 // "9.0 s (7.5 s to 12 s)"
 [[nodiscard]] std::string glass_words(const LineAnswer<units::VolumeFlow>&, units::Volume glass,
                                       const units::Printer&);
+// What it pours, and how long a glass takes.
+void tell_pour(const LineAnswer<units::VolumeFlow>&, units::Volume glass, const units::Printer&,
+               Answer&);
 void draw_profile(const physics::LineFlow&, units::GaugePressure, Answer&);
 void draw_profile(const LineKnown&, units::GaugePressure, Answer&);
 

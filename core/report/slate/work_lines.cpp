@@ -59,12 +59,8 @@ Outcome pour(const Inputs& in, const Printer& printer) {
   if (!line) return refused(line.error());
   const auto flow = pour_of(*line);
   if (!flow) return refused(flow.error());
-  const auto glass = in.get<units::Volume>("glass");
   Answer a;
-  a.values.push_back(in_words("It pours about", print_flow(*flow, printer), true));
-  a.values.push_back(in_words("A glass of " + printer.print(glass) + " takes",
-                              glass_words(*flow, glass, printer)));
-  for (AnswerValue& v : a.values) v.errors = flow->errors;
+  tell_pour(*flow, in.get<units::Volume>("glass"), printer, a);
   a.sentences.emplace_back(
       "A hose’s bore is rarely known better: time a pour, and the line can be calibrated.");
   draw_profile(*line, pressure, a);

@@ -261,12 +261,8 @@ Outcome line_pieces(const Inputs& in, const Printer& printer) {
   if (!known) return refused(known.error());
   const auto flow = pour_of(*known);
   if (!flow) return refused(flow.error());
-  const auto glass = in.get<units::Volume>("glass");
   Answer a;
-  a.values.push_back(in_words("It pours about", print_flow(*flow, printer), true));
-  a.values.push_back(in_words("A glass of " + printer.print(glass) + " takes",
-                              glass_words(*flow, glass, printer)));
-  for (AnswerValue& v : a.values) v.errors = flow->errors;
+  tell_pour(*flow, in.get<units::Volume>("glass"), printer, a);
   tell_losses(*known, flow->likely, printer, a);
   tell_paper_balance(in, *parts, printer, a);
   a.sentences.emplace_back(
