@@ -187,10 +187,22 @@ TEST_F(SlatePrefill, EveryOfferAnswersAsItStands) {
   }
 }
 
+TEST_F(SlatePrefill, AKegBelowItsRangeIsToldHowLongToRockIt) {
+  const auto rock = offer("rocking");
+  ASSERT_TRUE(rock);
+  EXPECT_FALSE(rock->inputs.has("rocked"));
+  EXPECT_TRUE(rock->inputs.has("start"));
+  const slate::Outcome out =
+      slate::work_out(*slate::find_computation("rocking"), rock->inputs, us_printer);
+  ASSERT_TRUE(out);
+  EXPECT_FALSE(out->values.empty());
+}
+
 TEST_F(SlatePrefill, AnEmptyKegIsOfferedPurging) {
   keg_.contents.reset();
   keg_.phase = cellar::Phase::sanitised;
   EXPECT_TRUE(offer("purge_cycles"));
+  EXPECT_TRUE(offer("purge_cheapest"));
   EXPECT_FALSE(offer("burst"));
   keg_.phase = cellar::Phase::unknown;
   EXPECT_TRUE(slate::offers_for({cellar_, keg_, speaker_}).empty());

@@ -199,6 +199,14 @@ Offer burst_offer(const KegSubject& s) {
   return p.offer("How long at high pressure");
 }
 
+Offer rocking_offer(const KegSubject& s) {
+  Prefiller p("rocking", s);
+  p.keg().range().co2_now("start", "start_error").dial_error();
+  if (s.keg.gas.on) p.gas();
+  p.blank("rocked");
+  return p.offer("How long to rock it");
+}
+
 // The scale's reading is the person's to give.
 Offer weighing_offer(const KegSubject& s) {
   Prefiller p("left_by_weight", s);
@@ -299,6 +307,7 @@ std::vector<Offer> offers_for(const KegSubject& s) {
     const bool below = s.keg.co2.verdict == cellar::Co2Verdict::below;
     if (below) offers.push_back(burst_offer(s));
     if (below) offers.push_back(waiting_offer(s));
+    if (below) offers.push_back(rocking_offer(s));
     if (s.keg.co2.verdict == cellar::Co2Verdict::above) offers.push_back(rescue_offer(s));
     offers.push_back(serving_offer(s));
     if (!below && s.keg.gas.on && s.keg.co2.now) offers.push_back(drift_offer(s));
@@ -311,6 +320,7 @@ std::vector<Offer> offers_for(const KegSubject& s) {
   if (auto hold = hold_offer(s)) offers.push_back(std::move(*hold));
   offers.push_back(Prefiller("purge_cycles", s).keg().offer("How clean a purge leaves it"));
   offers.push_back(Prefiller("purge_push", s).keg().offer("Pushing liquid out"));
+  offers.push_back(Prefiller("purge_cheapest", s).keg().offer("Which purge takes the least gas"));
   return offers;
 }
 
