@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "ui/preferences.h"
+#include "ui/widgets/child_edit.h"
 #include "ui/widgets/field_message.h"
 
 namespace ullage::ui {
@@ -50,6 +51,8 @@ EntityPicker::EntityPicker(const Context& context, QWidget* parent)
   connect(&context_.preferences, &Preferences::changed, this, &EntityPicker::reload);
   follows_ = context_.cellar.on_change([this](const cellar::Change&) { reload(); });
 }
+
+EntityPicker::~EntityPicker() { stop_listening(combo_->lineEdit(), this); }
 
 void EntityPicker::set_optional(const QString& none_text) {
   none_text_ = none_text;

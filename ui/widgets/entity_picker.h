@@ -30,6 +30,7 @@ struct Choice {
 class EntityPicker : public QWidget {
   Q_OBJECT
  public:
+  ~EntityPicker() override;
   // Shows a first row of this text that stands for none.
   void set_optional(const QString& none_text);
   // A last row such as "New batch…"; choosing it emits add_asked with whatever

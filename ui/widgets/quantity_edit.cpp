@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "ui/preferences.h"
+#include "ui/widgets/child_edit.h"
 #include "ui/widgets/field_message.h"
 
 namespace ullage::ui {
@@ -34,6 +35,8 @@ QuantityEdit::QuantityEdit(const Preferences& preferences, QWidget* parent)
   connect(edit_, &QLineEdit::editingFinished, this, &QuantityEdit::on_left);
   connect(&preferences, &Preferences::changed, this, &QuantityEdit::on_units);
 }
+
+QuantityEdit::~QuantityEdit() { stop_listening(edit_, this); }
 
 QString QuantityEdit::fault() const {
   if (!refusal_.isEmpty()) return refusal_;

@@ -27,6 +27,7 @@ class Preferences;
 class QuantityEdit : public QWidget {
   Q_OBJECT
  public:
+  ~QuantityEdit() override;
   // The sentence about what is typed, or about its absence when it is
   // required; empty when all is well. Holds whether or not it is on show yet.
   [[nodiscard]] QString fault() const;

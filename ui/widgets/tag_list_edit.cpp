@@ -5,6 +5,7 @@
 #include <QVBoxLayout>
 
 #include "ui/context.h"
+#include "ui/widgets/child_edit.h"
 #include "ui/widgets/field_message.h"
 #include "ui/widgets/tag_range.h"
 
@@ -30,6 +31,8 @@ TagListEdit::TagListEdit(const cellar::Facade& cellar, QWidget* parent)
   connect(edit_, &QLineEdit::editingFinished, this, &TagListEdit::show_fault);
   read();
 }
+
+TagListEdit::~TagListEdit() { stop_listening(edit_, this); }
 
 std::vector<std::string> TagListEdit::tags() const { return tags_; }
 

@@ -20,6 +20,7 @@ class TagListEdit : public QWidget {
   Q_OBJECT
  public:
   explicit TagListEdit(const cellar::Facade&, QWidget* parent = nullptr);
+  ~TagListEdit() override;
 
   [[nodiscard]] std::vector<std::string> tags() const;  // empty when fault()
   void set_text(const QString&);

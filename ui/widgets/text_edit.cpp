@@ -8,6 +8,7 @@
 
 #include "ui/context.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/child_edit.h"
 #include "ui/widgets/field_message.h"
 
 namespace ullage::ui {
@@ -36,6 +37,8 @@ TextEdit::TextEdit(int limit, Lines lines, QWidget* parent) : QWidget(parent), l
   column->addWidget(below_);
   setFocusProxy(focus_widget());
 }
+
+TextEdit::~TextEdit() { stop_listening(line_, this); }
 
 QWidget* TextEdit::focus_widget() const {
   return line_ ? static_cast<QWidget*>(line_) : static_cast<QWidget*>(box_);

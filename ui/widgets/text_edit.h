@@ -19,6 +19,7 @@ class TextEdit : public QWidget {
  public:
   enum class Lines { one, several };
   explicit TextEdit(int limit, Lines lines = Lines::one, QWidget* parent = nullptr);
+  ~TextEdit() override;
 
   [[nodiscard]] std::string value() const;  // trimmed
   void set_value(const std::string&);

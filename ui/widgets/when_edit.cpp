@@ -9,6 +9,7 @@
 #include "ui/context.h"
 #include "ui/theme/style.h"
 #include "ui/theme/theme.h"
+#include "ui/widgets/child_edit.h"
 #include "ui/widgets/field_message.h"
 #include "ui/widgets/when_text.h"
 
@@ -48,6 +49,8 @@ WhenEdit::WhenEdit(const cellar::Facade& cellar, QWidget* parent)
   connect(edit_, &QLineEdit::textEdited, this, [this] { read(); });
   connect(edit_, &QLineEdit::editingFinished, this, &WhenEdit::show_fault);
 }
+
+WhenEdit::~WhenEdit() { stop_listening(edit_, this); }
 
 std::optional<cellar::Instant> WhenEdit::value() const {
   if (!fault_.isEmpty()) return std::nullopt;
@@ -128,6 +131,8 @@ DateEdit::DateEdit(const cellar::Facade& cellar, QWidget* parent)
   connect(edit_, &QLineEdit::textEdited, this, [this] { read(); });
   connect(edit_, &QLineEdit::editingFinished, this, &DateEdit::show_fault);
 }
+
+DateEdit::~DateEdit() { stop_listening(edit_, this); }
 
 void DateEdit::set_value(std::optional<cellar::Date> value) {
   edit_->setText(value ? q(write_date(*value)) : QString());

@@ -21,6 +21,7 @@ class WhenEdit : public QWidget {
  public:
   // Starts at "now", which stays now until something else is typed.
   explicit WhenEdit(const cellar::Facade&, QWidget* parent = nullptr);
+  ~WhenEdit() override;
 
   [[nodiscard]] std::optional<cellar::Instant> value() const;  // nullopt when fault()
   void set_value(std::optional<cellar::Instant>);
@@ -52,6 +53,7 @@ class DateEdit : public QWidget {
   Q_OBJECT
  public:
   explicit DateEdit(const cellar::Facade&, QWidget* parent = nullptr);  // starts empty
+  ~DateEdit() override;
 
   [[nodiscard]] std::optional<cellar::Date> value() const { return value_; }
   void set_value(std::optional<cellar::Date>);
