@@ -17,8 +17,7 @@ namespace {
 using Things = std::vector<SubjectRef>;
 using ByPlace = std::map<std::optional<PlaceId>, Things>;
 
-// Of a hose, 95 %, assumed: drawn to a few percent, measured along its way.
-constexpr double bore_within = 0.03;
+// Of a hose, 95 %, assumed: measured along its way.
 constexpr double length_within = 0.05;
 
 class StepWriter {
@@ -343,7 +342,7 @@ std::optional<units::Estimate<Volume>> beer_in_line(LineId id, const CellarStatu
   // The volume goes with the square of the bore.
   const std::string& name = line->record.name;
   return units::Estimate<Volume>(*held)
-      .with({name + ": bore"}, 2 * bore_within * units::to_magnitude(*held))
+      .with({name + ": bore"}, 2 * physics::hose_drawn_to * units::to_magnitude(*held))
       .with({name + ": length"}, length_within * units::to_magnitude(*held));
 }
 

@@ -53,14 +53,18 @@ StatedGas stated_gas(const Entry& entry) {
   return {};
 }
 
+std::optional<InstrumentId> dial_of(std::optional<InstrumentId> stated,
+                                    std::optional<RegulatorId> regulator, Lookup& lookup) {
+  if (stated || !regulator) return stated;
+  const auto r = lookup.find(*regulator);
+  return r ? r->dial : std::nullopt;
+}
+
 GasComing gas_coming(const StatedGas& stated, std::optional<RegulatorId> unless_stated,
                      Instant when, Lookup& lookup) {
   GasComing out;
   out.regulator = stated.regulator ? stated.regulator : unless_stated;
-  out.dial = stated.dial;
-  if (!out.dial && out.regulator) {
-    if (const auto r = lookup.find(*out.regulator)) out.dial = r->dial;
-  }
+  out.dial = dial_of(stated.dial, out.regulator, lookup);
   out.co2 = gas_given(stated.co2, out.regulator, when, lookup);
   return out;
 }

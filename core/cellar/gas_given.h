@@ -38,6 +38,8 @@ struct GasComing {
   std::optional<InstrumentId> dial;  // stated, else the regulator's
   MoleFraction co2 = units::mole_fraction(1);
 };
+[[nodiscard]] std::optional<InstrumentId> dial_of(std::optional<InstrumentId> stated,
+                                                  std::optional<RegulatorId>, Lookup&);
 [[nodiscard]] GasComing gas_coming(const StatedGas&, std::optional<RegulatorId> unless_stated,
                                    Instant when, Lookup&);
 

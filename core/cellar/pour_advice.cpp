@@ -89,7 +89,6 @@ class Adviser {
     const physics::StandingPlace* worst = nullptr;
     for (const physics::StandingPlace& place : o_.places) {
       if (place.temperature.value() > s_.beer.value().value() + 2.0) continue;
-      if (!s_.told(place.part)) continue;
       if (!worst || place.margin.value() < worst->margin.value()) worst = &place;
     }
     if (!worst || !s_.co2) return;

@@ -5,6 +5,7 @@
 #include <iterator>
 #include <memory>
 
+#include "core/cellar/gas_given.h"
 #include "core/cellar/pour_advice.h"
 #include "core/cellar/readings.h"
 
@@ -14,13 +15,6 @@ namespace {
 
 constexpr double glass_fill = 0.03;  // of a measured glass, 95 %, assumed
 constexpr double least_drawn_litres = 0.1;
-
-std::optional<InstrumentId> dial_of(std::optional<InstrumentId> stated,
-                                    std::optional<RegulatorId> regulator, Lookup& lookup) {
-  if (stated || !regulator) return stated;
-  const auto r = lookup.find(*regulator);
-  return r ? r->dial : std::nullopt;
-}
 
 // The pressure as last set, with the errors of its dial: the same names as in
 // the keg's CO2, so that what both share cancels.

@@ -94,10 +94,6 @@ std::optional<RangeError> check_inside(const BeerInside& inside) {
   return std::nullopt;
 }
 
-double settling_of_first(const HoldTest& test) {
-  return is_settled(test, test.readings.front()) ? 0 : in_pascals(test.settling);
-}
-
 struct LossOfGas {
   Estimate<Mass> straight;
   Spread<std::optional<Mass>> spread;

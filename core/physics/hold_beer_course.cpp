@@ -128,9 +128,8 @@ OffCase off_case(const HoldTest& test, const BeerInside& inside, const ErrorSour
                  double half_widths) {
   OffCase out{test, inside, volumes_of_co2(0)};
   HoldReading& first = out.test.readings.front();
-  const double settling = is_settled(test, first) ? 0 : in_pascals(test.settling);
   first.pressure = Estimate<GaugePressure>(
-      first.pressure.with({"settling"}, settling).shifted(source, half_widths));
+      first.pressure.with({"settling"}, settling_of_first(test)).shifted(source, half_widths));
   for (HoldReading& r : out.test.readings)
     r.temperature = Estimate<Temperature>(r.temperature.shifted(source, half_widths));
   out.inside.co2 = Estimate<Co2Volumes>(inside.co2.shifted(source, half_widths));

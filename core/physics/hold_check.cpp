@@ -66,6 +66,10 @@ bool is_settled(const HoldTest& test, const HoldReading& r) {
   return in_seconds(r.at - closed) >= hold_settle_minutes * 60;
 }
 
+double settling_of_first(const HoldTest& test) {
+  return is_settled(test, test.readings.front()) ? 0 : units::in_pascals(test.settling);
+}
+
 std::optional<RangeError> check_hold(const HoldTest& test, Mass limit) {
   if (auto bad = outside(Subject::headspace, in_cubic_metres(test.gas_space), hold_space_range))
     return *bad;

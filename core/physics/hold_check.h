@@ -15,6 +15,8 @@ inline constexpr double surely_seen = (1.959964 + 1.644854) / 1.959964;
 
 // Whether gas and lid had settled by this reading.
 [[nodiscard]] bool is_settled(const HoldTest&, const HoldReading&);
+// What settling may still take of the first reading's pressure, in Pa.
+[[nodiscard]] double settling_of_first(const HoldTest&);
 [[nodiscard]] std::optional<RangeError> check_hold(const HoldTest&, units::Mass limit);
 
 }  // namespace ullage::physics

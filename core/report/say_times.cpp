@@ -47,7 +47,7 @@ std::string hour_of(Instant t, const Speaker& s) {
   return fmt::format("{:02}:{:02}", clock.hours().count(), clock.minutes().count());
 }
 
-std::string say_days(const Days& d) {
+std::string say_day_of(const Days& d) {
   if (d.away == 0) return "today";
   if (d.away == -1) return "yesterday";
   if (d.away == 1) return "tomorrow";
@@ -61,11 +61,11 @@ std::string say_days(const Days& d) {
 std::string say_time(Instant t, const Speaker& s) {
   const Days d = days_of(s.calendar->date_of(t), s);
   const bool near = d.away > 1 && d.away < 7;
-  return fmt::format("{} {}", near ? std::string(d.weekday) : say_days(d), hour_of(t, s));
+  return fmt::format("{} {}", near ? std::string(d.weekday) : say_day_of(d), hour_of(t, s));
 }
 
 std::string say_day(Instant t, const Speaker& s) {
-  return say_days(days_of(s.calendar->date_of(t), s));
+  return say_day_of(days_of(s.calendar->date_of(t), s));
 }
 
 std::string say_date(Date date, const Speaker& s) { return day_and_month(days_of(date, s)); }

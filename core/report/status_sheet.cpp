@@ -78,18 +78,13 @@ std::string pressure_words(const KegStatus& keg, const Speaker& speaker) {
   return join(set, should.empty() ? should : "should be " + should, "\n");
 }
 
-std::string counted_days(std::int64_t days) {
-  return fmt::format("{} day{}", days, days == 1 ? "" : "s");
-}
-
 // The days are those of the calendar: put on yesterday evening is one day.
 std::string on_since(const KegStatus& keg, const Speaker& speaker) {
   if (keg.phase != Phase::on_tap || !keg.phase_since) return {};
   const auto day = [&](cellar::Instant t) { return speaker.calendar->date_of(t); };
   const std::int64_t days = (day(speaker.now) - day(*keg.phase_since)).count();
   if (days <= 0) return "since today";
-  return fmt::format("since {},\n{} on", say_date(day(*keg.phase_since), speaker),
-                     counted_days(days));
+  return fmt::format("since {},\n{} on", say_date(day(*keg.phase_since), speaker), say_days(days));
 }
 
 // What its place is set to, and what was read there: not what was set stands for read.
@@ -193,7 +188,7 @@ std::string gas_days(const cellar::BottleStatus& bottle, const Speaker& speaker)
   const auto days = [&](cellar::Instant t) {
     return std::max<std::int64_t>(0, std::llround(units::in_days(cellar::between(speaker.now, t))));
   };
-  std::string words = fmt::format("; lasts ~{}", counted_days(days(w.likely)));
+  std::string words = fmt::format("; lasts ~{}", say_days(days(w.likely)));
   words += w.latest ? fmt::format(" ({} to {})", days(w.earliest), days(*w.latest))
                     : fmt::format(" ({} or more)", days(w.earliest));
   if (bottle.account->bottles.size() > 1) {

@@ -7,6 +7,8 @@
 #include <gtest/gtest.h>
 
 #include <optional>
+#include <stdexcept>
+#include <string>
 #include <string_view>
 
 #include "core/report/slate/computation.h"
@@ -24,12 +26,17 @@ using report::slate::Value;
 inline const units::Printer in_metric_units{units::DisplayUnits::metric(), {}};
 inline const units::Printer in_us_units{units::DisplayUnits::us(), {}};
 
+inline const Computation& the(std::string_view key) {
+  const Computation* c = report::slate::find_computation(key);
+  if (c == nullptr) throw std::out_of_range(std::string(key));
+  return *c;
+}
+
 // One computation with some fields changed.
 class Asked {
  public:
   explicit Asked(std::string_view key)
-      : computation_(*report::slate::find_computation(key)),
-        in_(report::slate::starting_inputs(computation_)) {}
+      : computation_(the(key)), in_(report::slate::starting_inputs(computation_)) {}
   Asked& with(std::string_view field, std::optional<Value> value) {
     in_.set(field, value);
     return *this;

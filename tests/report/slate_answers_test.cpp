@@ -6,6 +6,7 @@
 
 #include "core/report/laws_slate.h"
 #include "core/report/slate/computation.h"
+#include "tests/report/asked.h"
 
 namespace ullage::testing::slate_answers {
 namespace {
@@ -15,14 +16,10 @@ using ::testing::Contains;
 using ::testing::HasSubstr;
 using ::testing::Not;
 
-const units::Printer metric{units::DisplayUnits::metric(), {}};
-const units::Printer american{units::DisplayUnits::us(), {}};
+using asking::the;
 
-const Computation& the(std::string_view key) {
-  const Computation* c = find_computation(key);
-  if (c == nullptr) throw std::out_of_range(std::string(key));
-  return *c;
-}
+const units::Printer& metric = asking::in_metric_units;
+const units::Printer& american = asking::in_us_units;
 
 // Brewers' chart (D. Miller 1994, tests/published): 2.57 volumes at 38 °F and 12
 // psi, printed to 0.01, the chart itself rough by 0.03; the default equation is

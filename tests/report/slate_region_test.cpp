@@ -15,17 +15,11 @@ using report::slate::Field;     // the cellar has a Field, too
 using ::testing::Contains;
 using ::testing::HasSubstr;
 
-const Computation& asked_for(std::string_view key) {
-  const Computation* c = find_computation(key);
-  if (c == nullptr) throw std::out_of_range(std::string(key));
-  return *c;
-}
-
 TEST(SlateHints, FollowUnitsAndRegion) {
   const auto british = report::RegionalWords::british;
   const auto us = report::RegionalWords::us;
   const auto field = [](std::string_view computation, std::string_view key) {
-    for (const Field& f : asked_for(computation).fields) {
+    for (const Field& f : the(computation).fields) {
       if (f.key == key) return f;
     }
     throw std::out_of_range(std::string(key));
@@ -47,12 +41,12 @@ TEST(SlateHints, FollowUnitsAndRegion) {
 // A form starts with the glass and the label of its reader.
 TEST(SlateStart, IsTheReadersOwn) {
   const auto glass = [](const units::DisplayUnits& units) {
-    return starting_inputs(asked_for("pour"), units).get<units::Volume>("glass");
+    return starting_inputs(the("pour"), units).get<units::Volume>("glass");
   };
   EXPECT_EQ(glass(units::DisplayUnits::us()), units::us_pints(1));
   EXPECT_EQ(glass(units::DisplayUnits::british()), units::imperial_pints(1));
   EXPECT_EQ(glass(units::DisplayUnits::metric()), units::litres(0.5));
-  const Computation& cleaner = asked_for("cleaning_solution");
+  const Computation& cleaner = the("cleaning_solution");
   const Outcome ounces =
       work_out(cleaner, starting_inputs(cleaner, in_us_units.units), in_us_units);
   ASSERT_TRUE(ounces);
@@ -64,7 +58,7 @@ TEST(SlateStart, IsTheReadersOwn) {
 }
 
 TEST(SlateGrounds, SpeakTheWordsOfTheRegion) {
-  const Computation& c = asked_for("pour");
+  const Computation& c = the("pour");
   const Inputs in = starting_inputs(c, in_us_units.units);
   const Outcome out = work_out(c, in, in_us_units, report::RegionalWords::us);
   ASSERT_TRUE(out);

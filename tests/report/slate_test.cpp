@@ -11,6 +11,7 @@
 
 #include "core/report/laws_slate.h"
 #include "core/report/slate/computation.h"
+#include "tests/report/asked.h"
 
 namespace ullage::testing::slates {
 namespace {
@@ -22,14 +23,10 @@ using ::testing::Contains;
 using ::testing::HasSubstr;
 using ::testing::Not;
 
-const units::Printer metric{units::DisplayUnits::metric(), {}};
-const units::Printer american{units::DisplayUnits::us(), {}};
+using asking::the;
 
-const Computation& the(std::string_view key) {
-  const Computation* c = find_computation(key);
-  if (c == nullptr) throw std::out_of_range(std::string(key));
-  return *c;
-}
+const units::Printer& metric = asking::in_metric_units;
+const units::Printer& american = asking::in_us_units;
 
 std::vector<std::string> all_words(const Computation& c, const Inputs& in, const Answer& a,
                                    const units::Printer& printer) {

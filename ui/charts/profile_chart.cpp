@@ -127,7 +127,7 @@ void ProfileChart::draw_equilibrium() {
   const Theme& theme = theme_of(this);
   const cellar::PourOutlook& o = front();
   for (const physics::StandingPlace& place : o.places) {
-    if (place.part + 1 >= o.at_rest.size() || !setting_.told(place.part)) continue;
+    if (place.part + 1 >= o.at_rest.size()) continue;
     const physics::ProfilePoint& from = o.at_rest[place.part];
     const physics::ProfilePoint& to = o.at_rest[place.part + 1];
     if (to.along == from.along) continue;

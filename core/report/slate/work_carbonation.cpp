@@ -3,7 +3,6 @@
 // Carbonation over time without a keg's history: a burst ended in time, and a
 // pressure left to do its work.
 #include <algorithm>
-#include <array>
 
 #include "core/physics/carbonation.h"
 #include "core/physics/carbonation_answers.h"
@@ -14,24 +13,12 @@ namespace ullage::report::slate {
 namespace {
 
 using physics::CarbonationModel;
-using physics::Subject;
 using units::Estimate;
 using units::Printer;
 
 constexpr int curve_points = 80;
 
-constexpr auto keg_subjects =
-    std::to_array<SubjectField>({{Subject::temperature, "place"},
-                                 {Subject::gauge_pressure, "pressure"},
-                                 {Subject::volume, "brimful"},
-                                 {Subject::beer_volume, "beer"},
-                                 {Subject::headspace, "beer"},
-                                 {Subject::co2, "start"},
-                                 {Subject::co2_fraction, "share"},
-                                 {Subject::duration, "burst"},
-                                 {Subject::step_time, "burst"},
-                                 {Subject::co2_above_water, "pressure"},
-                                 {Subject::absolute_pressure, "pressure"}});
+constexpr auto burst_subjects = keg_subjects("burst", "start");
 
 Field burst_pressure_field() {
   return pressure_field("pressure", "Pressure now", units::gauge_psi(30));
@@ -145,9 +132,9 @@ units::Co2Volumes middle_of(const Inputs& in) {
 Outcome set_and_wait(const Inputs& in, const Printer& printer) {
   if (auto bad = check_range(in, printer)) return std::unexpected(std::move(*bad));
   const auto rates = uptake_rates(in);
-  if (!rates) return std::unexpected(problem_of(rates.error(), keg_subjects, in, printer));
+  if (!rates) return std::unexpected(problem_of(rates.error(), burst_subjects, in, printer));
   const auto model = CarbonationModel::make(history_of(in), *rates, units::days(90));
-  if (!model) return std::unexpected(problem_of(model.error(), keg_subjects, in, printer));
+  if (!model) return std::unexpected(problem_of(model.error(), burst_subjects, in, printer));
   const auto low = in.get<units::Co2Volumes>("low");
   const auto high = in.get<units::Co2Volumes>("high");
   const physics::Window reaches = model->time_to_reach(low, units::seconds(0));
@@ -200,18 +187,18 @@ void tell_drop(const physics::DropPlan& plan, const CarbonationModel& model, con
 Outcome burst(const Inputs& in, const Printer& printer) {
   if (auto bad = check_range(in, printer)) return std::unexpected(std::move(*bad));
   const auto rates = uptake_rates(in);
-  if (!rates) return std::unexpected(problem_of(rates.error(), keg_subjects, in, printer));
+  if (!rates) return std::unexpected(problem_of(rates.error(), burst_subjects, in, printer));
   const auto model = CarbonationModel::make(history_of(in), *rates, units::days(60));
-  if (!model) return std::unexpected(problem_of(model.error(), keg_subjects, in, printer));
+  if (!model) return std::unexpected(problem_of(model.error(), burst_subjects, in, printer));
   const auto plan =
       physics::drop_plan(*model, middle_of(in), on_dial(in, "serving"), units::seconds(0));
-  if (!plan) return std::unexpected(problem_of(plan.error(), keg_subjects, in, printer));
+  if (!plan) return std::unexpected(problem_of(plan.error(), burst_subjects, in, printer));
   const auto length = in.maybe<units::Duration>("burst");
   const units::Duration burst_for = length ? *length : plan->drop.likely.value_or(units::days(7));
   const auto served = burst_then_serve(in, *rates, burst_for);
-  if (!served) return std::unexpected(problem_of(served.error(), keg_subjects, in, printer));
+  if (!served) return std::unexpected(problem_of(served.error(), burst_subjects, in, printer));
   const auto then = served->co2_at(burst_for);
-  if (!then) return std::unexpected(problem_of(then.error(), keg_subjects, in, printer));
+  if (!then) return std::unexpected(problem_of(then.error(), burst_subjects, in, printer));
   Answer a;
   tell_drop(*plan, *model, in, printer, a);
   if (length) {
@@ -230,11 +217,11 @@ Outcome drift(const Inputs& in, const Printer& printer) {
   if (auto bad = check_range(in, printer)) return std::unexpected(std::move(*bad));
   const auto over = in.get<units::Duration>("over");
   const auto rates = uptake_rates(in);
-  if (!rates) return std::unexpected(problem_of(rates.error(), keg_subjects, in, printer));
+  if (!rates) return std::unexpected(problem_of(rates.error(), burst_subjects, in, printer));
   const auto model = CarbonationModel::make(history_of(in), *rates, over);
-  if (!model) return std::unexpected(problem_of(model.error(), keg_subjects, in, printer));
+  if (!model) return std::unexpected(problem_of(model.error(), burst_subjects, in, printer));
   const auto d = physics::drift_at(*model, on_dial(in, "pressure"), units::seconds(0), over);
-  if (!d) return std::unexpected(problem_of(d.error(), keg_subjects, in, printer));
+  if (!d) return std::unexpected(problem_of(d.error(), burst_subjects, in, printer));
   Answer a;
   a.values.push_back(estimated("CO₂ after " + printer.print(over), d->then, true));
   a.values.push_back(estimated("More or less by", d->change));

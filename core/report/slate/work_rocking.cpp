@@ -2,7 +2,6 @@
 //
 // A keg rocked under gas, and how fast a keg takes gas up, learned from a reading.
 #include <algorithm>
-#include <array>
 
 #include "core/physics/rate_posterior.h"
 #include "core/report/laws_slate.h"
@@ -12,31 +11,13 @@ namespace ullage::report::slate {
 namespace {
 
 using physics::CarbonationModel;
-using physics::Subject;
 using units::Estimate;
 using units::Printer;
 
 constexpr double rocked_at_most_hours = 12;
 
-constexpr auto rocking_subjects =
-    std::to_array<SubjectField>({{Subject::temperature, "place"},
-                                 {Subject::gauge_pressure, "pressure"},
-                                 {Subject::volume, "brimful"},
-                                 {Subject::beer_volume, "beer"},
-                                 {Subject::headspace, "beer"},
-                                 {Subject::co2, "start"},
-                                 {Subject::co2_fraction, "share"},
-                                 {Subject::duration, "rocked"},
-                                 {Subject::co2_above_water, "pressure"},
-                                 {Subject::absolute_pressure, "pressure"}});
-constexpr auto learning_subjects = [] {
-  auto subjects = rocking_subjects;
-  for (SubjectField& s : subjects) {
-    if (s.subject == Subject::duration) s.field = "after";
-    if (s.subject == Subject::co2) s.field = "read";
-  }
-  return subjects;
-}();
+constexpr auto rocking_subjects = keg_subjects("rocked", "start");
+constexpr auto learning_subjects = keg_subjects("after", "read");
 
 physics::Result<CarbonationModel> rocked_for(const Inputs& in,
                                              const physics::CarbonationRates& rates,
