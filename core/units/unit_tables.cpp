@@ -42,6 +42,9 @@ constexpr std::array volume_rows = {
     UnitRow{"l|lt|ltr|litre|litres|liter|liters", by<litres>},
     UnitRow{"ml|millilitre|millilitres|milliliter|milliliters|cc", by<litres, 1e-3>},
     UnitRow{"cl|centilitre|centilitres|centiliter|centiliters", by<litres, 1e-2>},
+    UnitRow{"m3|m³|cubicmetre|cubicmetres|cubicmeter|cubicmeters", by<litres, 1e3>},
+    UnitRow{"ft3|ft³|cuft|cubicfoot|cubicfeet",
+            by<us_gallons, 1728.0 / 231.0>},  // both in cubic inches
     UnitRow{"hl|hectolitre|hectolitres|hectoliter|hectoliters", by<litres, 100.0>},
     UnitRow{"gal|gals|gallon|gallons", by<us_gallons>, Customary::us},
     UnitRow{"gal|gals|gallon|gallons", by<imperial_gallons>, Customary::imperial},

@@ -2484,16 +2484,8 @@
         <translation>&amp;Glas</translation>
     </message>
     <message>
-        <source>Type its unit, too.</source>
-        <translation>Die Einheit mit eintippen.</translation>
-    </message>
-    <message>
         <source>&amp;Took</source>
         <translation>Da&amp;uerte</translation>
-    </message>
-    <message>
-        <source>Type its unit, too: 8 s.</source>
-        <translation>Die Einheit mit eintippen: 8 s.</translation>
     </message>
     <message>
         <source>Temperature read</source>

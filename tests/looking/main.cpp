@@ -2,8 +2,8 @@
 //
 // Renders every page, dialog and sheet of the real program to PNG files, from
 // the demo and from an empty cellar, light and dark, metric and US, wide and at
-// 1024x640. The scale is Qt's own (QT_SCALE_FACTOR); tests/look runs it at one
-// and at two.
+// 1024x640. One run takes the pictures of one size of screen; tests/look gives it
+// that screen, at one and at two device pixels a point.
 #include <QApplication>
 #include <QDir>
 #include <QSettings>
@@ -48,14 +48,18 @@ struct Look {
   QSize size;
 };
 
-std::vector<Look> looks() {
+// Those for a screen of this size: a dialog asks the screen how large it may be.
+std::vector<Look> looks(const QString& size) {
   using enum ui::ThemeChoice;
   const auto metric = units::DisplayUnits::metric();
   const auto us = units::DisplayUnits::us();
   const auto gb = report::RegionalWords::british;
-  return {{"light-metric-wide", light, metric, gb, {1440, 860}},
-          {"dark-us-wide", dark, us, report::RegionalWords::us, {1440, 860}},
-          {"light-us-1024x640", light, us, report::RegionalWords::us, {1024, 640}},
+  const auto american = report::RegionalWords::us;
+  if (size == QLatin1String("wide")) {
+    return {{"light-metric-wide", light, metric, gb, {1440, 860}},
+            {"dark-us-wide", dark, us, american, {1440, 860}}};
+  }
+  return {{"light-us-1024x640", light, us, american, {1024, 640}},
           {"dark-metric-1024x640", dark, metric, gb, {1024, 640}}};
 }
 
@@ -68,8 +72,8 @@ class Studio {
         cellar_(cellar),
         cellar_name_(std::move(cellar_name)) {}
 
-  void take_all() {
-    for (const Look& look : looks()) {
+  void take_all(const QString& size) {
+    for (const Look& look : looks(size)) {
       preferences_.set_theme(look.theme);
       preferences_.set_units(look.units);
       preferences_.set_words(look.words);
@@ -248,7 +252,7 @@ class Studio {
   const Look* look_ = nullptr;
 };
 
-int run(const QString& folder) {
+int run(const QString& folder, const QString& size) {
   QDir().mkpath(folder);
   const QTemporaryDir files;
   QSettings settings(files.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat);
@@ -265,8 +269,8 @@ int run(const QString& folder) {
     QTextStream(stderr) << "The cellars to look at could not be made.\n";
     return 1;
   }
-  Studio(folder, settings, **demo, QStringLiteral("demo")).take_all();
-  Studio(folder, settings, **empty, QStringLiteral("empty")).take_all();
+  Studio(folder, settings, **demo, QStringLiteral("demo")).take_all(size);
+  Studio(folder, settings, **empty, QStringLiteral("empty")).take_all(size);
   return 0;
 }
 
@@ -277,9 +281,10 @@ int main(int argc, char** argv) {
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) qputenv("QT_QPA_PLATFORM", "offscreen");
   QApplication application(argc, argv);
   ullage::app::speak(application, QStringLiteral("en"));
-  if (argc != 2 || argv[1][0] == '-') {  // a folder called --help helps nobody
-    QTextStream(stderr) << "usage: look FOLDER\n";
+  const QString size = argc == 3 ? QString::fromLocal8Bit(argv[2]) : QString();
+  if (size != QLatin1String("wide") && size != QLatin1String("1024x640")) {
+    QTextStream(stderr) << "usage: look FOLDER wide|1024x640\n";
     return 2;
   }
-  return ullage::run(QString::fromLocal8Bit(argv[1]));
+  return ullage::run(QString::fromLocal8Bit(argv[1]), size);
 }

@@ -56,6 +56,36 @@ TEST_F(QuantityEdits, TheFieldsUnitStepsBackWhenTheTextBringsItsOwn) {
   EXPECT_EQ(unit_shown(), "kg");
 }
 
+// Hops are weighed in ounces, a cellar measured in cubic feet, a pour timed in seconds.
+TEST_F(QuantityEdits, ABareNumberMeansTheUnitOfItsField) {
+  SmallMassEdit hops(preferences);
+  RoomAirEdit air(preferences);
+  SecondsEdit pour(preferences);
+  const auto type = [](QuantityEdit& edit, const char* text) {
+    edit.set_text(QString::fromUtf8(text));
+  };
+  type(hops, "60");
+  type(air, "36");
+  type(pour, "8.5");
+  ASSERT_TRUE(hops.value() && air.value() && pour.value());
+  EXPECT_DOUBLE_EQ(units::in_grams(*hops.value()), 60);
+  EXPECT_DOUBLE_EQ(units::in_cubic_metres(*air.value()), 36);
+  EXPECT_DOUBLE_EQ(units::in_seconds(*pour.value()), 8.5);
+  preferences.set_units(DisplayUnits::us());
+  type(hops, "2");
+  type(air, "1000");
+  ASSERT_TRUE(hops.value() && air.value());
+  EXPECT_DOUBLE_EQ(units::in_pounds(*hops.value()), 0.125);
+  EXPECT_NEAR(units::in_cubic_metres(*air.value()), 28.316846592, 1e-9);  // a foot is 0.3048 m
+  type(hops, "60 g");
+  type(air, "36 m³");
+  type(pour, "1 min");
+  ASSERT_TRUE(hops.value() && air.value() && pour.value());
+  EXPECT_DOUBLE_EQ(units::in_grams(*hops.value()), 60);
+  EXPECT_DOUBLE_EQ(units::in_cubic_metres(*air.value()), 36);
+  EXPECT_DOUBLE_EQ(units::in_seconds(*pour.value()), 60);
+}
+
 // One unit at a time: the field's own gives way to the one that is typed or printed.
 TEST_F(QuantityEdits, TheFieldsUnitGivesWayToTheOneInItsText) {
   preferences.set_units(DisplayUnits::us());

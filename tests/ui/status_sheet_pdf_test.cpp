@@ -62,6 +62,28 @@ TEST(StatusSheetPdf, HoldsEveryKegAsText) {
   }
 }
 
+// "Conditionin-g fridge" is wider than the column of places at first is on Letter.
+TEST(StatusSheetPdf, BreaksNoWordInTwo) {
+  static const testing::FixedCalendar calendar;
+  cellar::CellarStatus status = sample_cellar_of(3);
+  qsizetype kegs_there = 0;
+  for (cellar::KegStatus& keg : status.kegs) {
+    if (!keg.place) continue;
+    keg.place->name = "Conditioning fridge";
+    ++kegs_there;
+  }
+  ASSERT_GT(kegs_there, 0);
+  QTemporaryDir folder;
+  for (const ui::Paper paper : {ui::Paper::a4, ui::Paper::letter}) {
+    const ui::StatusSheetPages pages(report::status_sheet(status, speaker_of(calendar), "JB"),
+                                     paper, QFont());
+    const QString path = folder.filePath(QStringLiteral("words.pdf"));
+    ASSERT_TRUE(ui::write_pdf(pages, path, QStringLiteral("Words")));
+    const QString text = run(QStringLiteral("pdftotext"), {path, "-"});
+    EXPECT_GE(text.count(QStringLiteral("Conditioning")), kegs_there) << text.toStdString();
+  }
+}
+
 // Every word of every cell, wherever lines were broken, on both papers.
 TEST(StatusSheetPdf, DropsNoWordOfSixtyKegs) {
   static const testing::FixedCalendar calendar;

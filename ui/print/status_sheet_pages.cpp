@@ -24,6 +24,7 @@ constexpr double reading_gap_pt = 16;
 constexpr double signature_gap_pt = 30;
 constexpr int wrapped = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
 constexpr double least_writing_pt = 30;
+constexpr double least_slack_pt = 0.5;  // a word as wide as its column would be broken
 constexpr std::size_t keg_column = 0;
 constexpr std::size_t left_column = 4;
 // Shares of the width, in the order of the sheet's columns; the last is for
@@ -61,23 +62,41 @@ double StatusSheetPages::box_step() const {
          static_cast<double>(std::max<std::size_t>(1, sheet_.boxes.size()));
 }
 
+// A long tag must not break in two, nor a number from its unit, nor any word.
+double StatusSheetPages::needed_width(std::size_t column) const {
+  if (column + 1 == columns_.size()) return points(least_writing_pt);
+  const bool whole_lines = column == keg_column || column == left_column;
+  const QFontMetricsF letters(cell_font(column));
+  double widest = 0;
+  for (const report::SheetRow& row : sheet_.rows) {
+    const QString text = q(report::cells(row).at(column));
+    for (const QString& line : text.split(QLatin1Char('\n'))) {
+      const QStringList pieces = whole_lines ? QStringList{line} : line.split(QLatin1Char(' '));
+      for (const QString& piece : pieces)
+        widest = std::max(widest, letters.horizontalAdvance(piece));
+    }
+  }
+  return widest + points(whole_lines ? 3 * cell_padding_pt : cell_gutter_pt + least_slack_pt);
+}
+
+// A column too narrow for its words takes what it needs from those that have most to
+// spare, from the blank one first.
 void StatusSheetPages::lay_out_columns() {
   const double whole = std::accumulate(column_shares.begin(), column_shares.end(), 0.0);
   for (const double share : column_shares) columns_.push_back(body_.width() * share / whole);
-  // A long tag must not break in two, nor a number from its unit: their columns
-  // take what they need from the last, which is blank.
-  for (const std::size_t column : {keg_column, left_column}) {
-    const QFontMetricsF letters(cell_font(column));
-    double widest = 0;
-    for (const report::SheetRow& row : sheet_.rows) {
-      for (const QString& line : q(report::cells(row).at(column)).split(QLatin1Char('\n')))
-        widest = std::max(widest, letters.horizontalAdvance(line));
+  std::vector<double> spare;
+  for (std::size_t i = 0; i < columns_.size(); ++i)
+    spare.push_back(columns_.at(i) - needed_width(i));
+  for (std::size_t i = 0; i + 1 < columns_.size(); ++i) {
+    while (spare.at(i) < 0) {
+      const auto most = spare.back() > 0 ? std::prev(spare.end()) : std::ranges::max_element(spare);
+      if (*most <= 0) return;  // a page of long words: some will break
+      const double given = std::min(*most, -spare.at(i));
+      columns_.at(static_cast<std::size_t>(most - spare.begin())) -= given;
+      columns_.at(i) += given;
+      *most -= given;
+      spare.at(i) += given;
     }
-    const double missing = widest + points(3 * cell_padding_pt) - columns_.at(column);
-    if (missing <= 0) continue;
-    const double given = std::clamp(columns_.back() - points(least_writing_pt), 0.0, missing);
-    columns_.at(column) += given;
-    columns_.back() -= given;
   }
 }
 

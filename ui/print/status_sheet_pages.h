@@ -38,6 +38,7 @@ class StatusSheetPages final : public Pages {
   [[nodiscard]] QFont cell_font(std::size_t column) const;
   [[nodiscard]] QStringList box_lines(const std::string& text, const QFont&) const;
   [[nodiscard]] double box_step() const;
+  [[nodiscard]] double needed_width(std::size_t column) const;
   void lay_out_columns();
   void lay_out_rows();
   void break_pages();

@@ -71,7 +71,10 @@ QSize InkLabel::sizeHint() const {
 }
 
 int InkLabel::heightForWidth(int width) const {
-  if (!breaks_lines()) return QLabel::heightForWidth(width);
+  // Painted at two device pixels a point, letters are a hair wider than here: a line that
+  // just fits may still break, and the second would be cut off.
+  constexpr int hair = 2;
+  if (!breaks_lines()) return QLabel::heightForWidth(wordWrap() ? width - hair : width);
   const QRect endless(0, 0, QWIDGETSIZE_MAX, QWIDGETSIZE_MAX);
   const QString all = lines_in(width - around().width()).join(QLatin1Char('\n'));
   return fontMetrics().boundingRect(endless, Qt::AlignLeft | Qt::AlignTop, all).height() +

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/units/number_text.h"
+#include "core/units/paper_text.h"
 #include "core/units/parsing.h"
 #include "core/units/printing.h"
 #include "ui/context.h"
@@ -51,16 +52,51 @@ struct Ways<kinds::Bore> {
   static std::string unit(const units::DisplayUnits& u) { return units::unit_name(u.bore); }
 };
 
+// "16" beside the unit of such a field, which is not the person's usual one.
+std::string in_unit(const Parser& p, std::string_view typed, const std::string& unit) {
+  return p.number(typed).has_value() ? std::string(typed) + " " + unit : std::string(typed);
+}
+
 template <>
 struct Ways<kinds::Glass> {
   static units::Parsed<units::Volume> read(const Parser& p, std::string_view t) {
-    const bool bare = p.number(t).has_value();
-    return bare ? p.volume(std::string(t) + " " + unit(p.units)) : p.volume(t);
+    return p.volume(in_unit(p, t, unit(p.units)));
   }
   static std::string write(const Printer& p, units::Volume v) { return p.print(v); }
   static std::string unit(const units::DisplayUnits& u) {
     return u.volume == units::VolumeUnit::us_gallon ? "fl oz" : units::unit_name(u.volume);
   }
+};
+
+template <>
+struct Ways<kinds::RoomAir> {
+  static units::Parsed<units::Volume> read(const Parser& p, std::string_view t) {
+    return p.volume(in_unit(p, t, unit(p.units)));
+  }
+  static std::string write(const Printer& p, units::Volume v) { return units::print_room(v, p); }
+  static std::string unit(const units::DisplayUnits& u) {
+    return u.length == units::LengthUnit::foot ? "ft³" : "m³";
+  }
+};
+
+template <>
+struct Ways<kinds::SmallMass> {
+  static units::Parsed<units::Mass> read(const Parser& p, std::string_view t) {
+    return p.mass(in_unit(p, t, unit(p.units)));
+  }
+  static std::string write(const Printer& p, units::Mass v) { return p.print(v); }
+  static std::string unit(const units::DisplayUnits& u) {
+    return u.mass == units::MassUnit::pound ? "oz" : "g";
+  }
+};
+
+template <>
+struct Ways<kinds::Seconds> {
+  static units::Parsed<units::Duration> read(const Parser& p, std::string_view t) {
+    return p.duration(t, units::seconds(1));
+  }
+  static std::string write(const Printer& p, units::Duration v) { return p.print(v); }
+  static std::string unit(const units::DisplayUnits&) { return "s"; }
 };
 
 template <>
@@ -214,7 +250,9 @@ template class TypedEdit<kinds::Temperature>;
 template class TypedEdit<kinds::TemperatureDifference>;
 template class TypedEdit<kinds::Volume>;
 template class TypedEdit<kinds::Glass>;
+template class TypedEdit<kinds::RoomAir>;
 template class TypedEdit<kinds::Mass>;
+template class TypedEdit<kinds::SmallMass>;
 template class TypedEdit<kinds::Length>;
 template class TypedEdit<kinds::Bore>;
 template class TypedEdit<kinds::Co2>;
@@ -222,6 +260,7 @@ template class TypedEdit<kinds::Gravity>;
 template class TypedEdit<kinds::Fraction>;
 template class TypedEdit<kinds::Abv>;
 template class TypedEdit<kinds::Duration>;
+template class TypedEdit<kinds::Seconds>;
 template class TypedEdit<kinds::Number>;
 template class TypedEdit<kinds::WholeNumber>;
 

@@ -65,7 +65,13 @@ struct Volume {
 struct Glass {  // a volume; a bare number means fluid ounces beside US gallons
   using Value = units::Volume;
 };
+struct RoomAir {  // a volume; a bare number means cubic metres or feet
+  using Value = units::Volume;
+};
 struct Mass {
+  using Value = units::Mass;
+};
+struct SmallMass {  // hops, sugar; a bare number means grams or ounces
   using Value = units::Mass;
 };
 struct Length {
@@ -89,6 +95,9 @@ struct Abv {
 struct Duration {
   using Value = units::Duration;
 };
+struct Seconds {  // a duration; a bare number means seconds
+  using Value = units::Duration;
+};
 struct Number {
   using Value = double;
 };
@@ -103,6 +112,8 @@ using TemperatureEdit = TypedEdit<kinds::Temperature>;
 using TemperatureDifferenceEdit = TypedEdit<kinds::TemperatureDifference>;
 using VolumeEdit = TypedEdit<kinds::Volume>;
 using GlassEdit = TypedEdit<kinds::Glass>;
+using RoomAirEdit = TypedEdit<kinds::RoomAir>;
+using SmallMassEdit = TypedEdit<kinds::SmallMass>;
 using MassEdit = TypedEdit<kinds::Mass>;
 using LengthEdit = TypedEdit<kinds::Length>;
 using BoreEdit = TypedEdit<kinds::Bore>;
@@ -111,6 +122,7 @@ using GravityEdit = TypedEdit<kinds::Gravity>;
 using FractionEdit = TypedEdit<kinds::Fraction>;
 using AbvEdit = TypedEdit<kinds::Abv>;
 using DurationEdit = TypedEdit<kinds::Duration>;  // a bare number means minutes
+using SecondsEdit = TypedEdit<kinds::Seconds>;
 using NumberEdit = TypedEdit<kinds::Number>;
 using WholeNumberEdit = TypedEdit<kinds::WholeNumber>;
 
@@ -120,7 +132,9 @@ extern template class TypedEdit<kinds::Temperature>;
 extern template class TypedEdit<kinds::TemperatureDifference>;
 extern template class TypedEdit<kinds::Volume>;
 extern template class TypedEdit<kinds::Glass>;
+extern template class TypedEdit<kinds::RoomAir>;
 extern template class TypedEdit<kinds::Mass>;
+extern template class TypedEdit<kinds::SmallMass>;
 extern template class TypedEdit<kinds::Length>;
 extern template class TypedEdit<kinds::Bore>;
 extern template class TypedEdit<kinds::Co2>;
@@ -128,6 +142,7 @@ extern template class TypedEdit<kinds::Gravity>;
 extern template class TypedEdit<kinds::Fraction>;
 extern template class TypedEdit<kinds::Abv>;
 extern template class TypedEdit<kinds::Duration>;
+extern template class TypedEdit<kinds::Seconds>;
 extern template class TypedEdit<kinds::Number>;
 extern template class TypedEdit<kinds::WholeNumber>;
 

@@ -118,8 +118,11 @@ std::unique_ptr<TypedBinding<T>> quantity_binding(const EditorFor& as) {
   } else if constexpr (std::is_same_v<B, TemperatureDifference>) {
     return edit_on_preferences<T, TemperatureDifferenceEdit>(as);
   } else if constexpr (std::is_same_v<B, Volume>) {
+    if (as.spec.scale == FieldScale::room) return edit_on_preferences<T, RoomAirEdit>(as);
+    if (as.spec.scale == FieldScale::small) return edit_on_preferences<T, GlassEdit>(as);
     return edit_on_preferences<T, VolumeEdit>(as);
   } else if constexpr (std::is_same_v<B, Mass>) {
+    if (as.spec.scale == FieldScale::small) return edit_on_preferences<T, SmallMassEdit>(as);
     return edit_on_preferences<T, MassEdit>(as);
   } else if constexpr (std::is_same_v<B, Length>) {
     if (as.spec.column.ends_with("bore_m")) return edit_on_preferences<T, BoreEdit>(as);
@@ -133,6 +136,7 @@ std::unique_ptr<TypedBinding<T>> quantity_binding(const EditorFor& as) {
   } else if constexpr (std::is_same_v<B, units::Abv>) {
     return edit_on_preferences<T, AbvEdit>(as);
   } else if constexpr (std::is_same_v<B, units::Duration>) {
+    if (as.spec.scale == FieldScale::small) return edit_on_preferences<T, SecondsEdit>(as);
     return edit_on_preferences<T, DurationEdit>(as);
   } else if constexpr (std::is_same_v<B, double>) {
     return edit_on_preferences<T, NumberEdit>(as);

@@ -25,6 +25,11 @@ enum class Use {
 
 using ShownIf = std::function<bool(const cellar::Payload&, const cellar::CellarStatus&)>;
 
+// What a bare number in a field of its kind of quantity means, where that is not the
+// unit in which people read a keg: ounces of hops, cubic feet of a cellar's air, the
+// seconds of a pour.
+enum class FieldScale { usual, small, room };
+
 struct FieldSpec {
   std::string_view column;
   const char* label = "";  // with a mnemonic where there is room for one
@@ -35,10 +40,16 @@ struct FieldSpec {
   ShownIf shown_if = {};
   // Behind "Further figures": most people leave it as it stands.
   bool further = false;
+  FieldScale scale = FieldScale::usual;
 };
 
 [[nodiscard]] inline FieldSpec further(FieldSpec field) {
   field.further = true;
+  return field;
+}
+
+[[nodiscard]] inline FieldSpec scaled(FieldSpec field, FieldScale scale) {
+  field.scale = scale;
   return field;
 }
 

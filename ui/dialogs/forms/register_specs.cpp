@@ -149,8 +149,9 @@ FormSpec place_spec() {
            {"name", QT_TRANSLATE_NOOP("Forms", "&Name")},
            {"place_kind", QT_TRANSLATE_NOOP("Forms", "&Kind")},
            {"set_temperature_k", QT_TRANSLATE_NOOP("Forms", "&Set to")},
-           {"net_air_volume_m3", QT_TRANSLATE_NOOP("Forms", "&Air volume"), Use::typed,
-            QT_TRANSLATE_NOOP("Forms", "Without kegs and stock: length × width × height.")},
+           scaled({"net_air_volume_m3", QT_TRANSLATE_NOOP("Forms", "&Air volume"), Use::typed,
+                   QT_TRANSLATE_NOOP("Forms", "Without kegs and stock: length × width × height.")},
+                  FieldScale::room),
            {"air_changes_per_hour", QT_TRANSLATE_NOOP("Forms", "Air c&hanges an hour")},
            {"below_ground", QT_TRANSLATE_NOOP("Forms", "Below the ground")},
            {"sensor_height_m", QT_TRANSLATE_NOOP("Forms", "Alarm sensor at"), Use::typed,
@@ -224,8 +225,9 @@ std::vector<FormSpec> make_register() {
         {"time_zone", QT_TRANSLATE_NOOP("Forms", "&Time zone")},
         {"country", QT_TRANSLATE_NOOP("Forms", "&Country"), Use::typed,
          QT_TRANSLATE_NOOP("Forms", "Two letters, such as DE or US.")},
-        {"leak_limit_kg_per_day", QT_TRANSLATE_NOOP("Forms", "A keg may &lose a day"), Use::typed,
-         QT_TRANSLATE_NOOP("Forms", "CO₂ on hold that still passes as tight.")},
+        scaled({"leak_limit_kg_per_day", QT_TRANSLATE_NOOP("Forms", "A keg may &lose a day"),
+                Use::typed, QT_TRANSLATE_NOOP("Forms", "CO₂ on hold that still passes as tight.")},
+               FieldScale::small),
         {"units_preset", "", Use::hidden}}});
   return specs;
 }
