@@ -2140,12 +2140,8 @@
         <translation>lieferung fahrer lieferant</translation>
     </message>
     <message>
-        <source>&amp;Temperature on arrival</source>
-        <translation>&amp;Temperatur bei Ankunft</translation>
-    </message>
-    <message>
-        <source>Leave open if not taken.</source>
-        <translation>Offen lassen, wenn nicht gemessen.</translation>
+        <source>As it came in. Leave open if not taken.</source>
+        <translation>Bei Anlieferung. Offen lassen, wenn nicht gemessen.</translation>
     </message>
     <message>
         <source>&amp;Volume</source>

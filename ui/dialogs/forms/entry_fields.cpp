@@ -131,6 +131,7 @@ void EntryFields::bring_usual_figures() {
   if (kind == shown_kind_) return;
   shown_kind_ = kind;
   set_payload(with_usual_figures(now));
+  clear_unstated(payload(), bindings_);  // a kind without usual figures leaves them open
 }
 
 bool EntryFields::asks_further() const {

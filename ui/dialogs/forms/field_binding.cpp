@@ -237,7 +237,7 @@ std::unique_ptr<TypedBinding<T>> picker_binding(const EditorFor& as) {
                                       &BeerRecord::name);
   } else if constexpr (std::is_same_v<B, BatchId>) {
     BatchRecord fresh;
-    if (as.form == Received::kind) fresh.origin = BatchOrigin::delivery;
+    if (as.form == Received::kind) fresh.origin = BatchOrigin::delivered;
     return pick_or_add<T, BatchPicker>(as, QObject::tr("New batch…"), &BatchRecord::batch,
                                        &BatchRecord::name, fresh);
   } else if constexpr (std::is_same_v<B, PlaceId>) {
@@ -334,10 +334,13 @@ Payload read_fields(const Payload& like, const Bindings& bindings) {
   return payload;
 }
 
+// An editor that reads as the field already is left alone: what is open stays open
+// instead of turning into a zero, and what was typed and can't be read stays as typed.
 void put_fields(const Payload& from, const Bindings& bindings) {
   std::size_t i = 0;
   for_each_field(from, [&]<class T>(std::string_view, const T& field) {
-    static_cast<TypedBinding<T>&>(*bindings.at(i++)).put(field);
+    auto& binding = static_cast<TypedBinding<T>&>(*bindings.at(i++));
+    if (!(binding.read() == field)) binding.put(field);
   });
 }
 

@@ -72,19 +72,19 @@ FormSpec line_spec() {
        {"rise_m", QT_TRANSLATE_NOOP("Forms", "Ri&se"), Use::typed,
         QT_TRANSLATE_NOOP("Forms", "Of the tap above the middle of the keg.")},
        {"material", QT_TRANSLATE_NOOP("Forms", "&Material")},
-       {"restrictor_length_m", QT_TRANSLATE_NOOP("Forms", "Restrictor length"), Use::typed,
-        QT_TRANSLATE_NOOP("Forms", "A narrow piece that is there to slow the beer.")},
-       {"restrictor_bore_m", QT_TRANSLATE_NOOP("Forms", "Restrictor bore")},
-       {"coupler_loss_pa", QT_TRANSLATE_NOOP("Forms", "Coupler takes"), Use::typed,
-        QT_TRANSLATE_NOOP("Forms", "Of the pressure, as you pour.")},
-       {"shank_loss_pa", QT_TRANSLATE_NOOP("Forms", "Shank takes")},
-       {"faucet_loss_pa", QT_TRANSLATE_NOOP("Forms", "Tap takes")},
        {"clean_every_days", QT_TRANSLATE_NOOP("Forms", "&Clean every, days"), Use::typed,
         QT_TRANSLATE_NOOP("Forms", "Your own or your local rule: it differs by country.")},
        {"clean_reason", QT_TRANSLATE_NOOP("Forms", "Why")},
        {"clean_source", QT_TRANSLATE_NOOP("Forms", "Where the figure comes from")},
        {"second_initials_to_release", QT_TRANSLATE_NOOP("Forms", "Release needs second initials")},
-       {"in_use", QT_TRANSLATE_NOOP("Forms", "In use")}}};
+       {"in_use", QT_TRANSLATE_NOOP("Forms", "In use")},
+       further({"restrictor_length_m", QT_TRANSLATE_NOOP("Forms", "Restrictor length"), Use::typed,
+                QT_TRANSLATE_NOOP("Forms", "A narrow piece that is there to slow the beer.")}),
+       further({"restrictor_bore_m", QT_TRANSLATE_NOOP("Forms", "Restrictor bore")}),
+       further({"coupler_loss_pa", QT_TRANSLATE_NOOP("Forms", "Coupler takes"), Use::typed,
+                QT_TRANSLATE_NOOP("Forms", "Of the pressure, as you pour.")}),
+       further({"shank_loss_pa", QT_TRANSLATE_NOOP("Forms", "Shank takes")}),
+       further({"faucet_loss_pa", QT_TRANSLATE_NOOP("Forms", "Tap takes")})}};
 }
 
 FormSpec keg_spec() {
