@@ -47,6 +47,22 @@ void check_fits(ActCheck& check, KegId keg, const std::optional<Volume>& volume,
   }
 }
 
+// A keg and its beer on the scale: no less than half of the empty keg, whose tare may be
+// a preset's, and no more than one filled to the brim with the densest wort.
+constexpr double least_of_tare = 0.5;
+constexpr double most_of_tare = 1.5;
+constexpr double densest = 1300;  // kg/m³
+
+void check_weighs(ActCheck& check, KegId keg, const std::optional<Mass>& gross) {
+  const auto* record = check.record<KegRecord>(subject(keg));
+  if (!gross || record == nullptr || !record->tare) return;
+  const Mass least = least_of_tare * *record->tare;
+  const Mass most =
+      most_of_tare * *record->tare + units::kilograms(densest * record->holds().value());
+  if (*gross < least) check.refuse("gross_mass_kg", MessageKey::fault_below, least);
+  if (*gross > most) check.refuse("gross_mass_kg", MessageKey::fault_above, most);
+}
+
 void require(ActCheck& check, bool there, std::string_view column) {
   if (!there) check.refuse(column, MessageKey::fault_required);
 }
@@ -95,6 +111,7 @@ void rules(ActCheck& check, const Received& r) {
 }
 void rules(ActCheck& check, const Filled& f) {
   check_fits(check, f.keg, f.volume, "beer_volume_m3");
+  check_weighs(check, f.keg, f.gross_mass);
   if (f.co2_at_fill == Co2AtFill::measured) require(check, f.co2.has_value(), "co2_g_per_l");
 }
 void rules(ActCheck& check, const Wasted& w) {
@@ -105,6 +122,7 @@ void rules(ActCheck& check, const LevelReading& r) {
   switch (r.method) {
     case LevelMethod::weight:
       require(check, r.gross_mass.has_value(), "gross_mass_kg");
+      check_weighs(check, r.keg, r.gross_mass);
       break;
     case LevelMethod::heft:
     case LevelMethod::condensation_line:

@@ -55,6 +55,7 @@ struct Contents {
   BatchRecord batch_record;
   BeerRecord beer;
   bool filled_by_us = false;
+  bool found = false;  // at a stock-taking: how it came is not known
   Instant since{};
   std::optional<units::Abv> abv;
   std::optional<Date> best_by;

@@ -33,8 +33,13 @@ struct Moment {
   [[nodiscard]] bool ours() const {
     return keg.filling && keg.filling->kind == FillingKind::filled;
   }
+  // Came in full, or was found at a stock-taking with a delivered batch in it: it is
+  // judged by date, seal and hours in the cold.
   [[nodiscard]] bool received() const {
-    return keg.filling && keg.filling->kind == FillingKind::received;
+    if (!keg.filling) return false;
+    if (keg.filling->kind == FillingKind::received) return true;
+    return keg.filling->kind == FillingKind::found && keg.contents &&
+           keg.contents->batch_record.origin == BatchOrigin::delivered;
   }
   [[nodiscard]] units::Duration since(Instant t) const { return between(t, now); }
   [[nodiscard]] Date today() const { return calendar.date_of(now); }

@@ -129,6 +129,7 @@ void KegStory::resolve_contents() {
   if (beer) contents.beer = *beer;
   contents.beer.beer = batch->beer;
   contents.filled_by_us = out_.filling->kind == FillingKind::filled;
+  contents.found = out_.filling->kind == FillingKind::found;
   contents.since = out_.filling->at;
   contents.best_by = out_.filling->best_by ? out_.filling->best_by : batch->best_by;
 

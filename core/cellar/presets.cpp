@@ -208,6 +208,28 @@ std::optional<units::Area> free_surface(KegKind kind) {
   return units::Area(std::numbers::pi / 4 * width * width);
 }
 
+Reads reads_of(InstrumentKind kind) {
+  switch (kind) {
+    case InstrumentKind::regulator_dial:
+    case InstrumentKind::spunding_dial:
+    case InstrumentKind::pressure_gauge:
+      return Reads::pressure;
+    case InstrumentKind::fridge_display:
+    case InstrumentKind::thermometer:
+      return Reads::temperature;
+    case InstrumentKind::bathroom_scale:
+    case InstrumentKind::parcel_scale:
+      return Reads::mass;
+    case InstrumentKind::hydrometer:
+      return Reads::gravity;
+    case InstrumentKind::co2_meter:
+      return Reads::co2;
+    case InstrumentKind::flow_meter:
+      break;
+  }
+  return Reads::volume;
+}
+
 const InstrumentPreset& instrument_preset(InstrumentKind kind) {
   return instruments()[static_cast<std::size_t>(kind)];
 }
@@ -226,6 +248,8 @@ InstrumentRecord instrument_from_preset(InstrumentKind kind) {
   record.relative_repeatability_percent = p.relative_repeatability_percent;
   return record;
 }
+
+std::span<const StylePreset> style_presets() { return styles(); }
 
 const StylePreset* style_preset(std::string_view name) {
   const auto& table = styles();

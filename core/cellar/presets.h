@@ -39,6 +39,9 @@ struct KegPreset {
 // wide as the 30 L one (363 mm, DIN 6647, verified), not as slim as a soda keg.
 [[nodiscard]] std::optional<units::Area> free_surface(KegKind);
 
+enum class Reads { pressure, temperature, mass, gravity, co2, volume };
+[[nodiscard]] Reads reads_of(InstrumentKind);
+
 // Bias and repeatability as 95 % half-widths.
 struct InstrumentPreset {
   InstrumentKind kind = InstrumentKind::regulator_dial;
@@ -56,6 +59,7 @@ struct StylePreset {
   units::Co2Volumes low, high;
   std::string_view source;
 };
+[[nodiscard]] std::span<const StylePreset> style_presets();
 // By name, ignoring case; nullptr when there is no such style in the list.
 [[nodiscard]] const StylePreset* style_preset(std::string_view style);
 

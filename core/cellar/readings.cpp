@@ -16,6 +16,13 @@ units::ErrorSource reading_of(const InstrumentRecord& i, std::int64_t reading) {
   return {i.name + ": reading " + std::to_string(reading)};
 }
 
+// The usual errors of this instrument; of `otherwise` where it is of a kind that
+// does not read this at all.
+const InstrumentPreset& usual_errors(const InstrumentRecord& i, InstrumentKind otherwise) {
+  const bool fits = reads_of(i.instrument_kind) == reads_of(otherwise);
+  return instrument_preset(fits ? i.instrument_kind : otherwise);
+}
+
 }  // namespace
 
 InstrumentRecord Readings::instrument(std::optional<InstrumentId> id, InstrumentKind otherwise,
@@ -31,7 +38,7 @@ InstrumentRecord Readings::instrument(std::optional<InstrumentId> id, Instrument
 PressureEstimate Readings::pressure(GaugePressure p, std::optional<InstrumentId> id,
                                     std::int64_t reading) {
   const InstrumentRecord i = instrument(id, InstrumentKind::regulator_dial, "unnamed dial");
-  const InstrumentPreset& usual = instrument_preset(InstrumentKind::regulator_dial);
+  const InstrumentPreset& usual = usual_errors(i, InstrumentKind::regulator_dial);
   return PressureEstimate(p)
       .with(bias_of(i), units::in_pascals(i.pressure_bias.value_or(*usual.pressure_bias)))
       .with(reading_of(i, reading),
@@ -41,7 +48,7 @@ PressureEstimate Readings::pressure(GaugePressure p, std::optional<InstrumentId>
 TemperatureEstimate Readings::temperature(Temperature t, std::optional<InstrumentId> id,
                                           std::int64_t reading) {
   const InstrumentRecord i = instrument(id, InstrumentKind::thermometer, "unnamed thermometer");
-  const InstrumentPreset& usual = instrument_preset(InstrumentKind::thermometer);
+  const InstrumentPreset& usual = usual_errors(i, InstrumentKind::thermometer);
   return TemperatureEstimate(t)
       .with(bias_of(i), units::in_kelvin(i.temperature_bias.value_or(*usual.temperature_bias)))
       .with(
@@ -51,7 +58,7 @@ TemperatureEstimate Readings::temperature(Temperature t, std::optional<Instrumen
 
 MassEstimate Readings::mass(Mass m, std::optional<InstrumentId> id, std::int64_t reading) {
   const InstrumentRecord i = instrument(id, InstrumentKind::bathroom_scale, "unnamed scale");
-  const InstrumentPreset& usual = instrument_preset(InstrumentKind::bathroom_scale);
+  const InstrumentPreset& usual = usual_errors(i, InstrumentKind::bathroom_scale);
   return MassEstimate(m)
       .with(bias_of(i), units::in_kilograms(i.mass_bias.value_or(*usual.mass_bias)))
       .with(reading_of(i, reading),
@@ -60,7 +67,7 @@ MassEstimate Readings::mass(Mass m, std::optional<InstrumentId> id, std::int64_t
 
 VolumeEstimate Readings::metered(Volume v, std::optional<InstrumentId> id, std::int64_t reading) {
   const InstrumentRecord i = instrument(id, InstrumentKind::flow_meter, "unnamed meter");
-  const InstrumentPreset& usual = instrument_preset(InstrumentKind::flow_meter);
+  const InstrumentPreset& usual = usual_errors(i, InstrumentKind::flow_meter);
   const double magnitude = units::to_magnitude(v) / 100.0;
   return VolumeEstimate(v)
       .with(bias_of(i), magnitude * i.relative_bias_percent.value_or(*usual.relative_bias_percent))
@@ -75,7 +82,7 @@ Co2Estimate Readings::co2(Co2Concentration c, std::optional<Co2Concentration> ha
   if (half_width) {
     return Co2Estimate(v).with(reading_of(i, reading), units::to_volumes(*half_width).count());
   }
-  const InstrumentPreset& usual = instrument_preset(InstrumentKind::co2_meter);
+  const InstrumentPreset& usual = usual_errors(i, InstrumentKind::co2_meter);
   const double percent = v.count() / 100.0;
   return Co2Estimate(v)
       .with(bias_of(i), percent * i.relative_bias_percent.value_or(*usual.relative_bias_percent))

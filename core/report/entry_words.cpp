@@ -25,6 +25,8 @@ std::string owner_words(Owner owner) {
   return {};
 }
 
+std::string use_words(bool in_use) { return in_use ? std::string() : "out of use"; }
+
 std::string contents_words(FoundContents contents, const EntryTeller& t) {
   switch (contents) {
     case FoundContents::empty_dirty:
@@ -49,8 +51,8 @@ std::string words_of(const CellarDescribed& c, const EntryTeller& t) {
   return t.line("Cellar set up", {c.name, c.time_zone, t.print(c.altitude) + " above the sea"});
 }
 std::string words_of(const KegRecord& k, const EntryTeller& t) {
-  return t.line("Keg " + k.tag, {say(k.keg_kind, t.speaker), owner_words(k.owner),
-                                 k.in_use ? std::string() : std::string("out of use")});
+  return t.line("Keg " + k.tag,
+                {say(k.keg_kind, t.speaker), owner_words(k.owner), use_words(k.in_use)});
 }
 std::string words_of(const BeerRecord& b, const EntryTeller& t) {
   std::string range;
@@ -66,29 +68,40 @@ std::string words_of(const BatchRecord& b, const EntryTeller& t) {
                  b.best_by ? "best by " + say_date(*b.best_by, t.speaker) : std::string()});
 }
 std::string words_of(const PlaceRecord& p, const EntryTeller& t) {
-  return t.line("Place " + p.name, {t.named("set to", p.set_temperature),
-                                    p.in_use ? std::string() : std::string("out of use")});
+  return t.line("Place " + p.name, {t.named("set to", p.set_temperature), use_words(p.in_use)});
 }
 std::string words_of(const LineRecord& l, const EntryTeller& t) {
   std::string rule;
   if (l.clean_every_days) rule = "cleaned every " + t.count(*l.clean_every_days, "day");
-  return t.line("Line registered",
-                {l.name, l.tap.empty() ? std::string() : (t.us() ? "faucet " : "tap ") + l.tap,
-                 t.print(l.length),
-                 l.bore ? t.speaker.printer.print_bore(*l.bore) + " bore" : std::string(), rule});
+  return t.line(
+      "Line registered",
+      {l.name, l.tap.empty() ? std::string() : (t.us() ? "faucet " : "tap ") + l.tap,
+       t.print(l.length), l.bore ? t.speaker.printer.print_bore(*l.bore) + " bore" : std::string(),
+       rule, use_words(l.in_use)});
 }
 std::string words_of(const BottleRecord& b, const EntryTeller& t) {
   const double co2 = b.co2.count() * 100;
   std::string gas = "CO₂ " + t.speaker.printer.number(co2, 0) + " %";
   if (co2 < 99.5) gas += " / N₂ " + t.speaker.printer.number(100 - co2, 0) + " %";
-  return t.line("Gas bottle " + b.name, {gas, t.named("holds", b.content)});
+  return t.line("Gas bottle " + b.name, {gas, t.named("holds", b.content), use_words(b.in_use)});
 }
 std::string words_of(const RegulatorRecord& r, const EntryTeller& t) {
-  return t.line("Regulator " + r.name,
-                {r.bottle ? "on " + t.name(*r.bottle) : std::string(), t.name_if(r.place)});
+  return t.line("Regulator " + r.name, {r.bottle ? "on " + t.name(*r.bottle) : std::string(),
+                                        t.name_if(r.place), use_words(r.in_use)});
 }
 std::string words_of(const InstrumentRecord& i, const EntryTeller& t) {
-  return t.line("Instrument " + i.name, {spaced(to_word(i.instrument_kind)), i.check_note});
+  const auto share = [&](std::string_view what, std::optional<double> percent) {
+    return percent ? std::string(what) + " " + t.percent(percent) : std::string();
+  };
+  constexpr std::string_view bias = "off by up to";
+  constexpr std::string_view repeats = "repeats within";
+  return t.line(
+      "Instrument " + i.name,
+      {spaced(to_word(i.instrument_kind)), t.named(bias, i.pressure_bias),
+       t.named(bias, i.temperature_bias), t.named(bias, i.mass_bias),
+       share(bias, i.relative_bias_percent), t.named(repeats, i.pressure_repeatability),
+       t.named(repeats, i.temperature_repeatability), t.named(repeats, i.mass_repeatability),
+       share(repeats, i.relative_repeatability_percent), i.check_note, use_words(i.in_use)});
 }
 
 std::string words_of(const Found& f, const EntryTeller& t) {

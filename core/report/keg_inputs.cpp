@@ -59,7 +59,10 @@ std::optional<GroundsInput> place_input(const KegSubject& s) {
 
 std::optional<GroundsInput> filling_input(const KegSubject& s) {
   if (!s.keg.contents) return std::nullopt;
-  return GroundsInput{s.keg.contents->filled_by_us ? "How it was filled" : "How it was received",
+  const cellar::Contents& beer = *s.keg.contents;
+  return GroundsInput{beer.found          ? "How it was found"
+                      : beer.filled_by_us ? "How it was filled"
+                                          : "How it was received",
                       InputOrigin::typed, say_age(s.keg.contents->since, s.speaker)};
 }
 

@@ -60,7 +60,11 @@ std::vector<TagFact> front_facts(const KegStatus& keg, const CellarStatus& names
   std::string filled;
   if (keg.contents) {
     filled = iso_day(speaker.calendar->date_of(keg.contents->since));
-    if (!keg.contents->filled_by_us) filled += " (came in)";
+    if (keg.contents->found) {
+      filled += " (found)";
+    } else if (!keg.contents->filled_by_us) {
+      filled += " (came in)";
+    }
   }
   return {{"Batch", keg.contents ? keg.contents->batch_record.name : std::string()},
           {"Filled", filled},

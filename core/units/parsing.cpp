@@ -222,10 +222,24 @@ Parsed<Co2Concentration> Parser::co2(std::string_view typed) const {
                                     style);
 }
 
+namespace {
+
+// "1.013": to the third decimal nobody reads degrees Plato, and every gravity is written so.
+bool written_as_gravity(std::string_view typed) {
+  const std::string text = plain_text(typed.substr(0, longest_typed + 1));
+  const auto mark = text.find_first_of(".,");
+  if (mark != 1 || text.size() - mark - 1 < 3) return false;
+  const bool digits = std::all_of(text.begin() + static_cast<std::ptrdiff_t>(mark) + 1, text.end(),
+                                  [](char c) { return c >= '0' && c <= '9'; });
+  return digits && (text.starts_with("0") || text.starts_with("1"));
+}
+
+}  // namespace
+
 Parsed<SpecificGravity> Parser::gravity(std::string_view typed) const {
   Reading as = reading_in(gravity_table(), "SG", units);
-  if (units.gravity == GravityUnit::plato) {
-    // Beside "°P" a bare 12 is degrees Plato, yet 1048 can only be a gravity.
+  if (units.gravity == GravityUnit::plato && !written_as_gravity(typed)) {
+    // Beside "°P" a bare 12 is degrees Plato, yet 1048 and 1.048 can only be gravities.
     constexpr double more_than_any_plato = 900.0;
     as.bare = [gravity = as.bare,
                degrees = reading_in(gravity_table(), unit_name(units.gravity), units).bare](

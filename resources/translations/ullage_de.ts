@@ -1112,6 +1112,10 @@
         <source>Gas bottles, regulators, places, instruments, hose, beers, on paper or as CSV</source>
         <translation>Gasflaschen, Druckminderer, Räume, Messgeräte, Schläuche, Biere, auf Papier oder als CSV</translation>
     </message>
+    <message>
+        <source>&amp;Everything registered…</source>
+        <translation>Gan&amp;zer Bestand …</translation>
+    </message>
 </context>
 <context>
     <name>Forms</name>
@@ -1470,10 +1474,6 @@
     <message>
         <source>CO₂ &amp;from</source>
         <translation>CO₂ &amp;von</translation>
-    </message>
-    <message>
-        <source>The range it should be served in.</source>
-        <translation>Der Bereich, in dem es ausgeschenkt werden soll.</translation>
     </message>
     <message>
         <source>CO₂ &amp;to</source>
@@ -2140,12 +2140,8 @@
         <translation>lieferung fahrer lieferant</translation>
     </message>
     <message>
-        <source>&amp;Temperature on arrival</source>
-        <translation>&amp;Temperatur bei Ankunft</translation>
-    </message>
-    <message>
-        <source>Leave open if not taken.</source>
-        <translation>Offen lassen, wenn nicht gemessen.</translation>
+        <source>As it came in. Leave open if not taken.</source>
+        <translation>Bei Anlieferung. Offen lassen, wenn nicht gemessen.</translation>
     </message>
     <message>
         <source>&amp;Volume</source>
@@ -2543,6 +2539,26 @@
         <source>Tap taken apart and cleaned</source>
         <translation>Hahn zerlegt und gereinigt</translation>
     </message>
+    <message>
+        <source>In your money, such as 30.00.</source>
+        <translation>In Ihrer Währung, etwa 30,00.</translation>
+    </message>
+    <message>
+        <source>Type a part of it: of a style in the list the CO₂ range is known.</source>
+        <translation>Einen Teil davon tippen: Bei einem Stil aus der Liste ist der CO₂-Bereich bekannt.</translation>
+    </message>
+    <message>
+        <source>The range it should be served in; that of its style when left open.</source>
+        <translation>Der Bereich, in dem es ausgeschenkt werden soll; bleibt er offen, der seines Stils.</translation>
+    </message>
+    <message>
+        <source>&amp;Price a litre</source>
+        <translation>&amp;Preis je Liter</translation>
+    </message>
+    <message>
+        <source>In your money, such as 2.40: then what is lost has a price.</source>
+        <translation>In Ihrer Währung, etwa 2,40: Dann hat Verlorenes einen Preis.</translation>
+    </message>
 </context>
 <context>
     <name>KegFactsText</name>
@@ -2657,6 +2673,10 @@
     <message>
         <source> (no longer counts)</source>
         <translation> (zählt nicht mehr)</translation>
+    </message>
+    <message>
+        <source>In it since</source>
+        <translation>Darin seit</translation>
     </message>
 </context>
 <context>
@@ -2989,6 +3009,25 @@
     <message>
         <source>Open the form…</source>
         <translation>Formular öffnen …</translation>
+    </message>
+    <message>
+        <source>Take the hops out…</source>
+        <translation>Hopfen herausnehmen …</translation>
+    </message>
+    <message>
+        <source>Give it a CO₂ range…</source>
+        <translation>CO₂-Bereich angeben …</translation>
+    </message>
+</context>
+<context>
+    <name>KegsToFillPart</name>
+    <message>
+        <source>%1 to %2 days</source>
+        <translation>%1 bis %2 Tage</translation>
+    </message>
+    <message>
+        <source>%1 days or more</source>
+        <translation>%1 Tage oder mehr</translation>
     </message>
 </context>
 <context>
@@ -3551,6 +3590,18 @@
         <source>New instrument…</source>
         <translation>Neues Messgerät …</translation>
     </message>
+    <message>
+        <source>New keg…</source>
+        <translation>Neues Fass …</translation>
+    </message>
+    <message>
+        <source>Everything registered</source>
+        <translation>Ganzer Bestand</translation>
+    </message>
+    <message>
+        <source>change edit retire instrument regulator list</source>
+        <translation>ändern bearbeiten ausmustern Messgerät Druckminderer Liste</translation>
+    </message>
 </context>
 <context>
     <name>ReadinessText</name>
@@ -3619,6 +3670,13 @@
     <message>
         <source>Cellar (*.cellar)</source>
         <translation>Keller (*.cellar)</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::AdviceList</name>
+    <message>
+        <source>Because</source>
+        <translation>Weil</translation>
     </message>
 </context>
 <context>
@@ -4189,6 +4247,17 @@
         <source>instrument</source>
         <translation>Messgerät</translation>
     </message>
+    <message>
+        <source>There is no %1 “%2”. “%3” in the list registers it.</source>
+        <translation>%1 „%2“ gibt es nicht. „%3“ in der Liste trägt es ein.</translation>
+    </message>
+</context>
+<context>
+    <name>ullage::ui::EntryFields</name>
+    <message>
+        <source>Further figures</source>
+        <translation>Weitere Angaben</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ui::EntryForm</name>
@@ -4243,6 +4312,29 @@
     <message>
         <source>Not logged yet. What you typed is still here.</source>
         <translation>Noch nicht eingetragen. Das Eingegebene ist noch da.</translation>
+    </message>
+    <message>
+        <source>Change: %1</source>
+        <translation>Ändern: %1</translation>
+    </message>
+    <message>
+        <source>And of kegs</source>
+        <translation>Und bei Fässern</translation>
+    </message>
+    <message>
+        <source>The same of these, too: all in one act.</source>
+        <translation>Dasselbe auch bei diesen: alles in einem Schritt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Logged, and of %n more keg(s): %1</source>
+        <translation>
+            <numerusform>Eingetragen, auch bei einem weiteren Fass: %1</numerusform>
+            <numerusform>Eingetragen, auch bei %n weiteren Fässern: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -5192,14 +5284,6 @@
 <context>
     <name>ullage::ui::KegsToFillPart</name>
     <message>
-        <source>%1 to %2 days</source>
-        <translation>%1 bis %2 Tage</translation>
-    </message>
-    <message>
-        <source>%1 days or more</source>
-        <translation>%1 Tage oder mehr</translation>
-    </message>
-    <message>
         <source>can’t tell: how much is in it is not known</source>
         <translation>nicht zu sagen: wie viel darin ist, ist nicht bekannt</translation>
     </message>
@@ -5446,13 +5530,6 @@
     </message>
 </context>
 <context>
-    <name>ullage::ui::AdviceList</name>
-    <message>
-        <source>Because</source>
-        <translation>Weil</translation>
-    </message>
-</context>
-<context>
     <name>ullage::ui::LineColumn</name>
     <message>
         <source>Lines</source>
@@ -5505,6 +5582,10 @@
     <message>
         <source>Faucet</source>
         <translation>Hahn</translation>
+    </message>
+    <message>
+        <source>Print, save as CSV…</source>
+        <translation>Drucken, als CSV sichern …</translation>
     </message>
 </context>
 <context>
@@ -6878,6 +6959,65 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     </message>
 </context>
 <context>
+    <name>ullage::ui::RegisterList</name>
+    <message>
+        <source>Everything registered</source>
+        <translation>Ganzer Bestand</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Suchen</translation>
+    </message>
+    <message>
+        <source>Find: a name, a kind, “thermometer”</source>
+        <translation>Suchen: ein Name, eine Art, „Thermometer“</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>As it stands</source>
+        <translation>Wie es ist</translation>
+    </message>
+    <message>
+        <source>In use</source>
+        <translation>In Gebrauch</translation>
+    </message>
+    <message>
+        <source>A change counts from when it is logged as happening; what was before stays in the log. A mistake is better corrected in the log.</source>
+        <translation>Eine Änderung gilt ab dem Zeitpunkt, zu dem sie eingetragen wird; was vorher war, bleibt im Logbuch. Ein Fehler wird besser im Logbuch berichtigt.</translation>
+    </message>
+    <message>
+        <source>C&amp;hange…</source>
+        <translation>Ä&amp;ndern …</translation>
+    </message>
+    <message>
+        <source>Take out of &amp;use</source>
+        <translation>A&amp;ußer Gebrauch nehmen</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>Put back in &amp;use</source>
+        <translation>Wieder in Gebra&amp;uch nehmen</translation>
+    </message>
+    <message>
+        <source>%1 is in use again.</source>
+        <translation>%1 ist wieder in Gebrauch.</translation>
+    </message>
+    <message>
+        <source>%1 is out of use.</source>
+        <translation>%1 ist außer Gebrauch.</translation>
+    </message>
+</context>
+<context>
     <name>ullage::ui::RoundDialog</name>
     <message>
         <source>Round</source>
@@ -7801,6 +7941,14 @@ F3</translation>
             <numerusform>%n Fässer: %1</numerusform>
         </translation>
     </message>
+    <message>
+        <source>K02, K05..K08</source>
+        <translation>K02, K05..K08</translation>
+    </message>
+    <message>
+        <source>There is no keg %1. Register it first.</source>
+        <translation>Ein Fass %1 gibt es nicht. Bitte zuerst eintragen.</translation>
+    </message>
 </context>
 <context>
     <name>ullage::ui::TagPreview</name>
@@ -7882,6 +8030,10 @@ F3</translation>
     <message>
         <source>Tasks that fit</source>
         <translation>Passende Aufgaben</translation>
+    </message>
+    <message>
+        <source>%1: Change what is registered</source>
+        <translation>%1: Bestand ändern</translation>
     </message>
 </context>
 <context>
@@ -8109,13 +8261,6 @@ F3</translation>
     <message>
         <source>Yesterday evening</source>
         <translation>Gestern Abend</translation>
-    </message>
-</context>
-<context>
-    <name>ullage::ui::EntryFields</name>
-    <message>
-        <source>Further figures</source>
-        <translation>Weitere Angaben</translation>
     </message>
 </context>
 </TS>

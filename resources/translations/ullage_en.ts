@@ -39,6 +39,16 @@
     </message>
 </context>
 <context>
+    <name>ullage::ui::EntryForm</name>
+    <message numerus="yes">
+        <source>Logged, and of %n more keg(s): %1</source>
+        <translation>
+            <numerusform>Logged, and of one more keg: %1</numerusform>
+            <numerusform>Logged, and of %n more kegs: %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ullage::ui::GasPage</name>
     <message numerus="yes">
         <source>%n in use</source>

@@ -193,6 +193,29 @@ TEST_F(Delivered, DateSealAndWarmthBlockIt) {
   EXPECT_EQ(s.status(k, day(17)).readiness.headline.key, MessageKey::blocked_warm);
 }
 
+// The kegs that stood there before anybody kept a log: counted, not received.
+TEST_F(Delivered, AKegFoundWithADeliveredBatchIsJudgedLikeADeliveredOne) {
+  BatchRecord came = *s.cellar(day(0)).batches.begin();
+  came.origin = BatchOrigin::delivered;
+  came.best_by = date(40);
+  s.log(day(0), came);
+  Found found{.keg = k, .contents = FoundContents::beer, .batch = lager};
+  found.since = day(1);
+  s.log(day(5), found);
+  KegStatus status = s.status(k, day(5, 1));
+  EXPECT_EQ(status.readiness.kind, ReadinessKind::ready_now);
+  EXPECT_TRUE(status.contents->found);
+  EXPECT_FALSE(status.co2.now);
+  EXPECT_EQ(s.status(k, day(41)).readiness.headline.key, MessageKey::blocked_past_best_by);
+  // One of our own is judged by its CO2, of which nothing is known.
+  const BatchId ours = s.batch("Red Rye");
+  found.batch = ours;
+  s.log(day(42), found);
+  status = s.status(k, day(43));
+  EXPECT_EQ(status.readiness.kind, ReadinessKind::cant_tell);
+  EXPECT_EQ(status.readiness.headline.key, MessageKey::cant_tell_co2);
+}
+
 TEST_F(Delivered, FirstExpiredGoesFirst) {
   const KegId later = s.keg("K21", cellar_room, KegKind::keg_50);
   const KegId none = s.keg("K22", cellar_room, KegKind::keg_50);

@@ -242,6 +242,25 @@ TEST_F(Validation, asks_for_what_an_entry_is_about) {
   EXPECT_THAT(faults(Act{}), ElementsAre(Pair("", MessageKey::fault_nothing_to_log)));
 }
 
+// A typing slip of a digit: no keg of this size weighs that, whatever is in it.
+TEST_F(Validation, RefusesAWeightThatNoSuchKegCanHave) {
+  const auto weighed = [this](double kilograms) {
+    return LevelReading{
+        .keg = keg, .method = LevelMethod::weight, .gross_mass = units::kilograms(kilograms)};
+  };
+  EXPECT_THAT(faults(weighed(233)), IsEmpty()) << "nobody knows what the empty keg weighs";
+  keg_record.tare = units::kilograms(4.2);
+  register_thing(keg_record);
+  EXPECT_THAT(faults(weighed(233)), ElementsAre(Pair("gross_mass_kg", MessageKey::fault_above)));
+  EXPECT_THAT(faults(weighed(2)), ElementsAre(Pair("gross_mass_kg", MessageKey::fault_below)));
+  EXPECT_THAT(faults(weighed(23.3)), IsEmpty());
+  EXPECT_THAT(faults(weighed(3.5)), IsEmpty()) << "a tare from a preset may be off";
+  Filled filled{.keg = keg, .batch = batch, .gross_mass = units::kilograms(2.33)};
+  EXPECT_THAT(faults(filled), IsEmpty()) << "lighter than its tare, but not by half";
+  filled.gross_mass = units::kilograms(2.0);
+  EXPECT_THAT(faults(filled), ElementsAre(Pair("gross_mass_kg", MessageKey::fault_below)));
+}
+
 TEST_F(Validation, refuses_contradictions) {
   BatchRecord record{.batch = batch,
                      .beer = beer,

@@ -112,6 +112,58 @@ TEST_F(Journey, ATransferIsOneActAndOneUndo) {
   EXPECT_EQ(keg("K05").phase, cellar::Phase::purged);
 }
 
+// What is known of the batch is found like what is known of the keg.
+TEST_F(Journey, ATransferFindsTheGravityOfItsBatchInTheLog) {
+  const cellar::BatchId batch = keg("K01").contents->batch;
+  cellar::GravityRead read{.batch = batch};
+  read.stage = cellar::GravityStage::final;
+  read.gravity = units::specific_gravity(1.012);
+  const cellar::Instant at = cellar_->now() - std::chrono::hours(72);
+  ASSERT_TRUE(cellar_->log({{{cellar::Payload(read), at, {}, {}}}, "MK"}));
+
+  ui::TransferForm form(context(), keg("K05").record.keg);
+  form.show();
+  auto* gravity = form.findChild<ui::TransferStep*>(QStringLiteral("step_gravity_read"));
+  auto* lid = form.findChild<ui::TransferStep*>(QStringLiteral("step_leak_tested"));
+  ASSERT_TRUE(gravity && lid);
+  EXPECT_FALSE(gravity->done());
+  EXPECT_EQ(gravity->state_words(), QStringLiteral("not done"));
+  form.choose_batch(batch);
+  EXPECT_TRUE(gravity->done());
+  EXPECT_TRUE(gravity->state_words().contains(QStringLiteral("3 d ago")))
+      << gravity->state_words().toStdString();
+  EXPECT_FALSE(gravity->logs_now());
+  // The lid is this keg's: nothing else is asked about.
+  EXPECT_EQ(lid->findChild<QWidget*>(QStringLiteral("regulator")), nullptr);
+  EXPECT_NE(lid->findChild<QWidget*>(QStringLiteral("leak_found")), nullptr);
+}
+
+// Refused in the middle of a long form: the keyboard is there, and the field is in sight.
+TEST_F(Journey, WhatIsRefusedInATransferIsInSight) {
+  ui::TransferForm form(context(), keg("K05").record.keg);
+  form.show();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&form));
+  form.choose_batch(keg("K01").contents->batch);
+  auto* filled = form.findChild<ui::TransferStep*>(QStringLiteral("step_filled"));
+  auto* gas = form.findChild<ui::TransferStep*>(QStringLiteral("step_gas_set"));
+  ASSERT_TRUE(filled && gas);
+  type(*filled, "beer_volume_m3", QStringLiteral("50 L"));  // into a keg of 19
+  // What nobody stated is not nought: the pressure is still to be filled in.
+  const auto* pressure = gas->findChild<ui::GaugePressureEdit*>(QStringLiteral("pressure_pa"));
+  ASSERT_NE(pressure, nullptr);
+  EXPECT_EQ(pressure->text(), QString());
+  press(form, "log_it");
+  EXPECT_TRUE(pressure->isAncestorOf(QApplication::focusWidget()));
+  type(*gas, "pressure_pa", QStringLiteral("12 psi"));
+  press(form, "log_it");
+  ASSERT_TRUE(form.isVisible());
+  const auto* volume = filled->findChild<QWidget*>(QStringLiteral("beer_volume_m3"));
+  EXPECT_TRUE(volume->isAncestorOf(QApplication::focusWidget()));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !volume->visibleRegion().isEmpty(); }));
+  prompts_.confirmations.push_back(true);
+  form.reject();
+}
+
 // The bar over the step says what the gas is for; the step does not ask it again.
 TEST_F(Journey, ATransferAsksOnceHowItIsCarbonated) {
   ui::TransferForm form(context(), keg("K05").record.keg);

@@ -107,8 +107,8 @@ std::string txt(const PreparationStep& s) {
                      txt(s.result), txt(s.goes_on_from));
 }
 std::string txt(const Contents& c) {
-  return fmt::format("{} {} {} {} {} {} {}", txt(c.batch), txt(c.batch_record), txt(c.beer),
-                     txt(c.filled_by_us), txt(c.since), txt(c.abv), txt(c.best_by));
+  return fmt::format("{} {} {} {} {} {} {} {}", txt(c.batch), txt(c.batch_record), txt(c.beer),
+                     txt(c.filled_by_us), txt(c.found), txt(c.since), txt(c.abv), txt(c.best_by));
 }
 std::string txt(const Level& l) {
   return fmt::format("{} {} {} {} {}", txt(l.left), txt(l.measured_at), txt(l.of_brimful),

@@ -305,6 +305,9 @@ TEST(ParseGravity, rows) {
   expect_rows<SpecificGravity>([](auto typed) { return comma_parser.gravity(typed); },
                                {{"12", twelve_plato},
                                 {"1048", specific_gravity(1.048)},
+                                {"1.048", specific_gravity(1.048)},
+                                {"1.0", *to_specific_gravity(plato(1.0))},
+                                {"1.05", *to_specific_gravity(plato(1.05))},
                                 {"1,048 SG", specific_gravity(1.048)},
                                 {"1.048 SG", specific_gravity(1.048)},
                                 {"1.048", ambiguous_number}});

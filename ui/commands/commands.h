@@ -65,6 +65,7 @@ enum class Command {
   register_regulator,
   register_bottle,
   register_rule,
+  register_list,
   describe_cellar,
   page_kegs,
   page_lines,

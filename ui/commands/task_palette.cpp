@@ -71,8 +71,13 @@ void TaskPalette::search() {
   for (const TaskMatch& match : matches_) {
     const QString title =
         regional(match.task->title.toUtf8().constData(), context_.preferences.words());
-    auto* item = new QListWidgetItem(
-        match.about ? QStringLiteral("%1: %2").arg(match.about_name, title) : title, list_);
+    // The register's form about a thing that is there changes it.
+    const bool changes = match.about && match.task->kind.ends_with("_record");
+    auto* item =
+        new QListWidgetItem(changes ? tr("%1: Change what is registered").arg(match.about_name)
+                            : match.about ? QStringLiteral("%1: %2").arg(match.about_name, title)
+                                          : title,
+                            list_);
     item->setSizeHint(QSize(0, palette_row_height));
   }
   list_->setCurrentRow(matches_.empty() ? -1 : 0);

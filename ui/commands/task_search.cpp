@@ -64,6 +64,16 @@ std::vector<Thing> things_of(const cellar::CellarStatus& status) {
     if (bottle.record.in_use)
       things.push_back({cellar::subject(bottle.record.bottle), q(bottle.record.name)});
   }
+  for (const auto& regulator : status.regulators) {
+    if (regulator.in_use)
+      things.push_back({cellar::subject(regulator.regulator), q(regulator.name)});
+  }
+  for (const auto& instrument : status.instruments) {
+    if (instrument.in_use)
+      things.push_back({cellar::subject(instrument.instrument), q(instrument.name)});
+  }
+  for (const auto& beer : status.beers)
+    things.push_back({cellar::subject(beer.beer), q(beer.name)});
   return things;
 }
 

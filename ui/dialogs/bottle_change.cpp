@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 #include <cmath>
 
+#include "core/cellar/presets.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
@@ -89,8 +90,7 @@ QWidget* BottleChange::build_test() {
   scale_->setObjectName(QStringLiteral("scale"));
   scale_->set_optional(tr("–"));
   scale_->set_shows([](const cellar::InstrumentRecord& i) {
-    return i.in_use && (i.instrument_kind == cellar::InstrumentKind::parcel_scale ||
-                        i.instrument_kind == cellar::InstrumentKind::bathroom_scale);
+    return cellar::reads_of(i.instrument_kind) == cellar::Reads::mass;
   });
   auto* form = new FormSection(tr("Leak test and weight"));
   form->add(tr("&Soapy water on the joints"), test_,

@@ -72,11 +72,8 @@ void ChangeDialog::did(cellar::Act& act, cellar::Payload payload) const {
   act.drafts.push_back({std::move(payload), at, {}, {}});
 }
 
-bool ChangeDialog::show_when_faults() { return any_fault(when_, by_); }
-
 bool ChangeDialog::log() {
-  const bool own = show_faults();
-  if (show_when_faults() || own) return false;
+  if (faults_shown(show_faults(), when_, by_)) return false;
   const QString words = logged_words();
   const cellar::Outcome<cellar::ActId> outcome = context_.cellar.log(act());
   if (!outcome) {

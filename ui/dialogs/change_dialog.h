@@ -8,6 +8,7 @@
 #include <QDialog>
 
 #include "ui/context.h"
+#include "ui/dialogs/forms/faults_shown.h"
 #include "ui/dialogs/leave_guard.h"
 
 namespace ullage::ui {
@@ -48,13 +49,10 @@ class ChangeDialog : public QDialog {
 
   template <class... Edits>
   [[nodiscard]] static bool any_fault(Edits*... edits) {
-    (edits->show_fault(), ...);
-    return (!edits->fault().isEmpty() || ...);
+    return faults_shown(false, edits...);
   }
 
  private:
-  bool show_when_faults();
-
   Context context_;
   LeaveGuard guard_;
   WhenEdit* when_;

@@ -17,6 +17,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/cellar/presets.h"
 #include "ui/dialogs/forms/hush.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/dialogs/logger_words.h"
@@ -66,8 +67,7 @@ void LoggerImport::build() {
   thermometer_->setObjectName(QStringLiteral("thermometer"));
   thermometer_->set_optional(tr("–"));
   thermometer_->set_shows([](const cellar::InstrumentRecord& i) {
-    return i.in_use && (i.instrument_kind == cellar::InstrumentKind::thermometer ||
-                        i.instrument_kind == cellar::InstrumentKind::fridge_display);
+    return cellar::reads_of(i.instrument_kind) == cellar::Reads::temperature;
   });
   of_ = new ChoiceBar({tr("Air"), tr("Liquid")});
   of_->setObjectName(QStringLiteral("of_what"));

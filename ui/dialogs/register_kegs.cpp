@@ -79,16 +79,12 @@ RegisterKegs::RegisterKegs(const Context& context, QWidget* parent)
 
 RegisterKegs::~RegisterKegs() { hush(*this); }
 
-// Another kind brings its own figures; anything else that was chosen stays.
+// Another kind brings its own figures: where they come from, or that none are known.
 void RegisterKegs::on_kind() {
   const cellar::Payload payload = fields_->payload();
   const auto& typed = get<KegRecord>(payload);
   if (typed.keg_kind != shown_kind_) {
     shown_kind_ = typed.keg_kind;
-    KegRecord preset = cellar::keg_from_preset(shown_kind_);
-    preset.owner = typed.owner;
-    preset.place = typed.place;
-    fields_->set_payload(cellar::Payload(boost::variant2::in_place_type<KegRecord>, preset));
     if (cellar::keg_preset(shown_kind_) == nullptr) fields_->open_further(true);
   }
   const cellar::KegPreset* preset = cellar::keg_preset(shown_kind_);

@@ -110,9 +110,11 @@ bool StockTake::log_and_go_on() {
   const cellar::Outcome<cellar::ActId> outcome = context_.cellar.log(act);
   if (!outcome) {
     QStringList elsewhere;
+    bool first = true;
     for (const cellar::Fault& fault : outcome.error().faults) {
       const QString sentence = q(report::say(fault.why, context_.speaker()));
-      if (!fields_->refuse(fault.field, sentence)) elsewhere << sentence;
+      if (!fields_->refuse(fault.field, sentence, first)) elsewhere << sentence;
+      first = false;
     }
     refusal_->set(cellar::Severity::warning, tr("Not logged yet."),
                   elsewhere.join(QLatin1Char('\n')));

@@ -6,12 +6,13 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "core/physics/gravity.h"
 #include "ui/dialogs/forms/entry_fields.h"
+#include "ui/dialogs/forms/faults_shown.h"
 #include "ui/dialogs/forms/form_memory.h"
 #include "ui/dialogs/forms/hush.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/dialogs/leave_guard.h"
+#include "ui/dialogs/transfer_gravity.h"
 #include "ui/dialogs/transfer_step.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
@@ -34,6 +35,12 @@ using namespace cellar;
 enum GasWay { way_burst, way_set_and_wait, way_sugar, way_none };
 
 constexpr int settle_milliseconds = 250;
+
+// Whether what was found is the step itself: seals that somebody only looked at
+// were not lubricated.
+bool is_the_step(const PreparationStep& found) {
+  return !found.result || found.result->key != MessageKey::step_looked_over;
+}
 
 // A payload of the kind with the settings used the last time.
 template <class P>
@@ -122,8 +129,9 @@ void TransferForm::build_steps(QVBoxLayout& all) {
   using Need = TransferStep::Need;
   const Journal& journal = context_.cellar.journal();
   int number = 0;
-  const auto step = [&](const QString& title, const Payload& start, Need need) {
-    auto* made = new TransferStep(context_, ++number, title, start, need);
+  const auto step = [&](const QString& title, const Payload& start, Need need,
+                        std::set<std::string> left_out = {}) {
+    auto* made = new TransferStep(context_, ++number, title, start, need, std::move(left_out));
     connect(made, &TransferStep::changed, this, &TransferForm::on_changed);
     all.addWidget(made);
     return made;
@@ -162,7 +170,9 @@ void TransferForm::build_steps(QVBoxLayout& all) {
   all.addWidget(parts_->sugar);
   LeakTested lid;
   lid.where = "lid and posts";
-  parts_->lid = step(tr("Lid seated, no bubbles"), lid, Need::optional_step);
+  // It is this keg that is looked at, whatever else can leak.
+  parts_->lid =
+      step(tr("Lid seated, no bubbles"), lid, Need::optional_step, {"line", "regulator", "bottle"});
 }
 
 QWidget* TransferForm::build_ending() {
@@ -243,7 +253,7 @@ void TransferForm::on_keg() {
       const auto at = std::find_if(
           status->preparation.begin(), status->preparation.end(),
           [&](const PreparationStep& p) { return p.kind == step->fields().spec().kind; });
-      if (at != status->preparation.end()) found = &*at;
+      if (at != status->preparation.end() && is_the_step(*at)) found = &*at;
     }
     if (step != parts_->lid) step->set_found(found);
   }
@@ -252,6 +262,8 @@ void TransferForm::on_keg() {
 
 void TransferForm::on_batch() {
   if (const std::optional<BatchId> batch = parts_->batch->value()) {
+    const BatchGravity known = gravity_of(*batch, context_.cellar.journal());
+    parts_->gravity->set_found(known.read ? &*known.read : nullptr);
     parts_->gravity->set_subject(subject(*batch));
     parts_->filled->set_subject(subject(*batch));
   }
@@ -292,22 +304,13 @@ Act TransferForm::act() const {
 }
 
 void TransferForm::tell_gravity() {
-  const auto status = context_.cellar.status();
   const std::optional<BatchId> batch = parts_->batch->value();
-  const auto at = std::find_if(status->batches.begin(), status->batches.end(),
-                               [&](const BatchRecord& b) { return batch && b.batch == *batch; });
-  QString words;
-  if (parts_->gravity->logs_now() && at != status->batches.end() && at->original_gravity) {
-    const auto now = get<GravityRead>(parts_->gravity->fields().payload()).gravity;
-    if (const auto beer = physics::fermented(*at->original_gravity, now)) {
-      const units::Printer printer = context_.printer();
-      words = tr("From %1 to %2: %3 alcohol, apparent extract %4 °P")
-                  .arg(q(printer.print(*at->original_gravity)), q(printer.print(now)),
-                       q(printer.print(beer->abv)),
-                       q(printer.number(beer->apparent_extract.count(), 1)));
-    }
-  }
-  parts_->gravity->set_outcome(words);
+  if (!batch) return parts_->gravity->set_outcome({});
+  BatchGravity known = gravity_of(*batch, context_.cellar.journal());
+  const EntryFields& typed = parts_->gravity->fields();
+  if (parts_->gravity->logs_now() && !typed.blank("gravity_sg"))
+    known.now = get<GravityRead>(typed.payload()).gravity;
+  parts_->gravity->set_outcome(fermented_words(known, context_.printer()));
 }
 
 void TransferForm::tell_outlook() {
@@ -335,15 +338,11 @@ void TransferForm::tell_outlook() {
 QString TransferForm::outlook() const { return parts_->outlook->text(); }
 
 bool TransferForm::show_faults() {
-  parts_->keg->show_fault();
-  parts_->batch->show_fault();
-  parts_->when->show_fault();
-  bool any = !parts_->keg->fault().isEmpty() || !parts_->batch->fault().isEmpty() ||
-             !parts_->when->fault().isEmpty();
+  bool any = faults_shown(false, parts_->keg, parts_->batch);
   for (TransferStep* step : steps()) {
-    if (step->logs_now() && step->fields().show_faults()) any = true;
+    if (step->logs_now() && step->fields().show_faults(!any)) any = true;
   }
-  return any;
+  return faults_shown(any, parts_->when, parts_->by, parts_->note);
 }
 
 bool TransferForm::log() {
@@ -374,10 +373,12 @@ void TransferForm::show_refusal(const Refusal& refusal) {
     if (step->logs_now()) logged.push_back(step);
   }
   QStringList elsewhere;
+  bool first = true;
   for (const Fault& fault : refusal.faults) {
     const QString sentence = q(report::say(fault.why, context_.speaker()));
     if (fault.draft < logged.size() &&
-        logged[fault.draft]->fields().refuse(fault.field, sentence)) {
+        logged[fault.draft]->fields().refuse(fault.field, sentence, first)) {
+      first = false;
       continue;
     }
     elsewhere << sentence;

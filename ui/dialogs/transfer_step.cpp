@@ -15,7 +15,8 @@
 namespace ullage::ui {
 
 TransferStep::TransferStep(const Context& context, int number, const QString& title,
-                           const cellar::Payload& start, Need need, QWidget* parent)
+                           const cellar::Payload& start, Need need, std::set<std::string> left_out,
+                           QWidget* parent)
     : QFrame(parent), context_(context), need_(need) {
   setObjectName(QStringLiteral("step_") + QString::fromUtf8(cellar::kind_of(start).data()));
   title_ = new InkLabel(QStringLiteral("%1  %2").arg(number).arg(title), TextRole::strong);
@@ -23,7 +24,8 @@ TransferStep::TransferStep(const Context& context, int number, const QString& ti
   now_ = new QCheckBox(tr("Log it now"));
   now_->setAccessibleName(tr("Log now: %1").arg(title));
   // What the transfer asks once: into what, from what, and how it is carbonated.
-  fields_ = new EntryFields(context, start, {"keg", "batch", "purpose"});
+  left_out.insert({"keg", "batch", "purpose"});
+  fields_ = new EntryFields(context, start, left_out);
   outcome_ = new InkLabel({}, TextRole::strong, Ink::accent);
   outcome_->setWordWrap(true);
   outcome_->hide();

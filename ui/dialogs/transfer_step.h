@@ -25,8 +25,10 @@ class TransferStep : public QFrame {
  public:
   enum class Need { optional_step, always };
 
+  // `left_out` names further fields that this step does not ask.
   TransferStep(const Context& context, int number, const QString& title,
-               const cellar::Payload& start, Need need, QWidget* parent = nullptr);
+               const cellar::Payload& start, Need need, std::set<std::string> left_out = {},
+               QWidget* parent = nullptr);
 
   ~TransferStep() override;
 

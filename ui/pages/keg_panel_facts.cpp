@@ -52,7 +52,9 @@ void add_beer_facts(std::vector<Fact>& facts, const cellar::KegStatus& keg,
                     const report::Speaker& speaker) {
   const units::Printer& print = speaker.printer;
   const cellar::Contents& beer = *keg.contents;
-  facts.push_back({beer.filled_by_us ? KegFactsText::tr("Filled") : KegFactsText::tr("Received"),
+  facts.push_back({beer.found          ? KegFactsText::tr("In it since")
+                   : beer.filled_by_us ? KegFactsText::tr("Filled")
+                                       : KegFactsText::tr("Received"),
                    q(report::say_time(beer.since, speaker))});
   if (keg.level.left) {
     facts.push_back(

@@ -53,6 +53,8 @@ constexpr std::array task_words = {
     TaskWords{"line_released", QT_TRANSLATE_NOOP("KegTasks", "Check and release line…")},
     TaskWords{"line_cleaned", QT_TRANSLATE_NOOP("KegTasks", "Log line cleaning…")},
     TaskWords{"line_locked", QT_TRANSLATE_NOOP("KegTasks", "Lock line…")},
+    TaskWords{"hops_out", QT_TRANSLATE_NOOP("KegTasks", "Take the hops out…")},
+    TaskWords{"beer_record", QT_TRANSLATE_NOOP("KegTasks", "Give it a CO₂ range…")},
 };
 
 std::span<const std::string_view> usual_after(Phase phase) {
@@ -89,6 +91,43 @@ std::span<const std::string_view> usual_after(Phase phase) {
   return on_tap;
 }
 
+// The form that does what the keg is said to need, where the sentence calls for one.
+std::optional<cellar::SuggestedTask> task_needed(const cellar::KegStatus& keg) {
+  using enum cellar::MessageKey;
+  const auto& need = keg.readiness.to_do ? keg.readiness.to_do : keg.next_step;
+  if (!need) return std::nullopt;
+  const auto of_keg = [&](const char* kind) {
+    return cellar::SuggestedTask{kind, cellar::subject(keg.record.keg), std::nullopt};
+  };
+  switch (need->key) {
+    case next_say_place:
+    case next_put_in_cold:
+      return of_keg("moved");
+    case next_say_co2:
+    case next_read_co2:
+      return of_keg("carbonation_reading");
+    case next_set_gas:
+    case next_set_gas_to:
+      return of_keg("gas_set");
+    case next_read_level:
+      return of_keg("level_reading");
+    case next_hops_out:
+      return of_keg("hops_out");
+    case next_inspect:
+      return of_keg("inspected");
+    case next_read_temperature:
+      if (!keg.place) return std::nullopt;
+      return cellar::SuggestedTask{"temperature_read", cellar::subject(keg.place->place),
+                                   std::nullopt};
+    case next_give_range:
+      if (!keg.contents) return std::nullopt;
+      return cellar::SuggestedTask{"beer_record", cellar::subject(keg.contents->beer.beer),
+                                   std::nullopt};
+    default:
+      return std::nullopt;
+  }
+}
+
 }  // namespace
 
 QString task_label(std::string_view kind, RegionalWords words) {
@@ -114,6 +153,7 @@ std::vector<LikelyTask> likely_tasks(const cellar::KegStatus& keg, RegionalWords
     const QString label = task_label(task.kind, words);
     tasks.push_back({label, std::move(task)});
   };
+  if (auto needed = task_needed(keg)) add(*std::move(needed));
   for (const std::string_view kind : usual_after(keg.phase)) {
     // A keg that must not be served is not offered to the bar.
     if (kind == "tapped" && keg.quarantined) continue;

@@ -66,6 +66,7 @@ void EntityPicker::set_add(const QString& text) {
 
 void EntityPicker::choose(std::optional<cellar::Uuid> uuid) {
   typed_fault_.clear();
+  unknown_.clear();
   refusal_.clear();
   // A field that nobody filled holds the id of nothing.
   chosen_ = uuid == cellar::Uuid{} ? std::nullopt : uuid;
@@ -82,6 +83,7 @@ void EntityPicker::take(std::optional<cellar::Uuid> uuid) {
   const bool news = uuid != chosen_;
   chosen_ = uuid;
   typed_fault_.clear();
+  unknown_.clear();
   refusal_.clear();
   say();
   if (news) emit changed();
@@ -114,7 +116,7 @@ void EntityPicker::on_activated(int row) {
   const int which = combo_->itemData(row).toInt();
   if (which == add_row) {
     reload();
-    emit add_asked({});
+    emit add_asked(unknown_);
     return;
   }
   take(which == none_row ? std::nullopt
@@ -158,7 +160,11 @@ void EntityPicker::on_typed() {
   }
   const bool had = chosen_.has_value();
   chosen_.reset();
-  typed_fault_ = tr("There is no %1 “%2” to choose here.").arg(what(), typed);
+  unknown_ = typed;
+  typed_fault_ =
+      add_text_.isEmpty()
+          ? tr("There is no %1 “%2” to choose here.").arg(what(), typed)
+          : tr("There is no %1 “%2”. “%3” in the list registers it.").arg(what(), typed, add_text_);
   fault_on_show_ = true;
   say();
   if (had) emit changed();

@@ -70,6 +70,7 @@ class EntityPicker : public QWidget {
   std::vector<Choice> rows_;
   std::optional<cellar::Uuid> chosen_;
   QString none_text_, add_text_, typed_fault_, refusal_;
+  QString unknown_;  // what was typed and fits nothing: the name of what is to be added
   bool required_ = false;
   bool fault_on_show_ = false;
   std::unique_ptr<cellar::Subscription> follows_;

@@ -7,6 +7,8 @@
 #include <QLabel>
 #include <QPainter>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <map>
@@ -120,6 +122,16 @@ QWidget* focus_target(QWidget* field) {
   QWidget* target = field;
   while (target->focusProxy()) target = target->focusProxy();
   return target;
+}
+
+void lead_to(QWidget* field) {
+  focus_target(field)->setFocus();
+  // The sentence beneath it takes room first.
+  QTimer::singleShot(0, field, [field] {
+    for (QWidget* around = field->parentWidget(); around; around = around->parentWidget()) {
+      if (auto* scroll = qobject_cast<QScrollArea*>(around)) scroll->ensureWidgetVisible(field);
+    }
+  });
 }
 
 QLabel* FormSection::add(const QString& label, QWidget* field, const QString& hint) {

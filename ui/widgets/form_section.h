@@ -74,4 +74,7 @@ void drop_shared_mnemonics(QWidget& dialog);
 // What a label may be pinned to: the widget inside an editor that takes focus.
 [[nodiscard]] QWidget* focus_target(QWidget* field);
 
+// Gives the field the keyboard and scrolls what it stands in to it.
+void lead_to(QWidget* field);
+
 }  // namespace ullage::ui

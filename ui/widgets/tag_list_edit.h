@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// A field for the tags of several new kegs at once ("K01..K08"), with what it
-// expands to beneath. A tag that a keg in use already has is refused by name.
+// A field for the tags of several kegs at once ("K01..K08"), with what it expands
+// to beneath. For new kegs a tag that a keg in use already has is refused by name;
+// for registered ones a tag that no keg has, and nothing typed is no kegs.
 #pragma once
 
 #include <QWidget>
@@ -19,10 +20,12 @@ class FieldMessage;
 class TagListEdit : public QWidget {
   Q_OBJECT
  public:
-  explicit TagListEdit(const cellar::Facade&, QWidget* parent = nullptr);
+  enum class Of { new_kegs, registered_kegs };
+  explicit TagListEdit(const cellar::Facade&, Of of = Of::new_kegs, QWidget* parent = nullptr);
   ~TagListEdit() override;
 
-  [[nodiscard]] std::vector<std::string> tags() const;  // empty when fault()
+  [[nodiscard]] std::vector<std::string> tags() const;    // empty when fault()
+  [[nodiscard]] std::vector<cellar::KegId> kegs() const;  // of these tags
   void set_text(const QString&);
   [[nodiscard]] QString text() const;
   [[nodiscard]] QString fault() const;
@@ -35,7 +38,10 @@ class TagListEdit : public QWidget {
 
  private:
   void read();
+  [[nodiscard]] QString fault_of(const std::vector<std::string>& tags) const;
+  [[nodiscard]] QString told() const;
   const cellar::Facade& cellar_;
+  Of of_;
   QLineEdit* edit_;
   FieldMessage* below_;
   std::vector<std::string> tags_;

@@ -32,6 +32,7 @@ using bare_t = typename Bare<T>::type;
 struct EditorFor {
   const Context& context;
   const FieldSpec& spec;
+  std::string_view form;  // the kind of entry
   const std::function<void()>& changed;
 };
 

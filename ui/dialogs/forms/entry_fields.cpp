@@ -8,6 +8,7 @@
 #include "ui/dialogs/forms/enum_words.h"
 #include "ui/dialogs/forms/form_memory.h"
 #include "ui/dialogs/forms/form_words.h"
+#include "ui/dialogs/forms/usual_figures.h"
 #include "ui/preferences.h"
 #include "ui/widgets/disclosure.h"
 #include "ui/widgets/entity_picker.h"
@@ -31,13 +32,15 @@ EntryFields::EntryFields(const Context& context, const cellar::Payload& start,
     : QWidget(parent),
       context_(context),
       spec_(without(*form_spec(cellar::kind_of(start)), left_out)),
-      like_(start) {
+      like_(start),
+      shown_kind_(kind_chosen(start)) {
   rows_ = new FormSection;
   auto* all = new QVBoxLayout(this);
   all->setContentsMargins(0, 0, 0, 0);
   all->addWidget(rows_);
   bindings_ = bind_fields(like_, spec_, context_, [this] {
     if (!built_) return;
+    bring_usual_figures();
     show_rows();
     emit changed();
   });
@@ -120,6 +123,17 @@ void EntryFields::show_rows() {
   }
 }
 
+// Another kind brings its own figures; anything else that was answered stays.
+void EntryFields::bring_usual_figures() {
+  if (!shown_kind_) return;
+  const cellar::Payload now = payload();
+  const auto kind = kind_chosen(now);
+  if (kind == shown_kind_) return;
+  shown_kind_ = kind;
+  set_payload(with_usual_figures(now));
+  clear_unstated(payload(), bindings_);  // a kind without usual figures leaves them open
+}
+
 bool EntryFields::asks_further() const {
   return std::any_of(spec_.fields.begin(), spec_.fields.end(), [&](const FieldSpec& field) {
     return field.further && on_show(field) && !binding(field.column)->fault().isEmpty();
@@ -144,7 +158,13 @@ void EntryFields::focus_first() {
 
 cellar::Payload EntryFields::payload() const { return read_fields(like_, bindings_); }
 
+bool EntryFields::blank(std::string_view column) const {
+  const FieldBinding* bound = binding(column);
+  return bound == nullptr || bound->blank();
+}
+
 void EntryFields::set_payload(const cellar::Payload& payload) {
+  shown_kind_ = kind_chosen(payload);
   put_fields(payload, bindings_);
   show_rows();
   offer_readings();
@@ -161,7 +181,7 @@ void EntryFields::offer_readings() {
   if (last) offer_last(*last, spec_, bindings_);
 }
 
-bool EntryFields::show_faults() {
+bool EntryFields::show_faults(bool take_focus) {
   bool any = false;
   for (const FieldSpec& field : spec_.fields) {
     if (!on_show(field)) continue;
@@ -169,17 +189,18 @@ bool EntryFields::show_faults() {
     if (bound->fault().isEmpty()) continue;
     bound->show_fault();
     if (field.further) open_further(true);
-    if (!any) focus_target(bound->widget())->setFocus();
+    if (!any && take_focus) lead_to(bound->widget());
     any = true;
   }
   return any;
 }
 
-bool EntryFields::refuse(const std::string& column, const QString& sentence) {
+bool EntryFields::refuse(const std::string& column, const QString& sentence, bool take_focus) {
   FieldBinding* bound = binding(column);
   if (!bound || !bound->widget()) return false;
   bound->refuse(sentence);
   open_if_further(column);
+  if (take_focus) lead_to(bound->widget());
   return true;
 }
 

@@ -33,6 +33,8 @@ class EntryFields : public QWidget {
 
   [[nodiscard]] const FormSpec& spec() const { return spec_; }
   [[nodiscard]] cellar::Payload payload() const;
+  // Whether nothing is stated there.
+  [[nodiscard]] bool blank(std::string_view column) const;
   void set_payload(const cellar::Payload& payload);
   // Points the hidden or shown id field of the subject's kind at it, and offers
   // its last readings.
@@ -44,10 +46,11 @@ class EntryFields : public QWidget {
   void open_further(bool open);
 
   // Shows every fault of the rows on show; true when there is one. The first
-  // faulty field takes the focus.
-  bool show_faults();
-  // Puts the sentence at the field; false when the column is not on show.
-  bool refuse(const std::string& column, const QString& sentence);
+  // faulty field takes the focus, unless something above it is faulty, too.
+  bool show_faults(bool take_focus = true);
+  // Puts the sentence at the field; false when the column is not on show. With
+  // `take_focus` the keyboard goes there.
+  bool refuse(const std::string& column, const QString& sentence, bool take_focus = false);
   // The same, but only where something is typed: an empty field is not yet
   // wrong, it is only not yet filled in.
   void refuse_typed(const std::string& column, const QString& sentence);
@@ -62,6 +65,7 @@ class EntryFields : public QWidget {
   void add_rows();
   void add_row(const FieldSpec& field, QWidget* widget);
   void show_rows();
+  void bring_usual_figures();
   void open_if_further(std::string_view column);
   [[nodiscard]] bool asks_further() const;
   void offer_readings();
@@ -71,7 +75,8 @@ class EntryFields : public QWidget {
   cellar::Payload like_;
   Bindings bindings_;
   FormSection* rows_ = nullptr;
-  Disclosure* further_ = nullptr;  // null when no field is behind it
+  Disclosure* further_ = nullptr;          // null when no field is behind it
+  std::optional<std::size_t> shown_kind_;  // of a thing that comes in kinds
   bool built_ = false;
 };
 

@@ -7,8 +7,11 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/cellar/register.h"
+#include "core/report/names.h"
 #include "ui/dialogs/forms/entry_fields.h"
 #include "ui/dialogs/forms/enum_words.h"
+#include "ui/dialogs/forms/faults_shown.h"
 #include "ui/dialogs/forms/form_memory.h"
 #include "ui/dialogs/forms/form_words.h"
 #include "ui/dialogs/forms/hose_pieces.h"
@@ -23,6 +26,7 @@
 #include "ui/widgets/form_section.h"
 #include "ui/widgets/ink_label.h"
 #include "ui/widgets/screen_room.h"
+#include "ui/widgets/tag_list_edit.h"
 #include "ui/widgets/text_edit.h"
 #include "ui/widgets/when_edit.h"
 
@@ -39,7 +43,9 @@ constexpr int reason_limit = 200;
 EntryForm::EntryForm(const Context& context, const cellar::SuggestedTask& task, QWidget* parent)
     : QDialog(parent), context_(context), spec_(*form_spec(task.kind)), corrects_(task.corrects) {
   const QString title = regional(form_words(spec_.title), context_.preferences.words());
-  setWindowTitle(corrects_ ? tr("Correct: %1").arg(title) : title);
+  setWindowTitle(corrects_             ? tr("Correct: %1").arg(title)
+                 : changes_known(task) ? tr("Change: %1").arg(title)
+                                       : title);
   setObjectName(QStringLiteral("form_") + QString::fromUtf8(spec_.kind.data()));
   settle_.setSingleShot(true);
   settle_.setInterval(settle_milliseconds);
@@ -52,6 +58,12 @@ EntryForm::EntryForm(const Context& context, const cellar::SuggestedTask& task, 
 }
 
 EntryForm::~EntryForm() { hush(*this); }
+
+// Of a thing that is registered: what is typed is a change of it from then on.
+bool EntryForm::changes_known(const cellar::SuggestedTask& task) const {
+  const auto about = task.prefill ? cellar::registers(*task.prefill) : std::nullopt;
+  return about && !context_.cellar.journal().story(*about).empty();
+}
 
 cellar::Payload EntryForm::starting_payload(const cellar::SuggestedTask& task) const {
   if (task.prefill) return *task.prefill;
@@ -150,6 +162,12 @@ void EntryForm::add_ending(QVBoxLayout& all) {
   note_ = new TextEdit(note_limit);
   note_->setObjectName(QStringLiteral("note"));
   auto* section = new FormSection;
+  if (!corrects_ && done_to_several(spec_.kind)) {
+    also_ = new TagListEdit(context_.cellar, TagListEdit::Of::registered_kegs);
+    also_->setObjectName(QStringLiteral("also_kegs"));
+    section->add(tr("And of kegs"), also_, tr("The same of these, too: all in one act."));
+    connect(also_, &TagListEdit::changed, this, &EntryForm::on_changed);
+  }
   section->add(tr("&When"), when_);
   section->add(tr("By"), by_, tr("Initials."));
   section->add(tr("Remark"), note_);
@@ -194,10 +212,24 @@ cellar::Act EntryForm::act() const {
     const auto& gas = get<cellar::GasSet>(whole.drafts.front().payload);
     whole.drafts.push_back({cellar::Payload(cellar::Vented{gas.keg, gas.pressure}), at, {}, {}});
   }
+  if (also_) add_to_others(whole);
   if (!pieces_) return whole;
   for (cellar::SegmentRecord& piece : pieces_->changes())
     whole.drafts.push_back({cellar::Payload(std::move(piece)), at, {}, {}});
   return whole;
+}
+
+// The same entries once more for each further keg, those above apart.
+void EntryForm::add_to_others(cellar::Act& whole) const {
+  const std::vector<cellar::Draft> of_one = whole.drafts;
+  const auto first = main_subject(of_one.front().payload);
+  for (const cellar::KegId keg : also_->kegs()) {
+    if (first == cellar::subject(keg)) continue;
+    for (cellar::Draft draft : of_one) {
+      make_about(draft.payload, cellar::subject(keg));
+      whole.drafts.push_back(std::move(draft));
+    }
+  }
 }
 
 void EntryForm::check_quietly() {
@@ -243,11 +275,7 @@ void EntryForm::warn(const cellar::Advice& advice) {
 bool EntryForm::show_all_faults() {
   const bool in_fields = fields_->show_faults();
   const bool in_pieces = pieces_ && pieces_->show_faults();
-  when_->show_fault();
-  if (reason_) reason_->show_fault();
-  return in_fields || in_pieces || !when_->fault().isEmpty() ||
-         (reason_ && !reason_->fault().isEmpty()) || !by_->fault().isEmpty() ||
-         !note_->fault().isEmpty();
+  return faults_shown(in_fields || in_pieces, also_, when_, by_, note_, reason_);
 }
 
 cellar::Outcome<cellar::ActId> EntryForm::send(const cellar::Act& what) {
@@ -264,24 +292,40 @@ bool EntryForm::log() {
   }
   touched_ = false;
   if (!by_->value().empty()) context_.preferences.set_initials(q(by_->value()));
+  const QString words =
+      q(report::say_entry(payload(), *context_.cellar.status(), context_.speaker()));
+  const auto others = also_ ? static_cast<int>(also_->kegs().size()) : 0;
   context_.navigator.announce(
-      tr("Logged: %1")
-          .arg(q(report::say_entry(payload(), *context_.cellar.status(), context_.speaker()))),
+      others > 0 ? tr("Logged, and of %n more keg(s): %1", nullptr, others).arg(words)
+                 : tr("Logged: %1").arg(words),
       true);
   emit logged(*outcome);
   accept();
   return true;
 }
 
+// Which keg a further draft is about.
+QString EntryForm::name_of_draft(std::size_t at) const {
+  const cellar::Act whole = act();
+  const auto about = main_subject(whole.drafts.at(at).payload);
+  return about ? q(report::name_of(*about, *context_.cellar.status())) : QString();
+}
+
 void EntryForm::show_refusal(const cellar::Refusal& refusal) {
   QStringList elsewhere;
+  bool first = true;
   for (const cellar::Fault& fault : refusal.faults) {
     const QString sentence = q(report::say(fault.why, context_.speaker()));
     if (pieces_ && fault.draft > 0) {
       pieces_->refuse(fault.draft - 1, fault.field, sentence);
       continue;
     }
-    if (fields_->refuse(fault.field, sentence)) {
+    if (fault.draft > 0) {
+      elsewhere << tr("%1: %2").arg(name_of_draft(fault.draft), sentence);
+      continue;
+    }
+    if (fields_->refuse(fault.field, sentence, first)) {
+      first = false;
       continue;
     }
     if (fault.field == "happened_at") {

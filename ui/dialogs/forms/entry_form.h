@@ -22,6 +22,7 @@ namespace ullage::ui {
 class Banner;
 class HosePieces;
 class InkLabel;
+class TagListEdit;
 class TextEdit;
 class WhenEdit;
 
@@ -45,11 +46,14 @@ class EntryForm : public QDialog {
   void logged(cellar::ActId act);
 
  private:
+  [[nodiscard]] bool changes_known(const cellar::SuggestedTask& task) const;
   [[nodiscard]] cellar::Payload starting_payload(const cellar::SuggestedTask& task) const;
   void build(const cellar::SuggestedTask& task);
   void add_pieces(QVBoxLayout& all, const cellar::Payload& start);
   void add_vent(QVBoxLayout& all, const cellar::SuggestedTask& task);
   void add_ending(QVBoxLayout& all);
+  void add_to_others(cellar::Act& whole) const;
+  [[nodiscard]] QString name_of_draft(std::size_t at) const;
   void on_changed();
   void check_quietly();
   void tell_consequences();
@@ -65,6 +69,7 @@ class EntryForm : public QDialog {
   EntryFields* fields_ = nullptr;
   HosePieces* pieces_ = nullptr;  // of a line
   QCheckBox* vented_ = nullptr;   // of gas set: let down to it, as an entry of its own
+  TagListEdit* also_ = nullptr;   // more kegs of which the same is logged
   WhenEdit* when_ = nullptr;
   TextEdit* by_ = nullptr;
   TextEdit* note_ = nullptr;

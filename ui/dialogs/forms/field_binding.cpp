@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/dialogs/forms/field_binding.h"
 
+#include <QCompleter>
+#include <QLineEdit>
 #include <algorithm>
 #include <cmath>
 
 #include "core/cellar/field_walk.h"
+#include "core/cellar/presets.h"
 #include "ui/dialogs/forms/editor_bindings.h"
 #include "ui/dialogs/forms/enum_words.h"
 #include "ui/dialogs/forms/form_words.h"
@@ -106,6 +109,20 @@ constexpr int text_limit(std::string_view column) {
   return 60;
 }
 
+// Styles whose CO2 range is known, offered as one types; any other word will do, too.
+void offer_styles(TextEdit& edit) {
+  QStringList names;
+  for (const StylePreset& style : style_presets()) {
+    names << QString::fromUtf8(style.style.data(), static_cast<qsizetype>(style.style.size()));
+  }
+  auto* completer = new QCompleter(names, &edit);
+  completer->setCaseSensitivity(Qt::CaseInsensitive);
+  completer->setFilterMode(Qt::MatchContains);
+  edit.line_edit()->setCompleter(completer);
+  QObject::connect(completer, qOverload<const QString&>(&QCompleter::activated), &edit,
+                   [&edit](const QString& chosen) { edit.set_value(s(chosen)); });
+}
+
 template <class T>
 std::unique_ptr<TypedBinding<T>> quantity_binding(const EditorFor& as) {
   using B = bare_t<T>;
@@ -143,55 +160,105 @@ std::unique_ptr<TypedBinding<T>> quantity_binding(const EditorFor& as) {
   } else {
     static_assert(std::is_same_v<B, std::int64_t>);
     if constexpr (std::is_same_v<T, std::optional<std::int64_t>>) {
-      if (as.spec.column.starts_with("price_minor"))
+      if (as.spec.column.find("_minor") != std::string_view::npos)
         return std::make_unique<MoneyBinding>(new NumberEdit(as.context.preferences), as);
     }
     return edit_on_preferences<T, WholeNumberEdit>(as);
   }
 }
 
-// A picker whose last row registers what is missing, in a form of its own, and
-// picks it: who begins has no beer, no place and no gauge yet.
+// A picker whose last row registers what is missing, in a form of its own that
+// begins as `fresh`, and picks it: who begins has no beer, no place and no gauge yet.
 template <class T, class Picker, class Record, class NewId>
 std::unique_ptr<TypedBinding<T>> pick_or_add(const EditorFor& as, const QString& words,
-                                             NewId Record::* id) {
+                                             NewId Record::* id, std::string Record::* name,
+                                             Record fresh = {}) {
   auto* picker = new Picker(as.context);
   picker->set_add(words);
   QObject::connect(
       picker, &EntityPicker::add_asked, picker,
-      [picker, context = as.context, id](const QString& typed) {
-        Record fresh;
-        fresh.*id = context.cellar.fresh<NewId>();
-        fresh.name = s(typed);
-        const NewId wanted = fresh.*id;
-        context.navigator.open_task({std::string(Record::kind), {}, Payload(fresh), {}});
+      [picker, context = as.context, id, name, fresh](const QString& typed) {
+        Record made = fresh;
+        made.*id = context.cellar.fresh<NewId>();
+        made.*name = s(typed);
+        const NewId wanted = made.*id;
+        context.navigator.open_task({std::string(Record::kind), {}, Payload(made), {}});
         if (picker->offers(wanted.uuid)) picker->set_value(wanted);
       });
   return std::make_unique<EditBinding<T, Picker>>(picker, as);
+}
+
+// A keg that came in the door and was never registered: "Full keg received".
+template <class T>
+std::unique_ptr<TypedBinding<T>> keg_binding(const EditorFor& as) {
+  if (as.form != Received::kind && as.form != Found::kind) return pick<T, KegPicker>(as);
+  const bool us = as.context.preferences.words() == report::RegionalWords::us;
+  const bool delivered = as.form == Received::kind;
+  KegRecord fresh = keg_from_preset(!delivered ? KegKind::ball_lock_19
+                                    : us       ? KegKind::us_half_barrel
+                                               : KegKind::keg_50);
+  if (delivered) fresh.owner = Owner::supplier;
+  const auto status = as.context.cellar.status();
+  if (!status->places.empty()) fresh.place = status->places.front().record.place;
+  return pick_or_add<T, KegPicker>(as, QObject::tr("New keg…"), &KegRecord::keg, &KegRecord::tag,
+                                   fresh);
+}
+
+// What a reading of this field is taken with: the usual kind first.
+InstrumentKind usual_instrument(const EditorFor& as) {
+  const std::string_view column = as.spec.column;
+  if (column == "thermometer") return InstrumentKind::thermometer;
+  if (column == "scale") return InstrumentKind::bathroom_scale;
+  if (column == "hydrometer") return InstrumentKind::hydrometer;
+  if (column == "spund_dial") return InstrumentKind::spunding_dial;
+  if (column == "meter") {
+    return as.form == LevelReading::kind ? InstrumentKind::flow_meter : InstrumentKind::co2_meter;
+  }
+  return InstrumentKind::regulator_dial;
+}
+
+template <class T>
+std::unique_ptr<TypedBinding<T>> instrument_binding(const EditorFor& as) {
+  const InstrumentKind usual = usual_instrument(as);
+  auto made = pick_or_add<T, InstrumentPicker>(
+      as, QObject::tr("New instrument…"), &InstrumentRecord::instrument, &InstrumentRecord::name,
+      instrument_from_preset(usual));
+  auto* picker = static_cast<InstrumentPicker*>(made->widget());
+  // No scale where a pressure is read; what an entry names already stays on show.
+  picker->set_shows([picker, usual](const InstrumentRecord& i) {
+    return reads_of(i.instrument_kind) == reads_of(usual) || picker->value() == i.instrument;
+  });
+  return made;
 }
 
 template <class T>
 std::unique_ptr<TypedBinding<T>> picker_binding(const EditorFor& as) {
   using B = bare_t<T>;
   if constexpr (std::is_same_v<B, KegId>) {
-    return pick<T, KegPicker>(as);
+    return keg_binding<T>(as);
   } else if constexpr (std::is_same_v<B, BeerId>) {
-    return pick_or_add<T, BeerPicker>(as, QObject::tr("New beer…"), &BeerRecord::beer);
+    return pick_or_add<T, BeerPicker>(as, QObject::tr("New beer…"), &BeerRecord::beer,
+                                      &BeerRecord::name);
   } else if constexpr (std::is_same_v<B, BatchId>) {
-    return pick_or_add<T, BatchPicker>(as, QObject::tr("New batch…"), &BatchRecord::batch);
+    BatchRecord fresh;
+    if (as.form == Received::kind) fresh.origin = BatchOrigin::delivered;
+    return pick_or_add<T, BatchPicker>(as, QObject::tr("New batch…"), &BatchRecord::batch,
+                                       &BatchRecord::name, fresh);
   } else if constexpr (std::is_same_v<B, PlaceId>) {
-    return pick_or_add<T, PlacePicker>(as, QObject::tr("New place…"), &PlaceRecord::place);
+    return pick_or_add<T, PlacePicker>(as, QObject::tr("New place…"), &PlaceRecord::place,
+                                       &PlaceRecord::name);
   } else if constexpr (std::is_same_v<B, LineId>) {
-    return pick_or_add<T, LinePicker>(as, QObject::tr("New line…"), &LineRecord::line);
+    return pick_or_add<T, LinePicker>(as, QObject::tr("New line…"), &LineRecord::line,
+                                      &LineRecord::name);
   } else if constexpr (std::is_same_v<B, BottleId>) {
-    return pick_or_add<T, BottlePicker>(as, QObject::tr("New gas bottle…"), &BottleRecord::bottle);
+    return pick_or_add<T, BottlePicker>(as, QObject::tr("New gas bottle…"), &BottleRecord::bottle,
+                                        &BottleRecord::name);
   } else if constexpr (std::is_same_v<B, RegulatorId>) {
     return pick_or_add<T, RegulatorPicker>(as, QObject::tr("New regulator…"),
-                                           &RegulatorRecord::regulator);
+                                           &RegulatorRecord::regulator, &RegulatorRecord::name);
   } else {
     static_assert(std::is_same_v<B, InstrumentId>);
-    return pick_or_add<T, InstrumentPicker>(as, QObject::tr("New instrument…"),
-                                            &InstrumentRecord::instrument);
+    return instrument_binding<T>(as);
   }
 }
 
@@ -216,7 +283,9 @@ std::unique_ptr<TypedBinding<T>> shown_binding(const EditorFor& as) {
         new ChoiceBar({QObject::tr("Yes"), QObject::tr("No"), QObject::tr("Not looked at")});
     return std::make_unique<LookedBinding>(bar, as);
   } else if constexpr (std::is_same_v<T, std::string>) {
-    return std::make_unique<TextBinding>(new TextEdit(text_limit(as.spec.column)), as);
+    auto* edit = new TextEdit(text_limit(as.spec.column));
+    if (as.spec.column == "style") offer_styles(*edit);
+    return std::make_unique<TextBinding>(edit, as);
   } else if constexpr (std::is_same_v<T, std::optional<std::string>>) {
     return std::make_unique<MaybeTextBinding>(new TextEdit(text_limit(as.spec.column)), as);
   } else if constexpr (std::is_same_v<B, Instant>) {
@@ -251,7 +320,7 @@ Bindings bind_fields(const Payload& payload, const FormSpec& form, const Context
     if (!spec || spec->use == Use::hidden) {
       binding = std::make_unique<HeldBinding<T>>();
     } else {
-      binding = shown_binding<T>({context, *spec, changed});
+      binding = shown_binding<T>({context, *spec, form.kind, changed});
     }
     binding->column = std::string(column);
     binding->put(field);
@@ -269,10 +338,13 @@ Payload read_fields(const Payload& like, const Bindings& bindings) {
   return payload;
 }
 
+// An editor that reads as the field already is left alone: what is open stays open
+// instead of turning into a zero, and what was typed and can't be read stays as typed.
 void put_fields(const Payload& from, const Bindings& bindings) {
   std::size_t i = 0;
   for_each_field(from, [&]<class T>(std::string_view, const T& field) {
-    static_cast<TypedBinding<T>&>(*bindings.at(i++)).put(field);
+    auto& binding = static_cast<TypedBinding<T>&>(*bindings.at(i++));
+    if (!(binding.read() == field)) binding.put(field);
   });
 }
 

@@ -1,7 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/dialogs/forms/form_spec.h"
 
+#include <algorithm>
+#include <array>
+
 namespace ullage::ui {
+
+bool done_to_several(std::string_view kind) {
+  static constexpr auto kinds = std::to_array<std::string_view>(
+      {"received", "moved", "quarantined", "cleared", "lent", "returned", "inspected", "cleaned",
+       "sanitised", "purged", "gas_set", "gas_off", "vented", "emptied"});
+  return std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
+}
 
 std::vector<const FormSpec*> all_form_specs() {
   std::vector<const FormSpec*> all;

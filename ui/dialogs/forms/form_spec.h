@@ -68,6 +68,9 @@ struct FormSpec {
 [[nodiscard]] const FormSpec* form_spec(std::string_view kind);
 [[nodiscard]] std::vector<const FormSpec*> all_form_specs();
 
+// What is often done to several kegs at one time, in the same way.
+[[nodiscard]] bool done_to_several(std::string_view kind);
+
 // The tables by subject.
 [[nodiscard]] std::span<const FormSpec> keg_form_specs();
 [[nodiscard]] std::span<const FormSpec> beer_form_specs();

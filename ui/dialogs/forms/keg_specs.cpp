@@ -136,7 +136,8 @@ std::vector<FormSpec> make_keg() {
                    {{"keg", QT_TRANSLATE_NOOP("Forms", "&Keg")},
                     {"to", QT_TRANSLATE_NOOP("Forms", "Lent &to"), Use::typed,
                      QT_TRANSLATE_NOOP("Forms", "A site or a first name is enough."), true},
-                    {"deposit_minor", QT_TRANSLATE_NOOP("Forms", "&Deposit"), Use::hidden},
+                    {"deposit_minor", QT_TRANSLATE_NOOP("Forms", "&Deposit"), Use::typed,
+                     QT_TRANSLATE_NOOP("Forms", "In your money, such as 30.00.")},
                     {"due_back_day", QT_TRANSLATE_NOOP("Forms", "Due &back")}}});
   specs.push_back({"returned",
                    QT_TRANSLATE_NOOP("Forms", "Came back"),

@@ -2,7 +2,10 @@
 //
 // Forms of the register: what the cellar consists of.
 #include <QtGlobal>
+#include <algorithm>
+#include <initializer_list>
 
+#include "core/cellar/presets.h"
 #include "ui/dialogs/forms/form_spec.h"
 
 namespace ullage::ui {
@@ -11,31 +14,18 @@ using namespace cellar;
 
 namespace {
 
-bool reads_pressure(InstrumentKind k) {
-  return k == InstrumentKind::regulator_dial || k == InstrumentKind::spunding_dial ||
-         k == InstrumentKind::pressure_gauge;
-}
-bool reads_temperature(InstrumentKind k) {
-  return k == InstrumentKind::fridge_display || k == InstrumentKind::thermometer;
-}
-bool weighs(InstrumentKind k) {
-  return k == InstrumentKind::bathroom_scale || k == InstrumentKind::parcel_scale;
-}
-
-template <class Test>
-ShownIf for_kind(Test test) {
-  return [test](const Payload& p, const CellarStatus&) {
+ShownIf for_what_reads(std::initializer_list<Reads> what) {
+  return [what = std::vector<Reads>(what)](const Payload& p, const CellarStatus&) {
     const auto* i = get_if<InstrumentRecord>(&p);
-    return i && test(i->instrument_kind);
+    return i && std::find(what.begin(), what.end(), reads_of(i->instrument_kind)) != what.end();
   };
 }
 
 FormSpec instrument_spec() {
-  const auto pressure = for_kind(reads_pressure);
-  const auto temperature = for_kind(reads_temperature);
-  const auto mass = for_kind(weighs);
-  const auto other = for_kind(
-      [](InstrumentKind k) { return !reads_pressure(k) && !reads_temperature(k) && !weighs(k); });
+  const auto pressure = for_what_reads({Reads::pressure});
+  const auto temperature = for_what_reads({Reads::temperature});
+  const auto mass = for_what_reads({Reads::mass});
+  const auto other = for_what_reads({Reads::gravity, Reads::co2, Reads::volume});
   const char* bias =
       QT_TRANSLATE_NOOP("Forms", "How far it may be off, always the same way (95 %).");
   const char* repeat =
@@ -82,19 +72,19 @@ FormSpec line_spec() {
        {"rise_m", QT_TRANSLATE_NOOP("Forms", "Ri&se"), Use::typed,
         QT_TRANSLATE_NOOP("Forms", "Of the tap above the middle of the keg.")},
        {"material", QT_TRANSLATE_NOOP("Forms", "&Material")},
-       {"restrictor_length_m", QT_TRANSLATE_NOOP("Forms", "Restrictor length"), Use::typed,
-        QT_TRANSLATE_NOOP("Forms", "A narrow piece that is there to slow the beer.")},
-       {"restrictor_bore_m", QT_TRANSLATE_NOOP("Forms", "Restrictor bore")},
-       {"coupler_loss_pa", QT_TRANSLATE_NOOP("Forms", "Coupler takes"), Use::typed,
-        QT_TRANSLATE_NOOP("Forms", "Of the pressure, as you pour.")},
-       {"shank_loss_pa", QT_TRANSLATE_NOOP("Forms", "Shank takes")},
-       {"faucet_loss_pa", QT_TRANSLATE_NOOP("Forms", "Tap takes")},
        {"clean_every_days", QT_TRANSLATE_NOOP("Forms", "&Clean every, days"), Use::typed,
         QT_TRANSLATE_NOOP("Forms", "Your own or your local rule: it differs by country.")},
        {"clean_reason", QT_TRANSLATE_NOOP("Forms", "Why")},
        {"clean_source", QT_TRANSLATE_NOOP("Forms", "Where the figure comes from")},
        {"second_initials_to_release", QT_TRANSLATE_NOOP("Forms", "Release needs second initials")},
-       {"in_use", QT_TRANSLATE_NOOP("Forms", "In use")}}};
+       {"in_use", QT_TRANSLATE_NOOP("Forms", "In use")},
+       further({"restrictor_length_m", QT_TRANSLATE_NOOP("Forms", "Restrictor length"), Use::typed,
+                QT_TRANSLATE_NOOP("Forms", "A narrow piece that is there to slow the beer.")}),
+       further({"restrictor_bore_m", QT_TRANSLATE_NOOP("Forms", "Restrictor bore")}),
+       further({"coupler_loss_pa", QT_TRANSLATE_NOOP("Forms", "Coupler takes"), Use::typed,
+                QT_TRANSLATE_NOOP("Forms", "Of the pressure, as you pour.")}),
+       further({"shank_loss_pa", QT_TRANSLATE_NOOP("Forms", "Shank takes")}),
+       further({"faucet_loss_pa", QT_TRANSLATE_NOOP("Forms", "Tap takes")})}};
 }
 
 FormSpec keg_spec() {
@@ -106,7 +96,6 @@ FormSpec keg_spec() {
        {"tag", QT_TRANSLATE_NOOP("Forms", "&Tag")},
        {"keg_kind", QT_TRANSLATE_NOOP("Forms", "&Kind")},
        {"owner", QT_TRANSLATE_NOOP("Forms", "&Owner")},
-       {"deposit_minor", "", Use::hidden},
        {"place", QT_TRANSLATE_NOOP("Forms", "P&lace")},
        {"in_use", QT_TRANSLATE_NOOP("Forms", "In use")},
        further({"nominal_m3", QT_TRANSLATE_NOOP("Forms", "&Nominal volume")}),
@@ -118,7 +107,9 @@ FormSpec keg_spec() {
        further({"tare_half_width_kg", QT_TRANSLATE_NOOP("Forms", "Give or take")}),
        further({"rated_pressure_pa", QT_TRANSLATE_NOOP("Forms", "Rated &pressure"), Use::typed,
                 QT_TRANSLATE_NOOP("Forms", "As stamped on the keg.")}),
-       further({"coupler", QT_TRANSLATE_NOOP("Forms", "&Coupler or posts")})}};
+       further({"coupler", QT_TRANSLATE_NOOP("Forms", "&Coupler or posts")}),
+       further({"deposit_minor", QT_TRANSLATE_NOOP("Forms", "&Deposit"), Use::typed,
+                QT_TRANSLATE_NOOP("Forms", "In your money, such as 30.00.")})}};
 }
 
 FormSpec batch_spec() {
@@ -187,17 +178,26 @@ FormSpec bottle_spec() {
 std::vector<FormSpec> make_register() {
   std::vector<FormSpec> specs;
   specs.push_back(keg_spec());
-  specs.push_back({"beer_record",
-                   QT_TRANSLATE_NOOP("Forms", "Beer"),
-                   QT_TRANSLATE_NOOP("Forms", "register beer style"),
-                   {{"beer", "", Use::hidden},
-                    {"name", QT_TRANSLATE_NOOP("Forms", "&Name")},
-                    {"style", QT_TRANSLATE_NOOP("Forms", "&Style")},
-                    {"co2_low_g_per_l", QT_TRANSLATE_NOOP("Forms", "CO₂ &from"), Use::typed,
-                     QT_TRANSLATE_NOOP("Forms", "The range it should be served in.")},
-                    {"co2_high_g_per_l", QT_TRANSLATE_NOOP("Forms", "CO₂ &to")},
-                    {"allergens", QT_TRANSLATE_NOOP("Forms", "&Allergens")},
-                    {"price_minor_per_litre", "", Use::hidden}}});
+  specs.push_back(
+      {"beer_record",
+       QT_TRANSLATE_NOOP("Forms", "Beer"),
+       QT_TRANSLATE_NOOP("Forms", "register beer style"),
+       {{"beer", "", Use::hidden},
+        {"name", QT_TRANSLATE_NOOP("Forms", "&Name")},
+        {"style", QT_TRANSLATE_NOOP("Forms", "&Style"), Use::typed,
+         QT_TRANSLATE_NOOP("Forms",
+                           "Type a part of it: of a style in the list the CO₂ range is "
+                           "known.")},
+        {"co2_low_g_per_l", QT_TRANSLATE_NOOP("Forms", "CO₂ &from"), Use::typed,
+         QT_TRANSLATE_NOOP("Forms",
+                           "The range it should be served in; that of its style when "
+                           "left open.")},
+        {"co2_high_g_per_l", QT_TRANSLATE_NOOP("Forms", "CO₂ &to")},
+        {"allergens", QT_TRANSLATE_NOOP("Forms", "&Allergens")},
+        {"price_minor_per_litre", QT_TRANSLATE_NOOP("Forms", "&Price a litre"), Use::typed,
+         QT_TRANSLATE_NOOP("Forms",
+                           "In your money, such as 2.40: then what is lost has a "
+                           "price.")}}});
   specs.push_back(batch_spec());
   specs.push_back(place_spec());
   specs.push_back(line_spec());

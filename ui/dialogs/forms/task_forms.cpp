@@ -5,9 +5,12 @@
 #include "ui/dialogs/forms/entry_form.h"
 #include "ui/dialogs/forms/form_spec.h"
 #include "ui/dialogs/forms/form_words.h"
+#include "ui/dialogs/forms/registered.h"
+#include "ui/dialogs/forms/usual_figures.h"
 #include "ui/dialogs/keg_change.h"
 #include "ui/dialogs/logger_import.h"
 #include "ui/dialogs/register_kegs.h"
+#include "ui/dialogs/register_list.h"
 #include "ui/dialogs/stock_take.h"
 #include "ui/dialogs/transfer_form.h"
 
@@ -18,7 +21,7 @@ using namespace cellar;
 
 // The kind of thing an entry kind is first about: the type of its first id.
 std::optional<SubjectKind> first_subject(std::string_view kind) {
-  if (kind.ends_with("_record") || kind == "cellar_described") return std::nullopt;
+  if (kind == "cellar_described") return std::nullopt;
   std::optional<Payload> payload = make_payload(kind);
   if (!payload) return std::nullopt;
   const std::vector<SubjectRef> subjects = subjects_of(*payload);
@@ -33,7 +36,11 @@ std::vector<TaskForm> make_list() {
       {"logger_import", QObject::tr("Import temperatures"), QObject::tr("logger csv file probe"),
        SubjectKind::place},
       {"register_kegs", QObject::tr("Register kegs"), QObject::tr("new keg add several"), {}},
-      {"stock_take", QObject::tr("Stock-taking"), QObject::tr("count found contents"), {}}};
+      {"stock_take", QObject::tr("Stock-taking"), QObject::tr("count found contents"), {}},
+      {"register_list",
+       QObject::tr("Everything registered"),
+       QObject::tr("change edit retire instrument regulator list"),
+       {}}};
   for (const FormSpec* spec : all_form_specs()) {
     list.push_back({std::string(spec->kind), form_words(spec->title), form_words(spec->keywords),
                     first_subject(spec->kind)});
@@ -107,16 +114,16 @@ QDialog* make_task_dialog(const Context& context, const SuggestedTask& task, QWi
   }
   if (task.kind == "register_kegs") return new RegisterKegs(context, parent);
   if (task.kind == "stock_take") return new StockTake(context, {}, parent);
+  if (task.kind == "register_list") return new RegisterList(context, parent);
   if (!form_spec(task.kind)) return nullptr;
   SuggestedTask filled = task;
-  // About a line that is there: a change of it, not another one.
-  if (const auto line = line_of(task); line && task.kind == "line_record" && !task.prefill) {
-    const auto status = context.cellar.status();
-    if (const LineStatus* known = status->find(*line))
-      filled.prefill = Payload(boost::variant2::in_place_type<LineRecord>, known->record);
+  // About a thing that is there: a change of it, not another one.
+  if (task.about && !task.prefill) {
+    auto known = record_of(*context.cellar.status(), *task.about);
+    if (known && kind_of(*known) == task.kind) filled.prefill = std::move(known);
   }
   if (!filled.prefill && task.kind.ends_with("_record")) {
-    filled.prefill = *make_payload(task.kind);
+    filled.prefill = with_usual_figures(*make_payload(task.kind));
     give_fresh_id(*filled.prefill, context.cellar);
   } else if (!filled.prefill && task.kind == "cellar_described") {
     const auto status = context.cellar.status();
