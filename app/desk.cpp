@@ -30,7 +30,13 @@ Desk::Desk(Tools tools, QObject* parent)
       tools_(tools),
       preferences_(tools.settings),
       theme_(*qApp, preferences_),
-      recent_(tools.settings) {}
+      recent_(tools.settings) {
+  // A pub's window may stay open for weeks.
+  connect(&days_, &QTimer::timeout, this, [this] {
+    for (const auto& open : open_) back_up_today(*open);
+  });
+  days_.start(tools.between_backups);
+}
 
 Desk::~Desk() = default;
 
@@ -92,17 +98,21 @@ bool Desk::show(std::unique_ptr<CellarSession> session,
   open_.push_back(std::move(made));
   if (opened.read_only()) {
     window.announce(ui::q(store::describe(opened.file().access())), false);
-  } else if (!is_demo) {
-    const cellar::Date today = opened.calendar().date_of(opened.now());
-    if (const auto backup = store::daily_backup(opened.file(), today); !backup) {
-      window.announce(ui::q(store::describe(backup.error())), false);
-    }
   }
+  back_up_today(*open_.back());
   if (!is_demo) {
     QTimer::singleShot(tools_.check_after, &window,
                        [this, &window] { check_in_background(&window, false); });
   }
   return true;
+}
+
+void Desk::back_up_today(const OpenCellar& open) {
+  if (open.demo_folder || open.session->read_only()) return;
+  const cellar::Date today = open.session->calendar().date_of(open.session->now());
+  if (const auto backup = store::daily_backup(open.session->file(), today); !backup) {
+    open.window->announce(ui::q(store::describe(backup.error())), false);
+  }
 }
 
 Desk::OpenCellar* Desk::open_cellar_of(const QWidget* window) const {

@@ -6,6 +6,7 @@
 
 #include <QObject>
 #include <QTemporaryDir>
+#include <QTimer>
 #include <chrono>
 #include <filesystem>
 #include <functional>
@@ -35,6 +36,8 @@ class Desk : public QObject {
     ui::Prompts& prompts;
     // A file is looked over in the background once its window has settled.
     std::chrono::milliseconds check_after{3000};
+    // How often it is asked whether the day's backup is still to be made.
+    std::chrono::milliseconds between_backups{std::chrono::hours(1)};
   };
   explicit Desk(Tools tools, QObject* parent = nullptr);
   ~Desk() override;
@@ -81,6 +84,8 @@ class Desk : public QObject {
   [[nodiscard]] OpenCellar* open_cellar_of(const QWidget* window) const;
   void tell_of_check(const QWidget* window, const store::Expected<void>& found, bool asked_for);
   void remember(const std::filesystem::path& file);
+  // Unless it was made already, or the cellar needs none.
+  static void back_up_today(const OpenCellar& open);
   bool eventFilter(QObject* watched, QEvent* event) override;
 
   Tools tools_;
@@ -88,6 +93,7 @@ class Desk : public QObject {
   ui::ThemeSwitch theme_;
   RecentCellars recent_;
   std::vector<std::unique_ptr<OpenCellar>> open_;
+  QTimer days_;
 };
 
 }  // namespace ullage::app

@@ -5,10 +5,12 @@
 #include <QObject>
 
 #include "app/desk.h"
+#include "app/lost_words.h"
 #include "core/store/backups.h"
 #include "core/store/recover.h"
 #include "ui/context.h"
 #include "ui/dialogs/backups.h"
+#include "ui/main_window.h"
 
 namespace ullage::app {
 namespace {
@@ -128,10 +130,14 @@ bool FileRescue::recover(const std::filesystem::path& file, QWidget* parent) {
                                ui::q(report.error().detail));
     return false;
   }
+  // Opened first: what was lost is told by the names that the saved cellar knows.
+  const bool opened = desk_.open(report->new_file, parent);
+  ui::MainWindow* window = opened ? desk_.windows().back() : nullptr;
   desk_.tools().prompts.tell(
-      parent, QObject::tr("%n entries were saved", nullptr, static_cast<int>(report->saved)),
-      ui::q(store::summary(*report)));
-  return desk_.open(report->new_file, parent);
+      window ? window : parent,
+      QObject::tr("%n entries were saved", nullptr, static_cast<int>(report->saved)),
+      window ? lost_words(*report, window->context()) : ui::q(store::summary(*report)));
+  return opened;
 }
 
 }  // namespace ullage::app

@@ -3,10 +3,10 @@
 
 #include <QString>
 #include <ostream>
-#include <system_error>
 
 #include "app/exit_codes.h"
 #include "app/headless_parts.h"
+#include "app/import_new.h"
 #include "core/report/cellar_lists.h"
 #include "core/report/say.h"
 #include "core/report/status_sheet.h"
@@ -16,17 +16,6 @@
 #include "ui/print/status_sheet_pages.h"
 
 namespace ullage::app {
-
-namespace {
-
-// The new cellar is filled under another name and gets its own when it is whole.
-std::filesystem::path unfinished(const std::filesystem::path& cellar) {
-  std::filesystem::path beside = cellar;
-  beside += ".unfinished";
-  return beside;
-}
-
-}  // namespace
 
 int print_sheet(const PrintSheet& asked, CellarSession::Tools tools, Terminal terminal) {
   const auto session = CellarSession::open(asked.cellar, tools, for_reading());
@@ -60,30 +49,15 @@ int export_cellar(const ExportCellar& asked, Terminal terminal) {
 }
 
 int import_cellar(const ImportCellar& asked, CellarSession::Tools tools, Terminal terminal) {
-  if (std::filesystem::exists(asked.cellar)) {
-    return file_problem(terminal, {store::StoreFault::already_exists, asked.cellar, {}});
-  }
-  const std::filesystem::path being_made = unfinished(asked.cellar);
-  std::error_code ignored;
-  std::filesystem::remove(being_made, ignored);
-  auto made = store::JournalStore::create(being_made, tools.ids.next(), tools.clock.now());
-  if (!made) return file_problem(terminal, made.error());
-  const auto count = store::import_from(*made, asked.file);
-  made->close();
+  const auto count = import_new(asked.file, asked.cellar, tools);
+  if (!count && count.error().file) return file_problem(terminal, *count.error().file);
   if (!count) {
-    std::filesystem::remove(being_made, ignored);
-    for (const auto& problem : count.error().problems) {
+    for (const auto& problem : count.error().refused.problems) {
       terminal.err << store::describe(problem) << '\n';
     }
-    if (count.error().more) terminal.err << "There are more problems than these.\n";
+    if (count.error().refused.more) terminal.err << "There are more problems than these.\n";
     terminal.err << "Nothing was imported.\n";
     return exit_refused;
-  }
-  std::error_code failed;
-  std::filesystem::rename(being_made, asked.cellar, failed);
-  if (failed) {
-    std::filesystem::remove(being_made, ignored);
-    return file_problem(terminal, {store::StoreFault::permission, asked.cellar, failed.message()});
   }
   terminal.out << asked.cellar.string() << ": " << counted(*count, "entry", "entries") << ".\n";
   return exit_ok;

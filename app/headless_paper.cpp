@@ -3,7 +3,6 @@
 // The commands that print tags and logs, and tell what is due.
 #include <QString>
 #include <algorithm>
-#include <fstream>
 #include <ostream>
 
 #include "app/exit_codes.h"
@@ -297,12 +296,8 @@ int write_calendar(const WriteCalendar& asked, CellarSession::Tools tools, Termi
   const auto items = report::calendar_items(*status, (*session)->journal(), speaker);
   const std::string name = status->cellar ? status->cellar->name : std::string("Cellar");
   if (asked.file.empty()) return tell(report::json_of(items, name), terminal);
-  std::ofstream file(asked.file, std::ios::binary | std::ios::trunc);
-  file << report::icalendar_of(items, name, (*session)->now());
-  file.close();
-  if (!file) {
-    return file_problem(terminal, {store::StoreFault::permission, asked.file, {}});
-  }
+  const std::string feed = report::icalendar_of(items, name, (*session)->now());
+  if (const int code = write_text(asked.file, feed, terminal); code != exit_ok) return code;
   terminal.out << asked.file.string() << ": " << counted(items.size(), "date", "dates") << ".\n";
   return exit_ok;
 }

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/headless_parts.h"
 
+#include <QString>
 #include <ostream>
 
 #include "app/exit_codes.h"
 #include "core/report/preset_units.h"
+#include "ui/print/whole_file.h"
 #include "ui/theme/theme.h"
 #include "ui/theme/theme_switch.h"
 
@@ -13,6 +15,13 @@ namespace ullage::app {
 int file_problem(Terminal terminal, const store::StoreError& error) {
   terminal.err << store::describe(error) << '\n';
   if (!error.detail.empty()) terminal.err << "(" << error.detail << ")\n";
+  return exit_file_problem;
+}
+
+int write_text(const std::filesystem::path& path, const std::string& text, Terminal terminal) {
+  const auto written = ui::write_whole(QString::fromStdString(path.string()), text);
+  if (written) return exit_ok;
+  terminal.err << written.error().toStdString() << '\n';
   return exit_file_problem;
 }
 

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <QFont>
+#include <filesystem>
 #include <optional>
 #include <string>
 
@@ -14,6 +15,10 @@ namespace ullage::app {
 
 // Tells what went wrong; gives exit_file_problem.
 [[nodiscard]] int file_problem(Terminal terminal, const store::StoreError& error);
+
+// Writes the file whole or not at all; tells what went wrong.
+[[nodiscard]] int write_text(const std::filesystem::path& path, const std::string& text,
+                             Terminal terminal);
 
 // Reading a cellar here must neither lock it nor bring it up to date.
 [[nodiscard]] store::OpenOptions for_reading();

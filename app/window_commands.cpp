@@ -6,6 +6,7 @@
 
 #include "app/desk.h"
 #include "app/file_rescue.h"
+#include "app/import_new.h"
 #include "core/store/backups.h"
 #include "core/store/exchange.h"
 #include "ui/commands/shortcut_sheet.h"
@@ -42,27 +43,19 @@ void import_json(Desk& desk, QWidget* window) {
                         QStringLiteral("imported.cellar"), QObject::tr("Cellar (*.cellar)"));
   if (!to) return;
   const std::filesystem::path target = ui::s(*to);
-  {
-    auto made =
-        store::JournalStore::create(target, desk.tools().ids.next(), desk.tools().clock.now());
-    if (!made) {
-      prompts.tell(window, ui::q(store::describe(made.error())), ui::q(made.error().detail));
-      return;
+  const auto imported = import_new(ui::s(*from), target, {desk.tools().clock, desk.tools().ids});
+  if (imported) {
+    desk.open(target, window);
+  } else if (const auto& file = imported.error().file) {
+    prompts.tell(window, ui::q(store::describe(*file)), ui::q(file->detail));
+  } else {
+    QStringList lines;
+    for (const store::ImportProblem& problem : imported.error().refused.problems) {
+      lines << ui::q(store::describe(problem));
     }
-    if (const auto imported = store::import_from(*made, ui::s(*from)); !imported) {
-      QStringList lines;
-      for (const store::ImportProblem& problem : imported.error().problems) {
-        lines << ui::q(store::describe(problem));
-      }
-      if (imported.error().more) lines << QObject::tr("… and more");
-      made->close();
-      std::error_code ignored;  // an empty cellar left over does no harm
-      std::filesystem::remove(target, ignored);
-      prompts.tell(window, QObject::tr("Nothing was imported."), lines.join(QLatin1Char('\n')));
-      return;
-    }
+    if (imported.error().refused.more) lines << QObject::tr("… and more");
+    prompts.tell(window, QObject::tr("Nothing was imported."), lines.join(QLatin1Char('\n')));
   }
-  desk.open(target, window);
 }
 
 // Once the menu is done with the window it stands in: the window will close.

@@ -20,6 +20,7 @@
 #include "ui/commands/scan_catcher.h"
 #include "ui/commands/task_palette.h"
 #include "ui/dialogs/forms/task_forms.h"
+#include "ui/dialogs/lock_guard.h"
 #include "ui/dialogs/papers.h"
 #include "ui/dialogs/round.h"
 #include "ui/dialogs/scan_note.h"
@@ -226,6 +227,7 @@ void MainWindow::run(Command command) {
 }
 
 void MainWindow::undo(bool again) {
+  if (!again && !may_undo(context_, this)) return;
   const std::string by = s(context_.preferences.initials());
   const cellar::Outcome<cellar::ActId> outcome =
       again ? context_.cellar.redo(by) : context_.cellar.undo(by);

@@ -2,6 +2,119 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>LockText</name>
+    <message>
+        <source>cleaner</source>
+        <translation>Reiniger</translation>
+    </message>
+    <message>
+        <source>Take the lock off %1 without a check?</source>
+        <translation>Die Sperre von %1 ohne Prüfung aufheben?</translation>
+    </message>
+    <message>
+        <source>This entry keeps %1 locked: there may be %2 in it. Strike it only if none ever went in. Otherwise release the line by a check.</source>
+        <translation>Dieser Eintrag hält %1 gesperrt: es kann %2 darin sein. Nur streichen, wenn nie welcher hineinkam. Sonst die Leitung durch eine Prüfung freigeben.</translation>
+    </message>
+    <message>
+        <source>None went in: take it off</source>
+        <translation>Es kam keiner hinein: aufheben</translation>
+    </message>
+    <message>
+        <source>Keep it locked</source>
+        <translation>Gesperrt lassen</translation>
+    </message>
+</context>
+<context>
+    <name>WholeFile</name>
+    <message>
+        <source>Can’t write %1: %2.</source>
+        <translation>%1 lässt sich nicht schreiben: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>KindWords</name>
+    <message>
+        <source>Struck out</source>
+        <translation>Gestrichen</translation>
+    </message>
+    <message>
+        <source>Brought back</source>
+        <translation>Zurückgeholt</translation>
+    </message>
+</context>
+<context>
+    <name>LogKinds</name>
+    <message>
+        <source>All kinds</source>
+        <translation>Alle Arten</translation>
+    </message>
+    <message>
+        <source>Kegs</source>
+        <translation>Fässer</translation>
+    </message>
+    <message>
+        <source>Beer</source>
+        <translation>Bier</translation>
+    </message>
+    <message>
+        <source>Gas</source>
+        <translation>Gas</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Leitungen</translation>
+    </message>
+    <message>
+        <source>Places</source>
+        <translation>Räume</translation>
+    </message>
+    <message>
+        <source>Routine work</source>
+        <translation>Regelmäßige Arbeit</translation>
+    </message>
+    <message>
+        <source>Register</source>
+        <translation>Bestand</translation>
+    </message>
+    <message>
+        <source>Corrections</source>
+        <translation>Berichtigungen</translation>
+    </message>
+</context>
+<context>
+    <name>LostWords</name>
+    <message>
+        <source>Entry %1</source>
+        <translation>Eintrag %1</translation>
+    </message>
+    <message>
+        <source> by %1</source>
+        <translation> von %1</translation>
+    </message>
+    <message>
+        <source>not known what it was</source>
+        <translation>was es war, ist nicht bekannt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries could not be saved:</source>
+        <translation>
+            <numerusform>%n Eintrag konnte nicht gerettet werden:</numerusform>
+            <numerusform>%n Einträge konnten nicht gerettet werden:</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>… and %n more</source>
+        <translation>
+            <numerusform>… und %n weiterer</numerusform>
+            <numerusform>… und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The end of the journal is among what is broken: entries after the last one shown may be missing too.</source>
+        <translation>Auch das Ende des Logbuchs ist beschädigt: Einträge nach dem letzten, der zu sehen ist, können ebenfalls fehlen.</translation>
+    </message>
+</context>
+<context>
     <name>BeersRowsText</name>
     <message>
         <source>1 day</source>
@@ -3390,10 +3503,6 @@
             <numerusform>%n Termine exportiert</numerusform>
         </translation>
     </message>
-    <message>
-        <source>Can’t write %1: %2.</source>
-        <translation>%1 lässt sich nicht schreiben: %2.</translation>
-    </message>
 </context>
 <context>
     <name>QComboBox</name>
@@ -5778,38 +5887,6 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <translation>Stand von früher …</translation>
     </message>
     <message>
-        <source>All kinds</source>
-        <translation>Alle Arten</translation>
-    </message>
-    <message>
-        <source>Kegs</source>
-        <translation>Fässer</translation>
-    </message>
-    <message>
-        <source>Beer</source>
-        <translation>Bier</translation>
-    </message>
-    <message>
-        <source>Gas</source>
-        <translation>Gas</translation>
-    </message>
-    <message>
-        <source>Lines</source>
-        <translation>Leitungen</translation>
-    </message>
-    <message>
-        <source>Places</source>
-        <translation>Räume</translation>
-    </message>
-    <message>
-        <source>Register</source>
-        <translation>Bestand</translation>
-    </message>
-    <message>
-        <source>Corrections</source>
-        <translation>Berichtigungen</translation>
-    </message>
-    <message>
         <source>Find words</source>
         <translation>Wörter suchen</translation>
     </message>
@@ -5905,8 +5982,12 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <translation>, Eintrag %1</translation>
     </message>
     <message>
-        <source>. Corrected by entry %1</source>
-        <translation>. Berichtigt durch Eintrag %1</translation>
+        <source>. Corrected %1 by entry %2</source>
+        <translation>. Berichtigt am %1 durch Eintrag %2</translation>
+    </message>
+    <message>
+        <source>. Struck %1</source>
+        <translation>. Gestrichen am %1</translation>
     </message>
     <message>
         <source>That was not logged.</source>
@@ -5963,8 +6044,8 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <translation>Gestrichen</translation>
     </message>
     <message>
-        <source>Corrected below</source>
-        <translation>Unten berichtigt</translation>
+        <source>Corrected</source>
+        <translation>Berichtigt</translation>
     </message>
     <message>
         <source>Correction</source>
@@ -6462,10 +6543,6 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
     <message>
         <source>Saved %1.</source>
         <translation>%1 gespeichert.</translation>
-    </message>
-    <message>
-        <source>Can’t write %1: %2.</source>
-        <translation>%1 lässt sich nicht schreiben: %2.</translation>
     </message>
     <message>
         <source>Save as PDF</source>

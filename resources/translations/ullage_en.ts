@@ -2,6 +2,23 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>LostWords</name>
+    <message numerus="yes">
+        <source>%n entries could not be saved:</source>
+        <translation>
+            <numerusform>One entry could not be saved:</numerusform>
+            <numerusform>%n entries could not be saved:</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>… and %n more</source>
+        <translation>
+            <numerusform>… and one more</numerusform>
+            <numerusform>… and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>PapersText</name>
     <message numerus="yes">
         <source>%n date(s) exported</source>

@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/headless.h"
 
+#include <sys/resource.h>
+
 #include <QFile>
+#include <csignal>
 #include <fstream>
+#include <functional>
 #include <nlohmann/json.hpp>
 #include <sstream>
 
@@ -285,6 +289,87 @@ TEST_F(Headless, tells_warning_tags_of_what_is_asked_for) {
   EXPECT_EQ(print_tags({.cellar = path(), .warnings = true, .lines = {"Line 9"}},
                        {clock, other_ids}, terminal),
             exit_refused);
+}
+
+// No file may grow beyond so many bytes while this lives: a disk without room.
+class NoRoom {
+ public:
+  explicit NoRoom(rlim_t bytes) : signal_before_(std::signal(SIGXFSZ, SIG_IGN)) {
+    ::getrlimit(RLIMIT_FSIZE, &before_);
+    const rlimit tight{bytes, before_.rlim_max};
+    ::setrlimit(RLIMIT_FSIZE, &tight);
+  }
+  NoRoom(const NoRoom&) = delete;
+  NoRoom& operator=(const NoRoom&) = delete;
+  ~NoRoom() {
+    ::setrlimit(RLIMIT_FSIZE, &before_);
+    std::signal(SIGXFSZ, signal_before_);
+  }
+
+ private:
+  rlimit before_{};
+  void (*signal_before_)(int);
+};
+
+TEST_F(Headless, a_full_disk_is_said_and_leaves_what_was_there) {
+  const auto line = session->fresh<cellar::LineId>();
+  log(overdue_line(line));
+  log(cellar::LineCleaned{.line = line});
+  const auto target = in_folder("out");
+  const std::pair<const char*, std::function<int()>> writers[] = {
+      {"sheet",
+       [&] {
+         return print_sheet({.cellar = path(), .pdf = target}, {clock, other_ids}, terminal);
+       }},
+      {"tags",
+       [&] { return print_tags({.cellar = path(), .pdf = target}, {clock, other_ids}, terminal); }},
+      {"log",
+       [&] {
+         return write_log({.cellar = path(), .pdf = target, .form = LogForm::pdf},
+                          {clock, other_ids}, terminal);
+       }},
+      {"calendar", [&] { return write_calendar({path(), target}, {clock, other_ids}, terminal); }},
+      {"export", [&] { return export_cellar({path(), target}, terminal); }}};
+  for (const auto& [what, write] : writers) {
+    std::ofstream(target) << "old";
+    const auto files_before =
+        std::distance(std::filesystem::directory_iterator(path().parent_path()),
+                      std::filesystem::directory_iterator());
+    err.str("");
+    int code = 0;
+    {
+      const NoRoom tight(100);
+      code = write();
+    }
+    EXPECT_EQ(code, exit_file_problem) << what;
+    EXPECT_THAT(err.str(), HasSubstr("out")) << what;
+    std::string left;
+    std::getline(std::ifstream(target), left);
+    EXPECT_EQ(left, "old") << what;
+    EXPECT_EQ(std::distance(std::filesystem::directory_iterator(path().parent_path()),
+                            std::filesystem::directory_iterator()),
+              files_before)
+        << what << " left something half-written";
+    EXPECT_EQ(write(), exit_ok) << what << ": with room again\n" << err.str();
+  }
+}
+
+TEST_F(Headless, an_import_without_room_leaves_no_cellar) {
+  ASSERT_EQ(export_cellar({path(), in_folder("a.json")}, terminal), exit_ok);
+  int code = 0;
+  {
+    const NoRoom tight(20'000);
+    code =
+        import_cellar({in_folder("a.json"), in_folder("b.ullage")}, {clock, other_ids}, terminal);
+  }
+  EXPECT_NE(code, exit_ok);
+  EXPECT_FALSE(err.str().empty());
+  for (const auto& file : std::filesystem::directory_iterator(path().parent_path())) {
+    EXPECT_FALSE(file.path().filename().string().starts_with("b.ullage")) << file.path();
+  }
+  EXPECT_EQ(
+      import_cellar({in_folder("a.json"), in_folder("b.ullage")}, {clock, other_ids}, terminal),
+      exit_ok);
 }
 
 TEST_F(Headless, writes_a_calendar) {

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QDeadlineTimer>
 #include <QEventLoop>
+#include <QProcess>
 
 #include "tests/app/session_fixture.h"
 
@@ -302,6 +303,29 @@ TEST_F(Session, two_windows_on_one_file_see_each_other_within_two_seconds) {
   EXPECT_TRUE(heard[0].from_elsewhere);
   EXPECT_THAT(heard[0].subjects, ElementsAre(cellar::subject(keg)));
   EXPECT_THAT(kinds_about(*second, keg), ElementsAre("keg_record", "cleaned"));
+}
+
+// Another program altogether: it logs as fast as it can and is then killed.
+TEST_F(Session, another_program_on_the_file_is_seen_within_two_seconds) {
+  std::size_t theirs = 0;
+  const auto listening =
+      session->on_change([&](const Change& c) { theirs += c.from_elsewhere ? 1U : 0U; });
+  session->watch();
+  QProcess other;
+  other.start(QStringLiteral(ULLAGE_CRASH_CHILD), {QString::fromStdString(path().string()), "7"});
+  ASSERT_TRUE(other.waitForReadyRead(20'000)) << "it logged nothing";  // its first act is kept
+  const QDeadlineTimer deadline(2000);
+  while (theirs == 0 && !deadline.hasExpired()) {
+    QCoreApplication::processEvents(QEventLoop::AllEvents, 50);
+  }
+  other.kill();
+  ASSERT_TRUE(other.waitForFinished());
+  EXPECT_GE(theirs, 1U);
+  session->look_for_changes();
+  const auto kept = another()->journal().entries().size();
+  EXPECT_EQ(session->journal().entries().size(), kept) << "and nothing of theirs is missed";
+  log(Cleaned{.keg = keg});
+  EXPECT_EQ(another()->journal().entries().size(), kept + 1);
 }
 
 TEST_F(Session, writes_of_two_windows_both_stay) {

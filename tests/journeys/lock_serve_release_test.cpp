@@ -10,6 +10,7 @@
 
 #include "tests/journeys/desk_journey.h"
 #include "ui/pages/lines_page.h"
+#include "ui/pages/log_page.h"
 #include "ui/widgets/banner.h"
 
 namespace ullage {
@@ -146,6 +147,40 @@ TEST_F(LockServeRelease, InOneGo) {
   try_to_time_a_pour();
   release_by_a_passed_check();
   serve();
+}
+
+// A slip of the undo key, or a strike in the log, must not end a lock: it is asked before,
+// and Enter keeps it locked.
+TEST_F(LockServeRelease, UndoAndStrikeAskBeforeTheyEndALock) {
+  typist_.chord("Ctrl+2");
+  page()->show_line(line().record.line);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return offered("timed_pour"); }));
+  lock_from_the_page();
+  QString asked;
+  typist_.expect("message_box", [this, &asked] {
+    asked = words_in(*QApplication::activeModalWidget());
+    typist_.key(Qt::Key_Return);
+  });
+  typist_.chord("Ctrl+Z");
+  typist_.finish();
+  EXPECT_TRUE(asked.contains("without a check")) << asked.toStdString();
+  EXPECT_TRUE(asked.contains("Line 1")) << asked.toStdString();
+  ASSERT_TRUE(line().lock) << "undone without asking";
+
+  const cellar::EntryId id = line().lock->entry;
+  typist_.chord("Ctrl+8");
+  window().findChild<ui::LogPage*>()->select(id);
+  typist_.expect("message_box", [this] { typist_.key(Qt::Key_Return); });
+  typist_.push("log_strike");
+  typist_.finish();
+  ASSERT_TRUE(line().lock) << "struck without asking";
+
+  typist_.expect("message_box", [this] { typist_.push("None went in: take it off"); });
+  typist_.chord("Ctrl+Z");
+  typist_.finish();
+  EXPECT_FALSE(line().lock) << "a lock logged by mistake can be taken back";
+  typist_.chord("Ctrl+Shift+Z");
+  EXPECT_TRUE(line().lock) << "redone without a question: it makes nothing less safe";
 }
 
 }  // namespace

@@ -3,11 +3,15 @@
 // Every way in which a file can't be opened as usual has its own sentence and a
 // way out, through the real boxes by keyboard; and no file is changed by it.
 #include <QFile>
+#include <QLineEdit>
+#include <algorithm>
 #include <optional>
 #include <set>
 
+#include "core/store/backups.h"
 #include "core/store/connection.h"
 #include "tests/journeys/desk_journey.h"
+#include "tests/store/fault_vfs.h"
 #include "ui/notice_strip.h"
 #include "ui/widgets/banner.h"
 
@@ -137,6 +141,51 @@ TEST_F(TroubleFiles, AFileHeldByAnotherProgramIsTriedAgain) {
   EXPECT_EQ(desk_.windows().size(), 1U);
 }
 
+// The disk is full at the moment of logging: the form says so and keeps what was typed,
+// the cellar is as before, and once there is room the same form logs it.
+TEST_F(TroubleFiles, AFullDiskIsSaidInTheFormAndNothingTypedIsLost) {
+  make_cellar();
+  store::OpenOptions failing;
+  failing.vfs = testing::fault_vfs();
+  testing::fault_plan() = {};
+  ASSERT_TRUE(desk_.open(file(), nullptr, failing));
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&window()));
+  desk_.preferences().set_units(units::DisplayUnits::british());
+  const std::size_t before = cellar().journal().entries().size();
+  task("gas k4", "form_gas_set", [this, before] {
+    typist_.fill("pressure_pa", "9.5 psi");
+    testing::fault_plan() = {
+        .fail_at = 1, .from_then_on = true, .fault = testing::DiskFault::disk_full};
+    log_it();
+    testing::fault_plan() = {};
+    QWidget* form = QApplication::activeModalWidget();
+    ASSERT_NE(form, nullptr);
+    ASSERT_EQ(form->objectName(), "form_gas_set") << "it closed as if it had been logged";
+    EXPECT_TRUE(words_in(*form).contains("disk is full")) << words_in(*form).toStdString();
+    const auto* pressure = form->findChild<QWidget*>("pressure_pa")->findChild<QLineEdit*>();
+    EXPECT_EQ(pressure->text(), "9.5 psi");
+    EXPECT_EQ(cellar().journal().entries().size(), before);
+    log_it();
+  });
+  EXPECT_EQ(cellar().journal().entries().size(), before + 1);
+  EXPECT_NEAR(units::in_psi(*keg("K04").gas.set), 9.5, 0.001);
+}
+
+// What an earlier release wrote is brought up to date as it is opened, after a backup.
+TEST_F(TroubleFiles, AFileOfTheFirstReleaseIsOpenedAfterABackup) {
+  ASSERT_TRUE(QFile::copy(QStringLiteral(ULLAGE_TESTS_DIR "/store/data/schema_1.ullage"),
+                          path("home.cellar")));
+  QFile::setPermissions(path("home.cellar"), QFile::ReadOwner | QFile::WriteOwner);
+  ASSERT_TRUE(desk_.open(file()));
+  ASSERT_EQ(desk_.windows().size(), 1U);
+  EXPECT_FALSE(cellar().read_only());
+  EXPECT_GE(cellar().journal().entries().size(), 51U);
+  const auto backups = store::list_backups(file());
+  EXPECT_TRUE(std::any_of(backups.begin(), backups.end(), [](const store::Backup& b) {
+    return b.reason == store::BackupReason::before_migration;
+  }));
+}
+
 TEST_F(TroubleFiles, TwoWindowsOnOneFileSeeEachOther) {
   open_demo_file();
   ui::MainWindow& first = window();
@@ -154,7 +203,7 @@ TEST_F(TroubleFiles, TwoWindowsOnOneFileSeeEachOther) {
         const cellar::KegStatus* k04 = there.status()->keg_by_tag("K04");
         return k04->gas.set && std::abs(units::in_psi(*k04->gas.set) - 9) < 0.001;
       },
-      4000));
+      2000));
   EXPECT_TRUE(first.notice().contains("Another window")) << first.notice().toStdString();
 }
 

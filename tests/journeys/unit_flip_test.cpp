@@ -1,72 +1,95 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
-// Switching the units with everything open: no number and no label on any page or
-// form stays in the old unit, and the file does not change by a byte.
-#include <gmock/gmock.h>
+// Switching the units with everything open: no number and no label on any page, form,
+// dialog or paper stays in the old unit, whichever unit it is, and the file does not
+// change by a byte.
 #include <gtest/gtest.h>
 
-#include <QAbstractButton>
-#include <QApplication>
-#include <QComboBox>
 #include <QDialog>
 #include <QFile>
-#include <QHeaderView>
-#include <QLabel>
-#include <QLineEdit>
+#include <QProcess>
 #include <QRegularExpression>
 #include <QSettings>
-#include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
+#include <functional>
 
 #include "app/demo_cellar.h"
 #include "app/surroundings.h"
+#include "core/cellar/due_work.h"
+#include "core/report/slate/computation.h"
 #include "tests/support/fake_surroundings.h"
+#include "tests/support/readable_texts.h"
 #include "ui/commands/commands.h"
+#include "ui/dialogs/cleaning_list_preview.h"
 #include "ui/dialogs/forms/task_forms.h"
+#include "ui/dialogs/kit_dialog.h"
+#include "ui/dialogs/log_preview.h"
+#include "ui/dialogs/put_off_dialog.h"
+#include "ui/dialogs/recall.h"
+#include "ui/dialogs/round.h"
+#include "ui/dialogs/rules_dialog.h"
+#include "ui/dialogs/scan_offer.h"
+#include "ui/dialogs/sheet_preview.h"
+#include "ui/dialogs/tag_preview.h"
+#include "ui/dialogs/trace.h"
 #include "ui/main_window.h"
+#include "ui/pages/cleaning_page.h"
+#include "ui/pages/lines_page.h"
 #include "ui/preferences.h"
 
 namespace ullage {
 namespace {
 
-// Whatever of the window a person can read or have read out.
-QStringList texts_in(const QWidget& window) {
-  QStringList all;
-  for (const QWidget* widget : window.findChildren<QWidget*>()) {
-    if (!widget->isVisible()) continue;
-    all << widget->accessibleName() << widget->accessibleDescription() << widget->toolTip();
-    if (const auto* label = qobject_cast<const QLabel*>(widget)) all << label->text();
-    if (const auto* button = qobject_cast<const QAbstractButton*>(widget)) all << button->text();
-    if (const auto* edit = qobject_cast<const QLineEdit*>(widget)) {
-      all << edit->text() << edit->placeholderText();
-    }
-    if (const auto* combo = qobject_cast<const QComboBox*>(widget)) {
-      for (int i = 0; i < combo->count(); ++i) all << combo->itemText(i);
-    }
-    const auto* view = qobject_cast<const QTableView*>(widget);
-    if (!view) continue;
-    for (int column = 0; column < view->model()->columnCount(); ++column) {
-      all << view->model()->headerData(column, Qt::Horizontal).toString();
-      for (int row = 0; row < view->model()->rowCount(); ++row) {
-        const QModelIndex at = view->model()->index(row, column);
-        all << at.data(Qt::AccessibleTextRole).toString() << at.data().toString()
-            << at.data(Qt::ToolTipRole).toString();
-      }
-    }
-  }
-  return all;
-}
-
 // A unit after a number, or alone, or at the end as in the head of a column.
-QRegularExpression any_of(const char* units) {
-  return QRegularExpression(
-      QStringLiteral("\\d\\s?(%1)(?![\\w/])|(^|, )(%1)$").arg(QString::fromUtf8(units)));
+QRegularExpression any_of(const QString& units) {
+  return QRegularExpression(QStringLiteral("\\d\\s?(%1)(?![\\w/])|(^|, )(%1)$").arg(units));
 }
 
-const char* const metric_units = "bar|°C|kg|g/L|L|mL|m|cm|mm|°P";
+const QString metric_units = QStringLiteral("bar|°C|kg|g|g/L|L|mL|m|cm|mm|°P");
 // "in" is a word too: "3 in use", "CO2 in it", "9 in kegs".
-const char* const us_units = "psi|°F|lb|oz|gal|qt|ft|in(?! (?:use|it|kegs)\\b)|vol";
+const QString inches = QStringLiteral("in(?! (?:use|it|kegs)\\b)");
+const QString us_units = QStringLiteral("psi|°F|lb|oz|fl oz|gal|qt|ft|vol|") + inches;
+
+// A choice of the settings, and how its values are written.
+struct Choice {
+  const char* name;
+  std::function<void(units::DisplayUnits&)> make;
+  QString written;
+};
+// What the choices of one line are among; each at a time, no other of the line is seen.
+using Dimension = std::vector<Choice>;
+
+std::vector<Dimension> dimensions() {
+  using namespace units;
+  const auto one = [](const char* name, auto DisplayUnits::* which, auto unit, QString written) {
+    return Choice{name, [which, unit](DisplayUnits& u) { u.*which = unit; }, std::move(written)};
+  };
+  return {{one("psi", &DisplayUnits::pressure, PressureUnit::psi, "psi"),
+           one("bar", &DisplayUnits::pressure, PressureUnit::bar, "m?bar"),
+           one("kPa", &DisplayUnits::pressure, PressureUnit::kilopascal, "kPa")},
+          {one("°C", &DisplayUnits::temperature, TemperatureUnit::celsius, "°C"),
+           one("°F", &DisplayUnits::temperature, TemperatureUnit::fahrenheit, "°F")},
+          {one("L", &DisplayUnits::volume, VolumeUnit::litre, "L|mL"),
+           one("gal", &DisplayUnits::volume, VolumeUnit::us_gallon, "gal|fl oz"),
+           one("imp gal", &DisplayUnits::volume, VolumeUnit::imperial_gallon, "imp gal|imp fl oz")},
+          {one("kg", &DisplayUnits::mass, MassUnit::kilogram, "kg|g"),
+           one("lb", &DisplayUnits::mass, MassUnit::pound, "lb|oz")},
+          {one("m", &DisplayUnits::length, LengthUnit::metre, "m|cm"),
+           one("ft", &DisplayUnits::length, LengthUnit::foot, "ft")},
+          {one("mm", &DisplayUnits::bore, BoreUnit::millimetre, "mm"),
+           one("in", &DisplayUnits::bore, BoreUnit::inch, inches)},
+          {one("vol", &DisplayUnits::co2, Co2Unit::volumes, "vol"),
+           one("g/L", &DisplayUnits::co2, Co2Unit::grams_per_litre, "g/L")},
+          {one("US pint", &DisplayUnits::glass, GlassUnit::us_pint, "US pints?"),
+           one("pint", &DisplayUnits::glass, GlassUnit::imperial_pint, "pints?"),
+           one("half litre", &DisplayUnits::glass, GlassUnit::half_litre, "half litres?"),
+           one("third litre", &DisplayUnits::glass, GlassUnit::third_litre, "third litres?")},
+          {one("°P", &DisplayUnits::gravity, GravityUnit::plato, "°P")}};
+}
+
+// A gravity has no unit: 1.012, 0.998.
+const QRegularExpression a_gravity(QStringLiteral("\\b(1[.,][01]\\d\\d|0[.,]99\\d)\\b"));
 
 class UnitFlip : public ::testing::Test {
  protected:
@@ -88,20 +111,57 @@ class UnitFlip : public ::testing::Test {
     }
     return all;
   }
-  // Both ways, so that nothing is right only because it never changes.
-  void flip_and_read(const QWidget& screen, const std::string& name) {
-    const auto read = [&](const units::DisplayUnits& to, const char* forbidden) {
-      preferences_.set_units(to);
-      QTest::qWait(30);
-      const QRegularExpression old = any_of(forbidden);
-      for (const QString& text : texts_in(screen)) {
-        EXPECT_FALSE(text.contains(old)) << name << ": “" << text.toStdString() << "”";
-      }
-    };
-    preferences_.set_units(units::DisplayUnits::metric());
+  static void expect_none(QWidget& screen, const QRegularExpression& of, const std::string& name) {
+    for (const QString& text : testing::readable_texts(screen)) {
+      EXPECT_FALSE(text.contains(of)) << name << ": “" << text.toStdString() << "”";
+    }
+  }
+  void set_units(const units::DisplayUnits& to) {
+    preferences_.set_units(to);
     QTest::qWait(30);
-    read(units::DisplayUnits::us(), metric_units);
-    read(units::DisplayUnits::metric(), us_units);
+  }
+  // Both ways, so that nothing is right only because it never changes.
+  void flip_and_read(QWidget& screen, const std::string& name) {
+    set_units(units::DisplayUnits::metric());
+    set_units(units::DisplayUnits::us());
+    expect_none(screen, any_of(metric_units), name + " in US units");
+    set_units(units::DisplayUnits::metric());
+    expect_none(screen, any_of(us_units), name + " in metric units");
+    expect_none(screen, a_gravity, name + " in metric units");
+  }
+  // Of what is printed, read back by a program not ours.
+  void flip_and_print(ui::PaperPreview& preview, const std::string& name) {
+    preview.show();
+    flip_and_read(preview, name);
+    for (const bool us : {true, false}) {
+      set_units(us ? units::DisplayUnits::us() : units::DisplayUnits::metric());
+      const QString pdf = folder_.filePath(QStringLiteral("paper.pdf"));
+      if (!preview.save_pdf(pdf)) continue;  // nothing to print
+      QProcess reader;
+      reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), pdf, "-"});
+      ASSERT_TRUE(reader.waitForFinished());
+      const QString text = QString::fromUtf8(reader.readAllStandardOutput());
+      const auto old = any_of(us ? metric_units : us_units).match(text);
+      EXPECT_FALSE(old.hasMatch()) << name << ": “" << old.captured(0).toStdString() << "” in\n"
+                                   << text.toStdString();
+    }
+  }
+  // Every page, and each keg and line beside its list.
+  void for_each_screen(const std::function<void(const std::string&)>& look) {
+    for (const ui::CommandSpec& spec : ui::commands()) {
+      if (spec.menu != ui::Menu::view) continue;
+      window_->run(spec.command);
+      look(spec.does);
+    }
+    for (const cellar::KegStatus& keg : cellar_->status()->kegs) {
+      window_->show_keg(keg.record.keg);
+      look(keg.record.tag);
+    }
+    window_->run(ui::Command::page_lines);
+    for (const cellar::LineStatus& line : cellar_->status()->lines) {
+      window_->findChild<ui::LinesPage*>()->show_line(line.record.line);
+      look(line.record.name);
+    }
   }
 
   QTemporaryDir folder_;
@@ -117,23 +177,35 @@ class UnitFlip : public ::testing::Test {
 TEST_F(UnitFlip, ChangesEveryPageAndNothingStored) {
   const QByteArray before = stored();
   ASSERT_FALSE(before.isEmpty());
-  for (const ui::CommandSpec& spec : ui::commands()) {
-    if (spec.menu != ui::Menu::view) continue;
-    window_->run(spec.command);
-    flip_and_read(*window_, spec.does);
+  for_each_screen([&](const std::string& name) { flip_and_read(*window_, name); });
+  EXPECT_EQ(stored(), before);
+}
+
+// Each unit of each line of the settings for itself, on every page.
+TEST_F(UnitFlip, ChangesOneDimensionAtATimeAndNothingStored) {
+  const QByteArray before = stored();
+  for (const Dimension& dimension : dimensions()) {
+    for (const Choice& chosen : dimension) {
+      units::DisplayUnits units = units::DisplayUnits::british();
+      chosen.make(units);
+      QStringList others;
+      for (const Choice& other : dimension) {
+        if (&other != &chosen) others << other.written;
+      }
+      const QRegularExpression old =
+          others.isEmpty() ? a_gravity : any_of(others.join(QLatin1Char('|')));
+      for_each_screen([&](const std::string& name) {
+        set_units(units::DisplayUnits::us());
+        set_units(units);
+        expect_none(*window_, old, name + " in " + chosen.name);
+      });
+    }
   }
   EXPECT_EQ(stored(), before);
 }
 
-TEST_F(UnitFlip, ChangesThePanelOfEveryKeg) {
-  window_->run(ui::Command::page_kegs);
-  for (const cellar::KegStatus& keg : cellar_->status()->kegs) {
-    window_->show_keg(keg.record.keg);
-    flip_and_read(*window_, keg.record.tag);
-  }
-}
-
 TEST_F(UnitFlip, ChangesEveryOpenForm) {
+  const QByteArray before = stored();
   const cellar::SubjectRef keg = cellar::subject(cellar_->status()->kegs.front().record.keg);
   for (const ui::TaskForm& form : ui::task_forms()) {
     const bool of_keg = form.about == cellar::SubjectKind::keg;
@@ -143,6 +215,59 @@ TEST_F(UnitFlip, ChangesEveryOpenForm) {
     dialog->show();
     flip_and_read(*dialog, form.kind);
   }
+  EXPECT_EQ(stored(), before);
+}
+
+TEST_F(UnitFlip, ChangesEveryComputationOfTheSlate) {
+  for (const report::slate::Computation& each : report::slate::computations()) {
+    window_->work_out(std::string(each.key), std::nullopt);
+    flip_and_read(*window_, std::string(each.key));
+  }
+}
+
+TEST_F(UnitFlip, ChangesEveryOtherOpenDialog) {
+  ui::Context& context = window_->context();
+  const auto flip = [&](QDialog&& dialog, const char* name) {
+    dialog.show();
+    flip_and_read(dialog, name);
+  };
+  flip(ui::RulesDialog(context), "rules");
+  flip(ui::KitDialog(context), "cleaner and time");
+  const cellar::BatchId batch = cellar_->status()->batches.front().batch;
+  flip(ui::RecallDialog(context, batch), "recall");
+  flip(ui::TraceDialog(context, batch), "trace");
+  ui::ScanOffer offer(context);
+  offer.show_keg(cellar_->status()->kegs.front().record.keg);
+  offer.show();
+  flip_and_read(offer, "scanned keg");
+  const auto due = cellar::due_work(cellar_->journal(), *cellar_->status(), cellar_->calendar());
+  ASSERT_FALSE(due.empty());
+  flip(ui::PutOffDialog(context, due.front(), due), "move work");
+  ui::RoundDialog round(context);
+  round.show();
+  for (int station = 0; !round.at_end() && station < 200; ++station) {
+    flip_and_read(round, round.station_name().toStdString());
+    round.skip();
+  }
+}
+
+TEST_F(UnitFlip, ChangesEveryPaper) {
+  ui::Context& context = window_->context();
+  ui::SheetPreview sheet(context);
+  flip_and_print(sheet, "status sheet");
+  for (const ui::TagKind kind : {ui::TagKind::kegs, ui::TagKind::warnings}) {
+    ui::TagPreview tags(context, kind);
+    flip_and_print(tags, "tags");
+  }
+  for (int book = 0; book <= static_cast<int>(report::LogBook::beers); ++book) {
+    ui::LogPreview log(context, static_cast<report::LogBook>(book));
+    flip_and_print(log, "log " + std::to_string(book));
+  }
+  window_->run(ui::Command::page_cleaning);
+  const auto* page = window_->findChild<ui::CleaningPage*>();
+  ASSERT_TRUE(page != nullptr && page->shown_day() != nullptr);
+  ui::CleaningListPreview list(context, *page->shown_day());
+  flip_and_print(list, "cleaning list");
 }
 
 }  // namespace

@@ -16,11 +16,16 @@
 #include "app/surroundings.h"
 #include "core/report/slate/computation.h"
 #include "tests/support/fake_surroundings.h"
+#include "ui/commands/shortcut_sheet.h"
+#include "ui/commands/task_palette.h"
+#include "ui/dialogs/as_of_dialog.h"
+#include "ui/dialogs/backups.h"
 #include "ui/dialogs/cleaning_list_preview.h"
 #include "ui/dialogs/first_start.h"
 #include "ui/dialogs/forms/task_forms.h"
 #include "ui/dialogs/kit_dialog.h"
 #include "ui/dialogs/log_preview.h"
+#include "ui/dialogs/message_box.h"
 #include "ui/dialogs/new_cellar.h"
 #include "ui/dialogs/put_off_dialog.h"
 #include "ui/dialogs/recall.h"
@@ -202,10 +207,42 @@ class Studio {
     kit.show();
     save(kit, QStringLiteral("cleaner-and-time"));
     take_cleaning_dialogs();
+    take_boxes(context);
     ui::SheetPreview sheet(context);
     sheet.show();
     save(sheet, QStringLiteral("sheet"));
     take_papers(context);
+  }
+
+  void take_boxes(ui::Context& context) {
+    const auto shown = [this](QDialog&& dialog, const char* name) {
+      dialog.show();
+      save(dialog, QLatin1String(name));
+    };
+    shown(ui::AsOfDialog(context, nullptr), "as-of");
+    shown(ui::BackupsDialog({{"29 November 2026", "daily", "1.2 MB"},
+                             {"28 November 2026", "made by hand", "1.2 MB"},
+                             {"20 November 2026", "put aside by a restore", "1 MB"}}),
+          "backups");
+    shown(ui::ShortcutSheet(), "shortcuts");
+    shown(ui::TaskPalette(context, ui::task_forms()), "task-palette");
+    ui::MessageBox damaged(
+        "“home.cellar” is damaged. Restore a backup, or recover what can still "
+        "be read into a new file; the damaged file is kept.",
+        "Tree 12 page 34: error code 11", nullptr);
+    damaged.add_way("Restore a backup…", ui::ButtonRole::primary);
+    damaged.add_way("Save what can be read…", ui::ButtonRole::plain);
+    damaged.add_cancel();
+    damaged.show();
+    save(damaged, QStringLiteral("box-ways-out"));
+    QStringList lines = {QStringLiteral("60 entries could not be saved:")};
+    for (int i = 1; i <= 60; ++i) {
+      lines << QStringLiteral("Entry %1, 27 Nov 11:00 by MK: Gas set – K0%2").arg(i).arg(i % 10);
+    }
+    ui::MessageBox told("184 entries were saved", lines.join(QLatin1Char('\n')), nullptr);
+    told.add_way("Close", ui::ButtonRole::plain);
+    told.show();
+    save(told, QStringLiteral("box-long"));
   }
 
   void take_papers(const ui::Context& context) {

@@ -10,6 +10,7 @@
 #include <set>
 
 #include "core/store/backups.h"
+#include "core/store/check.h"
 #include "core/store/connection.h"
 #include "core/store/exchange.h"
 #include "tests/store/store_fixture.h"
@@ -118,6 +119,25 @@ TEST_F(MigrationTest, WithoutABackupNoStepIsTaken) {
   EXPECT_EQ(db.number("PRAGMA user_version").value(), ours);
 }
 
+// A backup is looked over as a whole before any step: a file that is not sound is left
+// as it is, with its old number.
+TEST_F(MigrationTest, ABackupThatDoesNotPassItsCheckStopsEveryStep) {
+  fill(20);
+  const Connection db = connected();
+  ASSERT_TRUE(
+      db.run("PRAGMA foreign_keys = OFF; "
+             "INSERT INTO subject (uuid, sequence, subject_kind) "
+             "VALUES (zeroblob(16), 999, 'keg')"));
+  const auto failed = migrate(db, {{ours, good_step}});
+  ASSERT_FALSE(failed);
+  EXPECT_EQ(failed.error().fault, StoreFault::backup_failed);
+  EXPECT_EQ(db.number("PRAGMA user_version").value(), ours);
+  EXPECT_EQ(
+      db.number("SELECT count(*) FROM pragma_table_info('vented') WHERE name = 'slowly'").value(),
+      0);
+  EXPECT_TRUE(store::list_backups(file()).empty()) << "what failed its check is no backup";
+}
+
 TEST_F(MigrationTest, AReleasedSchemaIsReachedByItsSteps) {
   EXPECT_EQ(std::ssize(store::released_steps()), store::schema_version - 1);
   for (int v = 1; v <= store::schema_version; ++v) EXPECT_FALSE(store::schema_sql(v).empty());
@@ -139,6 +159,37 @@ TEST_F(MigrationTest, TheFrozenFileOfSchema1SaysWhatItSaid) {
   std::set<std::string_view> kinds;
   for (const auto& entry : *entries) kinds.insert(cellar::kind_of(entry.payload));
   EXPECT_GE(kinds.size(), 51U) << "every kind of the first release is in it";
+}
+
+// Before it is brought up to date a backup of it is made and looked over; put back, it is
+// the old file again, with all that it said.
+TEST_F(MigrationTest, TheFrozenFileOfSchema1IsBackedUpBeforeItIsBroughtUpToDate) {
+  const std::filesystem::path data = std::filesystem::path(ULLAGE_TESTS_DIR) / "store" / "data";
+  std::filesystem::copy_file(data / "schema_1.ullage", file());
+  store::OpenOptions options;
+  options.migrate_at = store::Moment{test_now, test_today};
+  {
+    auto store = store::JournalStore::open(file(), options);
+    ASSERT_TRUE(store) << why(store);
+  }
+  const auto sound = store::check_file(file(), store::CheckDepth::full);
+  EXPECT_TRUE(sound) << why(sound);
+  const auto backups = store::list_backups(file());
+  ASSERT_EQ(backups.size(), 1U);
+  EXPECT_EQ(backups[0].reason, BackupReason::before_migration);
+  EXPECT_EQ(backups[0].day, test_today);
+  {
+    auto old = Connection::open(backups[0].file, ConnectionMode::read_only);
+    ASSERT_TRUE(old);
+    EXPECT_EQ(old->number("PRAGMA user_version").value(), 1);
+    EXPECT_EQ(old->text("PRAGMA integrity_check").value(), "ok");
+  }
+  const auto restored = store::restore_from(file(), backups[0].file, test_today);
+  ASSERT_TRUE(restored) << why(restored);
+  auto again = store::JournalStore::open(file(), options);
+  ASSERT_TRUE(again) << why(again);
+  EXPECT_EQ(store::to_exchange(again->load().value()), bytes_of(data / "schema_1.json"));
+  EXPECT_EQ(store::list_backups(file()).size(), 3U) << "the first, what was put aside, the second";
 }
 
 // Brought up to date, it takes what only the later schema knows, and its subjects

@@ -16,6 +16,7 @@
 #include <map>
 #include <set>
 
+#include "tests/support/painted_text.h"
 #include "ui/theme/theme.h"
 
 namespace ullage::testing {
@@ -70,11 +71,8 @@ QString text_on(const QWidget& widget) {
   return {};
 }
 
-constexpr int zoom = 3;  // so that thin strokes reach their full colour
-
-// The colour most of the area has is what the text stands on; the colour that
-// stands out most from it is the text.
-double contrast_on(const QImage& picture, const QRect& area) {
+// The colour that most of the area has: what text on it stands on.
+QColor ground_of(const QImage& picture, const QRect& area) {
   std::map<QRgb, int> seen;
   for (int y = area.top(); y <= area.bottom(); ++y) {
     const auto* pixels = reinterpret_cast<const QRgb*>(picture.constScanLine(y));
@@ -84,13 +82,16 @@ double contrast_on(const QImage& picture, const QRect& area) {
       seen[pixels[from]] += x - from;
     }
   }
-  const auto ground = std::max_element(
-      seen.begin(), seen.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
-  double most = 1;
-  for (const auto& [colour, count] : seen) {
-    most = std::max(most, ui::contrast(QColor(colour), QColor(ground->first)));
-  }
-  return most;
+  return {std::max_element(seen.begin(), seen.end(), [](const auto& a, const auto& b) {
+            return a.second < b.second;
+          })->first};
+}
+
+QColor over(const QColor& ink, const QColor& ground) {
+  const float share = ink.alphaF();
+  const auto mix = [share](float a, float b) { return a * share + b * (1 - share); };
+  return QColor::fromRgbF(mix(ink.redF(), ground.redF()), mix(ink.greenF(), ground.greenF()),
+                          mix(ink.blueF(), ground.blueF()));
 }
 
 }  // namespace
@@ -136,23 +137,22 @@ std::vector<std::string> tab_order_faults(QWidget& window) {
 }
 
 std::vector<std::string> contrast_faults(QWidget& window, double ratio) {
-  QImage picture(window.size() * zoom, QImage::Format_RGB32);
-  picture.setDevicePixelRatio(zoom);
-  window.render(&picture);
-  std::vector<std::string> findings;
-  for (QWidget* child : visible_children(window)) {
-    if (text_on(*child).trimmed().isEmpty()) continue;
-    const QRect inside(child->mapTo(&window, QPoint(0, 0)), child->size());
-    const QRect shown = inside.intersected(window.rect());
-    const QRect visible = child->visibleRegion().boundingRect();
-    if (shown.isEmpty() || visible.size() != child->size()) continue;  // scrolled out of sight
-    const QRect area(shown.topLeft() * zoom, shown.size() * zoom);
-    const double found = contrast_on(picture, area);
-    if (found < ratio) {
-      findings.push_back(name_of(*child) + " has text of " + std::to_string(found) + ":1");
+  std::set<std::string> findings;
+  scroll_through(window, [&] {
+    QImage picture(window.size(), QImage::Format_RGB32);
+    window.render(&picture);
+    for (const PaintedText& text : painted_texts(window)) {
+      const QRect area = text.area & picture.rect();
+      if (area.isEmpty()) continue;
+      const QColor ground = ground_of(picture, area);
+      const double found = ui::contrast(over(text.ink, ground), ground);
+      if (found >= ratio) continue;
+      const QWidget* on = window.childAt(area.center());
+      findings.insert("“" + text.text.toStdString() + "” stands out " + std::to_string(found) +
+                      ":1" + (on ? " in " + name_of(*on) : ""));
     }
-  }
-  return findings;
+  });
+  return {findings.begin(), findings.end()};
 }
 
 std::vector<std::string> clipped_texts(QWidget& window) {

@@ -19,8 +19,8 @@ namespace ullage::testing {
 // of exclusive buttons count as one stop.
 [[nodiscard]] std::vector<std::string> tab_order_faults(QWidget& window);
 
-// The text of every visible label, button, field and drop-down stands at least
-// `ratio` to 1 against what it is painted on, measured on the pixels.
+// All text that is painted, by whatever widget, stands at least `ratio` to 1 against what
+// it is painted on; what is scrolled out of sight is scrolled to.
 [[nodiscard]] std::vector<std::string> contrast_faults(QWidget& window, double ratio = 7.0);
 
 // Labels and buttons with less room than their text needs.

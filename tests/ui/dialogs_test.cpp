@@ -8,6 +8,8 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalSpy>
 #include <QTest>
 #include <QTimer>
@@ -216,6 +218,29 @@ TEST(MessageBoxes, TellWhichWayWasTaken) {
         Qt::QueuedConnection);
     EXPECT_EQ(box.ask(), wanted);
   }
+}
+
+// Two hundred lines of what is wrong with an import: all can be read, by keyboard too, on a
+// small screen.
+TEST(MessageBoxes, ALongListIsScrolledAndFitsASmallScreen) {
+  QStringList lines;
+  for (int i = 1; i <= 200; ++i) {
+    lines << QStringLiteral("Line %1, entry %1, kind: “exploded” is not a kind of entry.").arg(i);
+  }
+  MessageBox box("Nothing was imported.", lines.join('\n'), nullptr);
+  box.add_way("Close", ButtonRole::plain);
+  box.show();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&box));
+  EXPECT_LE(box.height(), 600);
+  auto* room = part<QScrollArea>(box, "long_words");
+  EXPECT_EQ(room->accessibleName(), "Nothing was imported.");
+  EXPECT_GE(room->widget()->height(), 200 * room->fontMetrics().height()) << "no line is squeezed";
+  room->setFocus();
+  for (int page = 0; page < 60; ++page) QTest::keyClick(room, Qt::Key_PageDown);
+  EXPECT_GT(room->verticalScrollBar()->value(), 0);
+  EXPECT_EQ(room->verticalScrollBar()->value(), room->verticalScrollBar()->maximum());
+  MessageBox brief("There is no backup of this cellar.", "home backups", nullptr);
+  EXPECT_EQ(brief.findChild<QScrollArea*>(), nullptr);
 }
 
 // Escape, then Enter on what has the focus: nobody loses what they typed because

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "ui/theme/theme.h"
@@ -13,8 +14,27 @@
 namespace ullage::ui {
 
 namespace {
+
 constexpr int box_width = 460;
+constexpr int most_height_of_words = 300;
+
+// A long list of findings is scrolled, by keyboard too, and not cut off by the screen.
+QWidget* with_room(QLabel* words, const QString& name, int width) {
+  if (words->heightForWidth(width) <= most_height_of_words) return words;
+  auto* room = new QScrollArea;
+  room->setObjectName(QStringLiteral("long_words"));
+  room->setAccessibleName(name);
+  room->setFrameShape(QFrame::NoFrame);
+  room->setWidgetResizable(true);
+  room->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  room->setFocusPolicy(Qt::StrongFocus);
+  words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+  room->setWidget(words);
+  room->setFixedHeight(most_height_of_words);
+  return room;
 }
+
+}  // namespace
 
 MessageBox::MessageBox(const QString& what, const QString& detail, QWidget* parent)
     : QDialog(parent), column_(new QVBoxLayout(this)), ways_(new QHBoxLayout) {
@@ -26,13 +46,14 @@ MessageBox::MessageBox(const QString& what, const QString& detail, QWidget* pare
   headline->setWordWrap(true);
   auto* words = new InkLabel(detail, TextRole::body, Ink::secondary, this);
   words->setWordWrap(true);
-  words->setVisible(!detail.isEmpty());
   words->setTextInteractionFlags(Qt::TextSelectableByMouse);
   words->setFocusPolicy(Qt::NoFocus);
   column_->setContentsMargins(space::xl, space::xl, space::xl, space::l);
   column_->setSpacing(space::s);
   column_->addWidget(headline);
-  column_->addWidget(words);
+  QWidget* with_words = with_room(words, what, box_width - 2 * space::xl);
+  with_words->setVisible(!detail.isEmpty());
+  column_->addWidget(with_words);
   column_->addSpacing(space::m);
   ways_->setSpacing(space::s);
   ways_->addStretch(1);

@@ -8,7 +8,6 @@
 #include <QPrinter>
 #include <QPushButton>
 #include <QResizeEvent>
-#include <QSaveFile>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QTimer>
@@ -17,6 +16,7 @@
 
 #include "ui/preferences.h"
 #include "ui/print/sheet_output.h"
+#include "ui/print/whole_file.h"
 #include "ui/prompts.h"
 #include "ui/theme/style.h"
 #include "ui/widgets/screen_room.h"
@@ -148,13 +148,9 @@ bool PaperPreview::save_pdf(const QString& path) {
 }
 
 bool PaperPreview::write_file(const QString& path, const std::string& text) {
-  QSaveFile file(path);
-  const bool written = file.open(QIODevice::WriteOnly) &&
-                       file.write(text.data(), static_cast<qint64>(text.size())) >= 0 &&
-                       file.commit();
-  outcome_->setText(written ? tr("Saved %1.").arg(path)
-                            : tr("Can’t write %1: %2.").arg(path, file.errorString()));
-  return written;
+  const auto written = write_whole(path, text);
+  outcome_->setText(written ? tr("Saved %1.").arg(path) : written.error());
+  return written.has_value();
 }
 
 bool PaperPreview::save_csv(const QString& path) {

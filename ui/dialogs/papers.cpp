@@ -2,13 +2,13 @@
 #include "ui/dialogs/papers.h"
 
 #include <QCoreApplication>
-#include <QSaveFile>
 #include <optional>
 
 #include "core/report/calendar_feed.h"
 #include "ui/dialogs/import_kegs.h"
 #include "ui/dialogs/log_preview.h"
 #include "ui/dialogs/tag_preview.h"
+#include "ui/print/whole_file.h"
 #include "ui/prompts.h"
 
 namespace ullage::ui {
@@ -94,15 +94,12 @@ bool save_calendar(const Context& context, const QString& path) {
   const auto items = report::calendar_items(*status, context.cellar.journal(), context.speaker());
   const std::string name = status->cellar ? status->cellar->name : context.cellar.file_name();
   const std::string text = report::icalendar_of(items, name, context.cellar.now());
-  QSaveFile file(path);
-  const bool written = file.open(QIODevice::WriteOnly) &&
-                       file.write(text.data(), static_cast<qint64>(text.size())) >= 0 &&
-                       file.commit();
+  const auto written = write_whole(path, text);
   context.navigator.announce(
       written ? PapersText::tr("%n date(s) exported", nullptr, static_cast<int>(items.size()))
-              : PapersText::tr("Can’t write %1: %2.").arg(path, file.errorString()),
+              : written.error(),
       false);
-  return written;
+  return written.has_value();
 }
 
 }  // namespace ullage::ui

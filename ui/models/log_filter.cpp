@@ -40,14 +40,15 @@ constexpr auto grouped_kinds = std::to_array<std::pair<std::string_view, EntryGr
     {"timed_pour"sv, EntryGroup::lines},
     {"temperature_read"sv, EntryGroup::places},
     {"alarm_checked"sv, EntryGroup::places},
+    {"work_done"sv, EntryGroup::routine},
+    {"work_moved"sv, EntryGroup::routine},
     {"struck"sv, EntryGroup::corrections},
     {"restored"sv, EntryGroup::corrections},
 });
 
 }  // namespace
 
-EntryGroup group_of(const cellar::Payload& payload) {
-  const std::string_view kind = cellar::kind_of(payload);
+EntryGroup group_of_kind(std::string_view kind) {
   if (kind.ends_with("_record") || kind == "cellar_described") return EntryGroup::the_register;
   const auto at = std::find_if(grouped_kinds.begin(), grouped_kinds.end(),
                                [&](const auto& known) { return known.first == kind; });
@@ -58,7 +59,9 @@ bool LogFilter::admits(const cellar::Entry& entry, const cellar::Journal& journa
   const cellar::Instant at = entry.header.happened_at;
   if (from && at < *from) return false;
   if (to && at >= *to) return false;
-  const EntryGroup own = group_of(entry.payload);
+  const std::string_view own_kind = cellar::kind_of(entry.payload);
+  if (!kind.empty() && kind != own_kind) return false;
+  const EntryGroup own = group_of_kind(own_kind);
   if (group != EntryGroup::all && own != group &&
       !(group == EntryGroup::corrections && entry.header.replaces)) {
     return false;

@@ -104,7 +104,7 @@ QString LogTable::standing_words(const cellar::Entry& entry) const {
                                                : tr("Struck");
     }
     case cellar::Standing::replaced:
-      return tr("Corrected below");
+      return tr("Corrected");
     case cellar::Standing::in_force:
       break;
   }

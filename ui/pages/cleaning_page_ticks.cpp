@@ -8,6 +8,7 @@
 #include "core/cellar/cleaning_log.h"
 #include "core/report/cleaning_words.h"
 #include "core/report/names.h"
+#include "ui/dialogs/lock_guard.h"
 #include "ui/pages/cleaning_kit.h"
 #include "ui/pages/cleaning_page.h"
 #include "ui/pages/step_card.h"
@@ -203,7 +204,7 @@ void CleaningPage::take_back(std::size_t step, cellar::SubjectRef thing) {
   if (by_hand_.erase({step, thing}) > 0 || !begun_at_) return;
   const cellar::Entry* entry =
       cellar::done_since(shown_day()->steps[step], thing, context_.cellar.journal(), *begun_at_);
-  if (entry == nullptr) return;
+  if (entry == nullptr || !may_strike(context_, this, {entry->header.id})) return;
   const auto struck = context_.cellar.strike({entry->header.id}, s(tr("unticked")),
                                              s(context_.preferences.initials()));
   context_.navigator.announce(

@@ -17,8 +17,10 @@
 
 #include "core/report/names.h"
 #include "ui/dialogs/as_of_dialog.h"
+#include "ui/dialogs/lock_guard.h"
 #include "ui/dialogs/sheet_preview.h"
 #include "ui/models/log_table.h"
+#include "ui/pages/log_kinds.h"
 #include "ui/pages/log_subjects.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
@@ -61,11 +63,14 @@ LogPage::LogPage(const Context& context, QWidget* parent) : QWidget(parent), con
   all->addWidget(build_table(), 1);
   all->addWidget(build_detail());
   fill_subjects();
+  fill_kinds();
   listening_ = context_.cellar.on_change([this](const cellar::Change&) {
     fill_subjects();
+    fill_kinds();
     table_->reload();
   });
   connect(&context_.preferences, &Preferences::changed, table_, &LogTable::reload);
+  connect(&context_.preferences, &Preferences::changed, this, &LogPage::fill_kinds);
   connect(table_, &LogTable::search_finished, this, &LogPage::update_empty_state);
   connect(table_, &QAbstractItemModel::modelReset, this, &LogPage::show_selection);
   update_empty_state();
@@ -89,18 +94,6 @@ QWidget* LogPage::build_header() {
   return header;
 }
 
-void LogPage::fill_groups() {
-  const std::pair<QString, EntryGroup> groups[] = {{tr("All kinds"), EntryGroup::all},
-                                                   {tr("Kegs"), EntryGroup::kegs},
-                                                   {tr("Beer"), EntryGroup::beer},
-                                                   {tr("Gas"), EntryGroup::gas},
-                                                   {tr("Lines"), EntryGroup::lines},
-                                                   {tr("Places"), EntryGroup::places},
-                                                   {tr("Register"), EntryGroup::the_register},
-                                                   {tr("Corrections"), EntryGroup::corrections}};
-  for (const auto& [word, group] : groups) group_->addItem(word, static_cast<int>(group));
-}
-
 QWidget* LogPage::build_filters() {
   auto* filters = new QWidget;
   auto* row = new QHBoxLayout(filters);
@@ -117,10 +110,11 @@ QWidget* LogPage::build_filters() {
   about_->setAccessibleName(tr("About"));
   about_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   about_->setMinimumContentsLength(10);
-  group_ = new QComboBox;
-  group_->setObjectName(QStringLiteral("log_group"));
-  group_->setAccessibleName(tr("Kind of entry"));
-  fill_groups();
+  kind_ = new QComboBox;
+  kind_->setObjectName(QStringLiteral("log_kind"));
+  kind_->setAccessibleName(tr("Kind of entry"));
+  kind_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  kind_->setMinimumContentsLength(12);
   between_ = new QCheckBox(tr("&Between"));
   const QDate day = day_of_log(context_.cellar);
   const auto date = [&](const QString& name, const QDate& at) {
@@ -139,14 +133,14 @@ QWidget* LogPage::build_filters() {
   struck_->setChecked(true);
   row->addWidget(words_, 1);
   row->addWidget(about_);
-  row->addWidget(group_);
+  row->addWidget(kind_);
   row->addWidget(between_);
   row->addWidget(from_);
   row->addWidget(to_);
   row->addWidget(struck_);
   connect(words_, &QLineEdit::textChanged, this, &LogPage::apply_filter);
   connect(about_, &QComboBox::currentIndexChanged, this, &LogPage::apply_filter);
-  connect(group_, &QComboBox::currentIndexChanged, this, &LogPage::apply_filter);
+  connect(kind_, &QComboBox::currentIndexChanged, this, &LogPage::apply_filter);
   connect(struck_, &QCheckBox::toggled, this, &LogPage::apply_filter);
   connect(between_, &QCheckBox::toggled, this, [this](bool on) {
     from_->setVisible(on);
@@ -223,6 +217,14 @@ QWidget* LogPage::build_detail() {
 
 void LogPage::fill_subjects() { fill_subject_box(*about_, *context_.cellar.status()); }
 
+void LogPage::fill_kinds() {
+  const auto& entries = context_.cellar.journal().entries();
+  for (; kinds_of_ < entries.size(); ++kinds_of_) {
+    kinds_.insert(cellar::kind_of(entries[kinds_of_].payload));
+  }
+  fill_kind_box(*kind_, kinds_, context_.preferences.words());
+}
+
 void LogPage::show_entries_of(cellar::SubjectRef about) {
   clear_filter();
   select_subject(*about_, about);
@@ -238,11 +240,11 @@ void LogPage::select(cellar::EntryId entry) {
 
 void LogPage::clear_filter() {
   const QSignalBlocker quiet[] = {QSignalBlocker(words_), QSignalBlocker(about_),
-                                  QSignalBlocker(group_), QSignalBlocker(between_),
+                                  QSignalBlocker(kind_), QSignalBlocker(between_),
                                   QSignalBlocker(struck_)};
   words_->clear();
   about_->setCurrentIndex(0);
-  group_->setCurrentIndex(0);
+  kind_->setCurrentIndex(0);
   between_->setChecked(false);
   from_->setVisible(false);
   to_->setVisible(false);
@@ -262,7 +264,9 @@ void LogPage::apply_filter() {
   LogFilter filter;
   filter.words = words_->text().split(QLatin1Char(' '), Qt::SkipEmptyParts);
   filter.about = subject_in(*about_);
-  filter.group = static_cast<EntryGroup>(group_->currentData().toInt());
+  const KindChosen chosen = kind_in(*kind_);
+  filter.group = chosen.group;
+  filter.kind = chosen.kind;
   filter.with_struck = struck_->isChecked();
   if (between_->isChecked()) {
     filter.from = start_of(*from_, 0);
@@ -304,16 +308,32 @@ void LogPage::show_selection() {
     detail_->setText(tr("Select an entry to correct or strike it. Nothing is ever erased."));
     return;
   }
-  const report::Speaker speaker = context_.speaker();
-  QString text = tr("Recorded %1").arg(q(report::say_clock(entry->header.recorded_at, speaker)));
-  if (!entry->header.by.empty()) text += tr(" by %1").arg(q(entry->header.by));
-  text += tr(", entry %1").arg(entry->header.sequence);
-  if (const cellar::Entry* later = context_.cellar.journal().replaced_by(entry->header.id)) {
-    text += tr(". Corrected by entry %1").arg(later->header.sequence);
-  }
+  const QString text = recorded_words(*entry) + undone_words(*entry);
   // In full: the row may be too short for it.
   const QModelIndex what = view_->currentIndex().siblingAtColumn(LogTable::what);
   detail_->setText(what.data().toString() + QLatin1Char('\n') + text);
+}
+
+QString LogPage::recorded_words(const cellar::Entry& entry) const {
+  QString text =
+      tr("Recorded %1").arg(q(report::say_clock(entry.header.recorded_at, context_.speaker())));
+  if (!entry.header.by.empty()) text += tr(" by %1").arg(q(entry.header.by));
+  return text + tr(", entry %1").arg(entry.header.sequence);
+}
+
+// Who took it out of the story, when and why: in the row there is hardly room for it.
+QString LogPage::undone_words(const cellar::Entry& entry) const {
+  const cellar::Journal& journal = context_.cellar.journal();
+  const cellar::Entry* later = journal.replaced_by(entry.header.id);
+  const cellar::Entry* striker = journal.struck_by(entry.header.id);
+  if (!later && !striker) return {};
+  const cellar::EntryHeader& by = (later ? later : striker)->header;
+  const QString when = q(report::say_clock(by.recorded_at, context_.speaker()));
+  QString text = later ? tr(". Corrected %1 by entry %2").arg(when).arg(by.sequence)
+                       : tr(". Struck %1").arg(when);
+  if (!by.by.empty()) text += tr(" by %1").arg(q(by.by));
+  const auto* strike = striker ? get_if<cellar::Struck>(&striker->payload) : nullptr;
+  return strike && !strike->reason.empty() ? text + QStringLiteral(": ") + q(strike->reason) : text;
 }
 
 void LogPage::tell(const cellar::Outcome<cellar::ActId>& outcome, const QString& done) {
@@ -329,6 +349,7 @@ void LogPage::strike_selected() {
   const cellar::Entry* entry = selected();
   if (!entry) return;
   const cellar::EntryId id = entry->header.id;
+  if (!may_strike(context_, this, {id})) return;
   const auto reason = context_.prompts.ask_reason(this, tr("Why is this entry struck?"));
   if (!reason) return;
   tell(context_.cellar.strike({id}, s(*reason), s(context_.preferences.initials())),

@@ -7,6 +7,8 @@
 
 #include <QWidget>
 #include <memory>
+#include <set>
+#include <string_view>
 
 #include "ui/context.h"
 #include "ui/models/log_filter.h"
@@ -46,24 +48,28 @@ class LogPage : public QWidget {
   QWidget* build_table();
   QWidget* build_detail();
   void fill_subjects();
-  void fill_groups();
+  void fill_kinds();
   void apply_filter();
   void clear_filter();
   void show_selection();
   void update_empty_state();
   [[nodiscard]] const cellar::Entry* selected() const;
   [[nodiscard]] std::optional<cellar::Instant> start_of(const QDateEdit& edit, int days_on) const;
+  [[nodiscard]] QString recorded_words(const cellar::Entry&) const;
+  [[nodiscard]] QString undone_words(const cellar::Entry&) const;
   void tell(const cellar::Outcome<cellar::ActId>& outcome, const QString& done);
 
   Context context_;
   std::unique_ptr<cellar::Subscription> listening_;
+  std::set<std::string_view> kinds_;  // of the journal's first so many entries
+  std::size_t kinds_of_ = 0;
   LogTable* table_ = nullptr;
   QTableView* view_ = nullptr;
   QStackedWidget* stack_ = nullptr;
   EmptyState* empty_ = nullptr;
   QLineEdit* words_ = nullptr;
   QComboBox* about_ = nullptr;
-  QComboBox* group_ = nullptr;
+  QComboBox* kind_ = nullptr;
   QCheckBox* between_ = nullptr;
   QDateEdit* from_ = nullptr;
   QDateEdit* to_ = nullptr;

@@ -4,52 +4,39 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QPrinter>
-#include <QSaveFile>
 
 #include "ui/print/paper.h"
+#include "ui/print/whole_file.h"
 
 namespace ullage::ui {
 namespace {
 
 template <class Device>
-void paint_all(const Pages& pages, Device& device, QPainter& painter) {
+bool paint_all(const Pages& pages, Device& device, QPainter& painter) {
   const double scale = device.resolution() / dots_per_inch;
   for (int page = 0; page < pages.count(); ++page) {
-    if (page > 0) device.newPage();
+    if (page > 0 && !device.newPage()) return false;
     painter.save();
     painter.scale(scale, scale);
     pages.paint(painter, page);
     painter.restore();
   }
+  return painter.end();
 }
 
 }  // namespace
 
 std::expected<void, QString> write_pdf(const Pages& pages, const QString& path,
                                        const QString& title) {
-  // A new file beside the old one, renamed when whole: a full disk leaves what
-  // was there.
-  QSaveFile file(path);
-  if (!file.open(QIODevice::WriteOnly)) {
-    return std::unexpected(QStringLiteral("Can't write %1: %2.").arg(path, file.errorString()));
-  }
-  {
+  return write_whole(path, [&](QIODevice& file) {
     QPdfWriter writer(&file);
     writer.setResolution(static_cast<int>(dots_per_inch));
     writer.setPageLayout(pages.layout());
     writer.setTitle(title);
     writer.setCreator(QStringLiteral("Ullage"));
     QPainter painter;
-    if (!painter.begin(&writer)) {
-      return std::unexpected(QStringLiteral("Can't write %1: no PDF could be started.").arg(path));
-    }
-    paint_all(pages, writer, painter);
-    painter.end();
-  }
-  if (!file.commit()) {
-    return std::unexpected(QStringLiteral("Can't write %1: %2.").arg(path, file.errorString()));
-  }
-  return {};
+    return painter.begin(&writer) && paint_all(pages, writer, painter);
+  });
 }
 
 std::expected<void, QString> print_pages(const Pages& pages, QPrinter& printer) {
@@ -60,7 +47,9 @@ std::expected<void, QString> print_pages(const Pages& pages, QPrinter& printer) 
     return std::unexpected(QStringLiteral("The printer %1 did not start. Is it switched on?")
                                .arg(printer.printerName()));
   }
-  paint_all(pages, printer, painter);
+  if (!paint_all(pages, printer, painter)) {
+    return std::unexpected(QStringLiteral("The printer %1 broke off.").arg(printer.printerName()));
+  }
   return {};
 }
 
