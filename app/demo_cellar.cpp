@@ -336,12 +336,10 @@ std::vector<Act> demo_acts(Instant now, const LocalCalendar& calendar, IdSource&
   return story.take();
 }
 
-CellarSession::Made make_demo(const std::filesystem::path& file, CellarSession::Tools tools) {
-  CellarDescribed described = demo_description();
-  auto made = CellarSession::create(file, described, tools);
-  if (!made) return made;
-  CellarSession& cellar = **made;
-  for (const Act& act : demo_acts(cellar.now(), cellar.calendar(), tools.ids)) {
+namespace {
+
+void tell(CellarSession& cellar, const std::vector<Act>& acts) {
+  for (const Act& act : acts) {
     if (const Outcome<ActId> told = cellar.log(act); !told) {
       const Fault& fault = told.error().faults.front();
       const Draft& draft = act.drafts.at(fault.draft);
@@ -349,6 +347,19 @@ CellarSession::Made make_demo(const std::filesystem::path& file, CellarSession::
                                          fault.field, kind_of(draft.payload),
                                          static_cast<int>(fault.why.key)));
     }
+  }
+}
+
+}  // namespace
+
+CellarSession::Made make_demo(const std::filesystem::path& file, CellarSession::Tools tools,
+                              const store::OpenOptions& options) {
+  auto made = CellarSession::create(file, demo_description(), tools, options);
+  if (!made) return made;
+  CellarSession& cellar = **made;
+  const std::vector<Act> acts = demo_acts(cellar.now(), cellar.calendar(), tools.ids);
+  if (const auto told = cellar.as_one([&] { tell(cellar, acts); }); !told) {
+    return std::unexpected(told.error());
   }
   return made;
 }

@@ -20,6 +20,7 @@ namespace ullage::app {
 
 // Makes a cellar file and logs them all into it.
 [[nodiscard]] CellarSession::Made make_demo(const std::filesystem::path& file,
-                                            CellarSession::Tools tools);
+                                            CellarSession::Tools tools,
+                                            const store::OpenOptions& = {});
 
 }  // namespace ullage::app

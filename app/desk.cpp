@@ -72,7 +72,10 @@ void Desk::remember(const std::filesystem::path& file) {
 bool Desk::open_demo(QWidget* parent) {
   auto folder = std::make_unique<QTemporaryDir>();
   const std::filesystem::path file = ui::s(folder->filePath(QStringLiteral("demo.cellar")));
-  auto made = make_demo(file, {tools_.clock, tools_.ids});
+  store::OpenOptions options;
+  options.throwaway = true;
+  options.quick_check_up_to = 0;  // nobody else had a hand in it
+  auto made = make_demo(file, {tools_.clock, tools_.ids}, options);
   if (!made) return lead_on(made.error(), parent);
   if (!preferences_.units_chosen()) preferences_.set_units(units::DisplayUnits::british());
   return show(std::move(*made), std::move(folder));

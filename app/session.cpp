@@ -242,6 +242,10 @@ Outcome<ActId> CellarSession::log(const Act& act) {
   return logged->act;
 }
 
+store::Expected<void> CellarSession::as_one(const std::function<void()>& logs) {
+  return store_.as_one(logs);
+}
+
 Outcome<ActId> CellarSession::strike(const std::vector<EntryId>& entries, const std::string& reason,
                                      const std::string& by) {
   Act act{.drafts = {}, .by = by};

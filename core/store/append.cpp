@@ -176,4 +176,11 @@ Expected<void> JournalStore::append(std::span<cellar::Entry> entries) {
   return StoreInternals::append(*impl_, entries, Numbering::next_free);
 }
 
+Expected<void> JournalStore::as_one(const std::function<void()>& appends) {
+  auto transaction = Transaction::begin(impl_->db, Transaction::Kind::write);
+  if (!transaction) return std::unexpected(transaction.error());
+  appends();
+  return transaction->commit();
+}
+
 }  // namespace ullage::store

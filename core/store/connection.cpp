@@ -163,19 +163,23 @@ StoreError Connection::error(int code) const {
 }
 
 Expected<Transaction> Transaction::begin(const Connection& db, Kind kind) {
-  auto begun = db.run(kind == Kind::write ? "BEGIN IMMEDIATE" : "BEGIN");
+  const bool is_part = sqlite3_get_autocommit(db.handle()) == 0;
+  auto begun = db.run(is_part               ? "SAVEPOINT part"
+                      : kind == Kind::write ? "BEGIN IMMEDIATE"
+                                            : "BEGIN");
   if (!begun) return std::unexpected(begun.error());
-  return Transaction(db);
+  return Transaction(db, is_part);
 }
 
 Transaction::~Transaction() {
   if (db_ == nullptr || sqlite3_get_autocommit(db_->handle()) != 0) return;
   // A failed rollback leaves the connection in a transaction; the next begin says so.
-  sqlite3_exec(db_->handle(), "ROLLBACK", nullptr, nullptr, nullptr);
+  const char* undo = is_part_ ? "ROLLBACK TO part; RELEASE part" : "ROLLBACK";
+  sqlite3_exec(db_->handle(), undo, nullptr, nullptr, nullptr);
 }
 
 Expected<void> Transaction::commit() {
-  auto done = db_->run("COMMIT");
+  auto done = db_->run(is_part_ ? "RELEASE part" : "COMMIT");
   if (done) db_ = nullptr;
   return done;
 }

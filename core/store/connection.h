@@ -102,19 +102,22 @@ class Connection {
   std::filesystem::path path_;
 };
 
-// A transaction that rolls back unless committed.
+// A transaction that rolls back unless committed. One begun within another is a part of
+// that: it can be undone by itself, and is kept with the whole.
 class Transaction {
  public:
   enum class Kind { read, write };
   [[nodiscard]] static Expected<Transaction> begin(const Connection&, Kind);
-  Transaction(Transaction&& other) noexcept : db_(std::exchange(other.db_, nullptr)) {}
+  Transaction(Transaction&& other) noexcept
+      : db_(std::exchange(other.db_, nullptr)), is_part_(other.is_part_) {}
   Transaction& operator=(Transaction&&) = delete;
   ~Transaction();
   [[nodiscard]] Expected<void> commit();
 
  private:
-  explicit Transaction(const Connection& db) : db_(&db) {}
+  Transaction(const Connection& db, bool is_part) : db_(&db), is_part_(is_part) {}
   const Connection* db_;
+  bool is_part_;
 };
 
 }  // namespace ullage::store

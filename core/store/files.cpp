@@ -51,8 +51,10 @@ TemporaryFile::~TemporaryFile() {
 }
 
 Expected<void> move_into_place(const std::filesystem::path& from, const std::filesystem::path& to,
-                               Existing existing) {
-  if (auto flushed = flush_to_disk(from, O_RDONLY); !flushed) return flushed;
+                               Existing existing, Flush flush) {
+  if (flush == Flush::yes) {
+    if (auto flushed = flush_to_disk(from, O_RDONLY); !flushed) return flushed;
+  }
   int code = -1;
   if (existing == Existing::refuse) {
     code = ::renameat2(AT_FDCWD, from.c_str(), AT_FDCWD, to.c_str(), RENAME_NOREPLACE);
@@ -68,7 +70,7 @@ Expected<void> move_into_place(const std::filesystem::path& from, const std::fil
     code = ::rename(from.c_str(), to.c_str());
   }
   if (code != 0) return std::unexpected(system_error(StoreFault::device_error, to, errno));
-  return flush_folder_of(to);
+  return flush == Flush::yes ? flush_folder_of(to) : Expected<void>();
 }
 
 Expected<void> flush_folder_of(const std::filesystem::path& path) {

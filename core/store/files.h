@@ -26,10 +26,12 @@ class TemporaryFile {
 };
 
 enum class Existing { refuse, replace };
+enum class Flush { yes, no };
 
 // Flushes `from`, renames it to `to`, flushes the folder.
 [[nodiscard]] Expected<void> move_into_place(const std::filesystem::path& from,
-                                             const std::filesystem::path& to, Existing);
+                                             const std::filesystem::path& to, Existing,
+                                             Flush = Flush::yes);
 
 // Copies bytes and flushes them.
 [[nodiscard]] Expected<void> copy_bytes(const std::filesystem::path& from,

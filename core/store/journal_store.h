@@ -60,6 +60,8 @@ struct OpenOptions {
   // Files up to this size get SQLite's quick_check before open returns; larger
   // ones should be handed to check_file (check.h) on a thread of its own.
   std::uintmax_t quick_check_up_to = 4U << 20U;
+  // For a file that goes when the program ends: nothing waits for the disk.
+  bool throwaway = false;
   // A registered SQLite VFS by name; null for the usual one. Tests put faults here.
   const char* vfs = nullptr;
   std::function<Surroundings(const std::filesystem::path&)> surroundings = surroundings_of;
@@ -92,6 +94,9 @@ class JournalStore {
   // numbers. On failure none is kept, their sequences are 0 again, and the store
   // can be used further.
   [[nodiscard]] Expected<void> append(std::span<cellar::Entry>);
+
+  // Whatever `appends` appends becomes one transaction. When it throws, none is kept.
+  [[nodiscard]] Expected<void> as_one(const std::function<void()>& appends);
 
   // True once after another store committed to the file. Cheap: ask each second.
   [[nodiscard]] Expected<bool> changed_elsewhere();

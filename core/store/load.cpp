@@ -46,8 +46,7 @@ class JournalReader {
     entries.reserve(std::min<std::size_t>(static_cast<std::size_t>(*count), 1U << 22U));
     int code = headers->step();
     for (; code == SQLITE_ROW; code = headers->step()) {
-      Entry& entry = entries.emplace_back();
-      if (auto read = read_entry(headers->get(), entry); !read) {
+      if (auto read = read_entry(headers->get(), entries); !read) {
         return std::unexpected(read.error());
       }
     }
@@ -55,9 +54,10 @@ class JournalReader {
     return entries;
   }
 
-  Expected<void> read_entry(sqlite3_stmt* row, Entry& entry) {
-    const std::int64_t code = read_header(row, entry.header);
-    const std::int64_t sequence = entry.header.sequence;
+  Expected<void> read_entry(sqlite3_stmt* row, std::vector<Entry>& into) {
+    cellar::EntryHeader header;
+    const std::int64_t code = read_header(row, header);
+    const std::int64_t sequence = header.sequence;
     if (code < 0 || code >= std::ssize(store_.kind_of_code) ||
         store_.kind_of_code[static_cast<std::size_t>(code)] < 0) {
       return std::unexpected(damage(fmt::format("entry {}: its header makes no sense", sequence)));
@@ -72,7 +72,8 @@ class JournalReader {
       return std::unexpected(
           damage(fmt::format("entry {}: no row of its own in {}", sequence, ops.kind)));
     }
-    entry.payload = ops.blank;
+    // Made where it stays, of its kind from the start: entries are large, and many.
+    Entry& entry = into.emplace_back(std::move(header), ops.blank);
     if (const auto field = read_payload((*cursor)->get(), entry.payload); !field.empty()) {
       return std::unexpected(
           damage(fmt::format("entry {}: {}.{} makes no sense", sequence, ops.kind, field)));

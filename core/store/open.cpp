@@ -70,6 +70,12 @@ Expected<void> use_log(const Connection& db) {
   return {};
 }
 
+Expected<void> set_up(const Connection& db, const OpenOptions& options) {
+  auto ready = set_up_connection(db);
+  if (!ready || !options.throwaway) return ready;
+  return db.run("PRAGMA synchronous = OFF");
+}
+
 std::filesystem::path real_path(const std::filesystem::path& path) {
   std::error_code error;
   auto real = std::filesystem::weakly_canonical(path, error);
@@ -130,7 +136,7 @@ Expected<JournalStore> JournalStore::open(const std::filesystem::path& named,
   const Access access = access_for(options, around);
   auto db = connect(path, access, options, around);
   if (!db) return std::unexpected(db.error());
-  if (auto ready = set_up_connection(*db); !ready) return std::unexpected(ready.error());
+  if (auto ready = set_up(*db, options); !ready) return std::unexpected(ready.error());
   if (auto settled = settle_version(*db, access, options); !settled) {
     return std::unexpected(settled.error());
   }
@@ -167,7 +173,7 @@ Expected<JournalStore> JournalStore::create(const std::filesystem::path& named,
     auto db = Connection::open(temporary.path(), ConnectionMode::create, options.vfs,
                                options.wait_for_lock);
     if (!db) return std::unexpected(db.error());
-    if (auto ready = set_up_connection(*db); !ready) return std::unexpected(ready.error());
+    if (auto ready = set_up(*db, options); !ready) return std::unexpected(ready.error());
     if (auto made = create_schema(*db, schema_version); !made) {
       return std::unexpected(made.error());
     }
@@ -177,7 +183,8 @@ Expected<JournalStore> JournalStore::create(const std::filesystem::path& named,
     identity->bind(2, static_cast<std::int64_t>(now.time_since_epoch().count()));
     if (const int code = identity->step(); code != SQLITE_DONE) return db->failure(code);
   }
-  if (auto moved = move_into_place(temporary.path(), path, Existing::refuse); !moved) {
+  const Flush flush = options.throwaway ? Flush::no : Flush::yes;
+  if (auto moved = move_into_place(temporary.path(), path, Existing::refuse, flush); !moved) {
     return std::unexpected(moved.error());
   }
   return open(path, options);

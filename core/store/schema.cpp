@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <vector>
 
 #include "core/store/schema_text.h"
@@ -13,6 +14,31 @@ namespace {
 
 // The newest version is stated whole; later schemas keep the files of the first
 // and add steps, so that every version is reached by the same road.
+// Columns added by ALTER TABLE, written into their tables: what SQLite itself makes of
+// the table's text. It reads the whole schema anew after each; a new file need not wait.
+std::string with_columns_in_place(std::string sql) {
+  constexpr std::string_view alter = "ALTER TABLE ";
+  constexpr std::string_view add = " ADD COLUMN ";
+  std::size_t at = sql.find(alter);
+  while (at != std::string::npos) {
+    const std::size_t end = sql.find(';', at);
+    std::string statement = sql.substr(at, end - at);
+    std::replace(statement.begin(), statement.end(), '\n', ' ');
+    const std::size_t name_ends = statement.find(' ', alter.size());
+    const std::size_t column = statement.find(add);
+    const std::string table = statement.substr(alter.size(), name_ends - alter.size());
+    const std::size_t made = sql.find("CREATE TABLE " + table + " (");
+    if (column != std::string::npos && made < at) {
+      sql.erase(at, end + 1 - at);
+      sql.insert(sql.find("\n)", made), ",\n  " + statement.substr(column + add.size()));
+      at = sql.find(alter, made);
+    } else {
+      at = sql.find(alter, end);
+    }
+  }
+  return sql;
+}
+
 std::string files_starting_with(std::string_view prefix) {
   std::string sql;
   for (const SchemaFile& file : schema_files()) {
@@ -60,7 +86,7 @@ Expected<void> create_schema(const Connection& db, int version) {
   auto transaction = Transaction::begin(db, Transaction::Kind::write);
   if (!transaction) return std::unexpected(transaction.error());
   auto made = db.run(
-      schema_sql(version) +
+      with_columns_in_place(schema_sql(version)) +
       fmt::format("PRAGMA application_id = {}; PRAGMA user_version = {}", application_id, version));
   if (!made) return made;
   return transaction->commit();

@@ -4,6 +4,8 @@
 #include <gmock/gmock.h>
 #include <rapidcheck.h>
 
+#include <cmath>
+#include <stdexcept>
 #include <thread>
 
 #include "tests/store/store_fixture.h"
@@ -99,6 +101,47 @@ TEST_F(JournalStoreTest, RefusesWhatCanNeverBeTrueAndKeepsNothingOfTheAct) {
   act[2].payload = impossible;
   EXPECT_TRUE(store.append(act));
   EXPECT_EQ(store.load().value().size(), 4U);
+}
+
+TEST_F(JournalStoreTest, KeepsAllThatIsAppendedAsOneOrNothing) {
+  SeededSource source(3);
+  auto first = PayloadMaker(source).entries(4);
+  auto second = PayloadMaker(source).entries(4, 5);
+  auto store = made();
+  EXPECT_THROW(static_cast<void>(store.as_one([&] {
+    ASSERT_TRUE(store.append(first));
+    throw std::runtime_error("half way");
+  })),
+               std::runtime_error);
+  EXPECT_EQ(store.last_sequence().value(), 0);
+
+  // An act refused within it is undone by itself: its first entry is sound.
+  cellar::Primed no_number;
+  no_number.mass = units::kilograms(std::nan(""));
+  std::vector<cellar::Entry> refused = {second[0], second[1]};
+  refused[1].payload = no_number;
+  const auto kept = store.as_one([&] {
+    EXPECT_TRUE(store.append(first));
+    EXPECT_EQ(opened().last_sequence().value(), 0) << "nobody else sees it yet";
+    EXPECT_FALSE(store.append(refused));
+    EXPECT_TRUE(store.append(second));
+  });
+  ASSERT_TRUE(kept) << why(kept);
+  first.insert(first.end(), second.begin(), second.end());
+  expect_same(opened().load().value(), first);
+}
+
+TEST_F(JournalStoreTest, AThrowawayFileHoldsTheSame) {
+  SeededSource source(4);
+  auto entries = PayloadMaker(source).entries(50);
+  {
+    store::OpenOptions options;
+    options.throwaway = true;
+    auto store = JournalStore::create(file(), numbered_uuid(7), test_now, options);
+    ASSERT_TRUE(store) << why(store);
+    ASSERT_TRUE(store->append(entries));
+  }
+  expect_same(opened().load().value(), entries);
 }
 
 TEST_F(JournalStoreTest, RefusesNumbersThatAreNotAndTextThatIsNot) {

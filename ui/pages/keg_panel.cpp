@@ -79,6 +79,7 @@ QWidget* KegPanel::build() {
   nothing_->setWordWrap(true);
   outer->addWidget(nothing_);
   content_ = new QWidget(inside);
+  content_->hide();
   outer->addWidget(content_);
   outer->addStretch(1);
 
@@ -132,8 +133,10 @@ void KegPanel::show_keg(const cellar::CellarStatus& cellar, std::optional<cellar
   const bool another = keg != keg_;
   keg_ = keg;
   nothing_->setVisible(status == nullptr);
-  content_->setVisible(status != nullptr);
-  if (status == nullptr) return;
+  if (status == nullptr) {
+    content_->hide();
+    return;
+  }
   const int scrolled = verticalScrollBar()->value();
   const report::Speaker speaker = context_.speaker();
   const PanelSubject subject{cellar, *status, speaker};
@@ -149,6 +152,7 @@ void KegPanel::show_keg(const cellar::CellarStatus& cellar, std::optional<cellar
   preparation_->show_keg(subject);
   preparation_part_->setVisible(!status->preparation.empty());
   entries_->show_keg(subject);
+  content_->show();  // laid out once, with all that stands in it
   verticalScrollBar()->setValue(another ? 0 : scrolled);
 }
 

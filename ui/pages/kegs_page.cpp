@@ -83,6 +83,7 @@ KegsPage::KegsPage(Context& context, QWidget* parent)
   minute_.setInterval(std::chrono::minutes(1));
   connect(&minute_, &QTimer::timeout, this, &KegsPage::refresh);
   minute_.start();
+  fill();  // before anybody sees it: what stands in it is laid out once
 }
 
 KegsPage::~KegsPage() = default;
@@ -231,10 +232,14 @@ void KegsPage::restore_view() {
 }
 
 void KegsPage::refresh() {
-  if (!isVisible()) {
+  if (isVisible()) {
+    fill();
+  } else {
     stale_ = true;
-    return;
   }
+}
+
+void KegsPage::fill() {
   stale_ = false;
   const int scrolled = table_->verticalScrollBar()->value();
   status_ = context_.cellar.status();
@@ -242,7 +247,6 @@ void KegsPage::refresh() {
   model_->show(*status_, context_.speaker());
   after_listing();
   table_->verticalScrollBar()->setValue(scrolled);
-  if (table_->chosen() == wanted_) show_chosen();
 }
 
 void KegsPage::refresh_words() {
@@ -291,7 +295,7 @@ void KegsPage::after_listing() {
     wanted_ = kept ? kept : table_->chosen();
   }
   show_chosen();
-  lay_out_panel();
+  if (isVisible()) lay_out_panel();
 }
 
 void KegsPage::show_chosen() {
@@ -357,6 +361,7 @@ void KegsPage::start_search(const QString& text) {
 void KegsPage::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   if (stale_) refresh();
+  lay_out_panel();
   if (focusWidget() == nullptr) table_->setFocus();
 }
 

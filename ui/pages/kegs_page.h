@@ -54,6 +54,7 @@ class KegsPage final : public QWidget {
   void set_order(KegOrder);
   void restore_view();
   void refresh();
+  void fill();
   void refresh_words();
   void after_listing();
   void show_chosen();

@@ -15,7 +15,7 @@ namespace ullage::ui {
 void load_typeface() {
   QCoreApplication& application = *QCoreApplication::instance();
   if (application.property("ullage_typeface").toBool()) return;
-  for (const char* weight : {"Regular", "Medium", "SemiBold"}) {
+  for (const char* weight : {"Regular", "SemiBold"}) {
     QFontDatabase::addApplicationFont(QStringLiteral(":/fonts/Inter-%1.otf").arg(weight));
   }
   application.setProperty("ullage_typeface", true);

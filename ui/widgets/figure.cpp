@@ -8,7 +8,6 @@
 #include "ui/context.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/reasons_popup.h"
-#include "ui/widgets/wrapped_lines.h"
 
 namespace ullage::ui {
 namespace {
@@ -53,30 +52,24 @@ void Figure::open_reasons() {
   if (!known.empty()) ReasonsPopup::open(this, known);
 }
 
-QStringList Figure::lines_at(int width) const {
-  return wrapped_lines(text(), fontMetrics(), width);
+WrappedText& Figure::wrapped() const {
+  wrapped_.set(text(), font());
+  return wrapped_;
 }
 
-QRect Figure::laid_out(const QStringList& lines) const {
-  return fontMetrics().boundingRect(QRect(0, 0, QWIDGETSIZE_MAX, QWIDGETSIZE_MAX),
-                                    Qt::AlignLeft | Qt::AlignTop, lines.join(QLatin1Char('\n')));
-}
+QStringList Figure::lines_at(int width) const { return wrapped().in(width).lines; }
 
 QSize Figure::sizeHint() const {
-  return {fontMetrics().horizontalAdvance(text()) + 2 * figure_room,
-          fontMetrics().height() + 2 * figure_room};
+  const WrappedText::Lines& whole = wrapped().in(QWIDGETSIZE_MAX);
+  return {whole.width + 2 * figure_room, fontMetrics().height() + 2 * figure_room};
 }
 
 QSize Figure::minimumSizeHint() const {
-  int longest = 0;
-  for (const QString& word : text().split(QLatin1Char(' '))) {
-    longest = std::max(longest, fontMetrics().horizontalAdvance(word));
-  }
-  return {longest + 2 * figure_room, fontMetrics().height() + 2 * figure_room};
+  return {wrapped().longest_word() + 2 * figure_room, fontMetrics().height() + 2 * figure_room};
 }
 
 int Figure::heightForWidth(int width) const {
-  return laid_out(lines_at(width - 2 * figure_room)).height() + 2 * figure_room;
+  return wrapped().in(width - 2 * figure_room).height + 2 * figure_room;
 }
 
 void Figure::paintEvent(QPaintEvent*) {
@@ -84,16 +77,16 @@ void Figure::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   const QRect inside = rect().adjusted(figure_room, figure_room, -figure_room, -figure_room);
   painter.setPen(ink_of(ink_, theme));
-  const QStringList lines = lines_at(inside.width());
-  painter.drawText(inside, Qt::AlignLeft | Qt::AlignTop, lines.join(QLatin1Char('\n')));
+  const WrappedText::Lines& laid_out = wrapped().in(inside.width());
+  painter.drawText(inside, Qt::AlignLeft | Qt::AlignTop, laid_out.lines.join(QLatin1Char('\n')));
   if (!reasons_) return;
   // The dotted line runs under the last line of the text.
-  const QRect used = laid_out(lines);
   QPen dots(hasFocus() || underMouse() ? theme.accent_ink : theme.text_secondary, 1.2);
   dots.setDashPattern({1.5, 2});
   painter.setPen(dots);
-  const int y = std::min(height() - 1, figure_room + used.height());
-  const int reach = std::min(fontMetrics().horizontalAdvance(lines.back()), inside.width());
+  const int y = std::min(height() - 1, figure_room + laid_out.height);
+  const int reach =
+      std::min(fontMetrics().horizontalAdvance(laid_out.lines.back()), inside.width());
   painter.drawLine(figure_room, y, figure_room + reach, y);
   if (!hasFocus()) return;
   painter.setRenderHint(QPainter::Antialiasing);

@@ -16,6 +16,7 @@
 
 #include "core/report/grounds.h"
 #include "ui/widgets/ink_label.h"
+#include "ui/widgets/wrapped_lines.h"
 
 namespace ullage::ui {
 
@@ -46,8 +47,9 @@ class Figure final : public QAbstractButton {
   bool event(QEvent*) override;
 
  private:
-  [[nodiscard]] QRect laid_out(const QStringList& lines) const;
+  [[nodiscard]] WrappedText& wrapped() const;
   Ink ink_;
+  mutable WrappedText wrapped_;
   Reasons reasons_;
 };
 

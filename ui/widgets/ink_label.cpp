@@ -6,8 +6,6 @@
 #include <QStyle>
 #include <algorithm>
 
-#include "ui/widgets/wrapped_lines.h"
-
 namespace ullage::ui {
 
 QColor ink_of(Ink ink, const Theme& theme) {
@@ -53,21 +51,36 @@ QSize InkLabel::around() const {
   return {edges.left() + edges.right() + 2 * margin(), edges.top() + edges.bottom() + 2 * margin()};
 }
 
-const QStringList& InkLabel::lines_in(int width) const {
-  if (broken_.width != width || broken_.text != text() || broken_.font != font()) {
-    broken_ = {text(), font(), width, wrapped_lines(text(), fontMetrics(), width)};
-  }
-  return broken_.lines;
+const WrappedText::Lines& InkLabel::lines_in(int width) const {
+  wrapped_.set(text(), font());
+  return wrapped_.in(width);
 }
 
 QStringList InkLabel::lines() const {
-  return breaks_lines() ? lines_in(width() - around().width()) : text().split(QLatin1Char('\n'));
+  return breaks_lines() ? lines_in(width() - around().width()).lines
+                        : text().split(QLatin1Char('\n'));
 }
 
+// As wide as QLabel would be: lines of eighty letters, but of forty or twenty where
+// these do for the text.
 QSize InkLabel::sizeHint() const {
-  const QSize hint = QLabel::sizeHint();
-  if (!breaks_lines()) return hint;
-  return {hint.width(), std::max(hint.height(), heightForWidth(hint.width()))};
+  if (!breaks_lines()) return QLabel::sizeHint();
+  ensurePolished();
+  const QFontMetrics letters = fontMetrics();
+  const int room = std::min(letters.averageCharWidth() * 80, maximumWidth()) - around().width();
+  WrappedText::Lines lines = lines_in(room);
+  for (const int part : {2, 4}) {
+    const bool few = lines.height < 8 / part * letters.lineSpacing();
+    if (few && lines.width > room / part) lines = lines_in(room / part);
+  }
+  return (QSize(lines.width, lines.height) + around()).expandedTo(minimumSize());
+}
+
+QSize InkLabel::minimumSizeHint() const {
+  if (!breaks_lines()) return QLabel::minimumSizeHint();
+  ensurePolished();
+  const QSize least(lines_in(0).width, lines_in(QWIDGETSIZE_MAX).height);
+  return (least + around()).expandedTo(minimumSize());
 }
 
 int InkLabel::heightForWidth(int width) const {
@@ -75,19 +88,17 @@ int InkLabel::heightForWidth(int width) const {
   // just fits may still break, and the second would be cut off.
   constexpr int hair = 2;
   if (!breaks_lines()) return QLabel::heightForWidth(wordWrap() ? width - hair : width);
-  const QRect endless(0, 0, QWIDGETSIZE_MAX, QWIDGETSIZE_MAX);
-  const QString all = lines_in(width - around().width()).join(QLatin1Char('\n'));
-  return fontMetrics().boundingRect(endless, Qt::AlignLeft | Qt::AlignTop, all).height() +
-         around().height();
+  return lines_in(width - around().width()).height + around().height();
 }
 
 void InkLabel::paintEvent(QPaintEvent* event) {
   if (!breaks_lines()) return QLabel::paintEvent(event);
   QPainter painter(this);
   const QRect room = contentsRect().adjusted(margin(), margin(), -margin(), -margin());
-  style()->drawItemText(
-      &painter, room, static_cast<int>(QStyle::visualAlignment(layoutDirection(), alignment())),
-      palette(), isEnabled(), lines_in(room.width()).join(QLatin1Char('\n')), foregroundRole());
+  style()->drawItemText(&painter, room,
+                        static_cast<int>(QStyle::visualAlignment(layoutDirection(), alignment())),
+                        palette(), isEnabled(),
+                        lines_in(room.width()).lines.join(QLatin1Char('\n')), foregroundRole());
 }
 
 void InkLabel::changeEvent(QEvent* event) {

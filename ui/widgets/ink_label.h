@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // A label in one of the theme's type sizes and inks, right in both themes and
-// when the theme is switched. Words that wrap do so as wrapped_lines() says; text()
+// when the theme is switched. Words that wrap do so as WrappedText says; text()
 // stays as it was set. One whose text can be selected wraps as Qt does.
 #pragma once
 
 #include <QLabel>
 
 #include "ui/theme/theme.h"
+#include "ui/widgets/wrapped_lines.h"
 
 namespace ullage::ui {
 
@@ -23,6 +24,7 @@ class InkLabel : public QLabel {
   void set_role(TextRole);
 
   [[nodiscard]] QSize sizeHint() const override;
+  [[nodiscard]] QSize minimumSizeHint() const override;
   [[nodiscard]] int heightForWidth(int width) const override;
   // What stands in each line, in the width that the label has.
   [[nodiscard]] QStringList lines() const;
@@ -35,17 +37,10 @@ class InkLabel : public QLabel {
   void colour();
   [[nodiscard]] bool breaks_lines() const;
   [[nodiscard]] QSize around() const;  // what the margins take
-  [[nodiscard]] const QStringList& lines_in(int width) const;
+  [[nodiscard]] const WrappedText::Lines& lines_in(int width) const;
 
-  // A layout asks several times about the same width.
-  struct Broken {
-    QString text;
-    QFont font;
-    int width = -1;
-    QStringList lines;
-  };
   Ink ink_;
-  mutable Broken broken_;
+  mutable WrappedText wrapped_;
 };
 
 }  // namespace ullage::ui
