@@ -53,6 +53,8 @@ constexpr std::array task_words = {
     TaskWords{"line_released", QT_TRANSLATE_NOOP("KegTasks", "Check and release line…")},
     TaskWords{"line_cleaned", QT_TRANSLATE_NOOP("KegTasks", "Log line cleaning…")},
     TaskWords{"line_locked", QT_TRANSLATE_NOOP("KegTasks", "Lock line…")},
+    TaskWords{"timed_pour", QT_TRANSLATE_NOOP("KegTasks", "Log the pour…")},
+    TaskWords{"rocked", QT_TRANSLATE_NOOP("KegTasks", "Log the rocking…")},
 };
 
 std::span<const std::string_view> usual_after(Phase phase) {
