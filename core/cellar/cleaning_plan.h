@@ -209,8 +209,7 @@ struct PlannedDay {
 // The beer a line holds, by its pieces, else its length and bore; nullopt when
 // they are not on record.
 [[nodiscard]] std::optional<Volume> volume_of_line(LineId, const CellarStatus&);
-// The same with its error: bore within 3 %, length within 5 % (assumed: hose is
-// drawn to a few percent and measured along its way).
+// The same with its error (core/physics/line_volume.h).
 [[nodiscard]] std::optional<units::Estimate<Volume>> beer_in_line(LineId, const CellarStatus&);
 
 }  // namespace ullage::cellar

@@ -17,9 +17,6 @@ namespace {
 using Things = std::vector<SubjectRef>;
 using ByPlace = std::map<std::optional<PlaceId>, Things>;
 
-// Of a hose, 95 %, assumed: measured along its way.
-constexpr double length_within = 0.05;
-
 class StepWriter {
  public:
   StepWriter(const std::vector<DueWork>& tasks, const CellarStatus& cellar, const CleaningKit& kit,
@@ -339,11 +336,7 @@ std::optional<units::Estimate<Volume>> beer_in_line(LineId id, const CellarStatu
   const auto held = volume_of_line(id, cellar);
   const LineStatus* line = cellar.find(id);
   if (!held || line == nullptr) return std::nullopt;
-  // The volume goes with the square of the bore.
-  const std::string& name = line->record.name;
-  return units::Estimate<Volume>(*held)
-      .with({name + ": bore"}, 2 * physics::hose_drawn_to * units::to_magnitude(*held))
-      .with({name + ": length"}, length_within * units::to_magnitude(*held));
+  return physics::as_hoses_hold(*held, line->record.name);
 }
 
 }  // namespace ullage::cellar

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/cellar/kegs_to_fill.h"
 
+#include <algorithm>
+
 #include "core/cellar/mass_sum.h"
 
 namespace ullage::cellar {
@@ -16,7 +18,41 @@ Co2Estimate volumes_taken(double volumes, const char* source, double error) {
   return Co2Estimate(units::volumes_of_co2(volumes)).with({source}, error);
 }
 
+bool stands_empty(const KegStatus& k) {
+  const bool known_empty = k.phase == Phase::dirty || k.phase == Phase::clean ||
+                           k.phase == Phase::sanitised || k.phase == Phase::purged;
+  return k.registered_now && k.record.owner == Owner::ours && k.record.in_use && known_empty &&
+         !k.contents && !k.lent_to && !k.out_of_service();
+}
+
+bool went_into_a_keg(const BatchRecord& batch, const Journal& journal) {
+  const auto story = journal.story(subject(batch.batch));
+  return std::any_of(story.begin(), story.end(), [](const Entry* e) {
+    return holds_alternative<Filled>(e->payload) || holds_alternative<Found>(e->payload) ||
+           holds_alternative<Received>(e->payload);
+  });
+}
+
 }  // namespace
+
+KegsWaiting kegs_waiting(const CellarStatus& cellar, const Journal& journal) {
+  KegsWaiting out;
+  Volume in_all = units::litres(0);
+  for (const KegStatus& k : cellar.kegs) {
+    if (!stands_empty(k)) continue;
+    out.empty.push_back(k.record.tag);
+    in_all += k.record.nominal;
+  }
+  for (const BatchRecord& b : cellar.batches) {
+    if (b.origin == BatchOrigin::brewed_here && !went_into_a_keg(b, journal))
+      out.batches.push_back(b.name);
+  }
+  // Kegs of several sizes take together what so many of their mean take.
+  const auto count = static_cast<std::int64_t>(out.empty.size());
+  if (count > 0) out.kegs.each = in_all / static_cast<double>(count);
+  if (!out.batches.empty()) out.kegs.count = count;
+  return out;
+}
 
 std::optional<GasForKegs> gas_for(const KegsToFill& kegs, const GasAccount& account) {
   if (kegs.count <= 0 || kegs.each.value() <= 0 || !account.next_keg) return std::nullopt;

@@ -11,8 +11,12 @@
 
 #include <cstdint>
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "core/cellar/gas_account.h"
+#include "core/cellar/journal.h"
+#include "core/cellar/status.h"
 
 namespace ullage::cellar {
 
@@ -20,6 +24,16 @@ struct KegsToFill {
   std::int64_t count = 0;
   Volume each = units::litres(19);
 };
+
+// What the journal knows of it: our kegs that stand empty and in service, and the
+// batches brewed here that went into no keg yet. Where such a batch waits the question
+// starts with all of these kegs, since nobody logs how large a brew is; else with none.
+struct KegsWaiting {
+  KegsToFill kegs;
+  std::vector<std::string> empty;    // their tags
+  std::vector<std::string> batches;  // their names
+};
+[[nodiscard]] KegsWaiting kegs_waiting(const CellarStatus&, const Journal&);
 
 struct GasForKegs {
   MassEstimate for_them;

@@ -193,7 +193,7 @@ class Adviser {
   }
 
   void warm() {
-    if (units::in_litres(o_.standing_warm) < spoils_a_glass_litres || !o_.warmest) return;
+    if (units::in_litres(o_.standing_warm.value()) < spoils_a_glass_litres || !o_.warmest) return;
     const bool breaks =
         std::any_of(o_.places.begin(), o_.places.end(), [&](const physics::StandingPlace& p) {
           return p.verdict == physics::AtRest::breaks_out &&

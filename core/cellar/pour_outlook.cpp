@@ -8,6 +8,7 @@
 #include "core/cellar/pour_state.h"
 #include "core/physics/gas_blend.h"
 #include "core/physics/line_balance.h"
+#include "core/physics/line_volume.h"
 
 namespace ullage::cellar {
 
@@ -105,7 +106,8 @@ void tell_right(const PourSetting& s, const physics::LineFlow& line, PourOutlook
 }
 
 void tell_untold(const PourSetting& s, std::size_t part, PourOutlook& out) {
-  out.standing_untold += physics::total_volume({s.line.parts[part]});
+  out.standing_untold = physics::as_hoses_hold(
+      out.standing_untold.value() + physics::total_volume({s.line.parts[part]}), s.line_name);
   const std::string& name = s.place_names[part];
   for (std::size_t i = 0; i < part; ++i)
     if (!s.told(i) && s.place_names[i] == name) return;
@@ -113,10 +115,10 @@ void tell_untold(const PourSetting& s, std::size_t part, PourOutlook& out) {
 }
 
 void tell_standing(const PourSetting& s, PourOutlook& out) {
-  out.contents = physics::total_volume(s.line.parts);
+  out.contents = physics::as_hoses_hold(physics::total_volume(s.line.parts), s.line_name);
   const Temperature limit = units::kelvin(units::in_kelvin(s.beer.value()) + stands_warm_by);
   if (const auto warm = physics::standing_warm(s.line.parts, s.standing, limit))
-    out.standing_warm = *warm;
+    out.standing_warm = physics::as_hoses_hold(*warm, s.line_name);
   for (std::size_t i = 0; i < s.standing.size(); ++i) {
     const Temperature t = s.standing[i].value();
     if (!holds_alternative<physics::Hose>(s.line.parts[i])) continue;

@@ -86,11 +86,10 @@ struct PourOutlook {
   std::optional<units::Duration> at_hand_time;
   std::optional<units::Estimate<MoleFraction>> right_blend;  // at the pressure set
   std::optional<physics::RestrictionCompared> handbook;      // of the main hose
-  Volume contents = units::litres(0);
-  Volume standing_warm = units::litres(0);
+  units::Estimate<Volume> contents, standing_warm;           // by the bores and lengths as stated
   std::optional<Temperature> warmest;
   std::string warmest_place;
-  Volume standing_untold = units::litres(0);  // nobody knows how warm
+  units::Estimate<Volume> standing_untold;  // nobody knows how warm
   std::string untold_places;
 };
 [[nodiscard]] PourOutlook pour_outlook(const PourSetting&);

@@ -10,6 +10,7 @@
 #include "core/cellar/cellar_status.h"
 #include "core/cellar/gas_account.h"
 #include "core/physics/atmosphere.h"
+#include "core/physics/room_errors.h"
 
 namespace ullage::cellar {
 
@@ -90,73 +91,41 @@ void tell_alarm(PlaceSafety& out, const Journal& journal) {
   }
 }
 
-// The air with one input after another as far off as it may be.
-class UncertainAir {
- public:
-  UncertainAir(std::vector<physics::EscapingGas> gases, const PlaceSafety& place,
-               units::AbsolutePressure ambient)
-      : gases_(std::move(gases)),
-        ambient_(ambient),
-        volume_(place.place.net_air_volume.value_or(units::cubic_metres(0))),
-        temperature_(TemperatureEstimate(place.temperature)
-                         .with({"temperature of the air"},
-                               place.temperature_known ? read_kelvin : assumed_kelvin)),
-        fullness_(units::Estimate<units::Fraction>(units::fraction(1))
-                      .with({"content of the bottles"}, content_share)) {
-    volume_ = volume_.with({"net volume of the room"}, room_volume_share * volume_.value().value());
-  }
-  template <class Pick>
-  [[nodiscard]] std::optional<ShareEstimate> share(Pick&& pick) const {
-    const auto out = units::try_propagate(
-        [&](Volume v, Temperature t, units::Fraction full) -> physics::Result<MoleFraction> {
-          const auto air = physics::if_all_escapes(filled(full), {v, t, ambient_});
-          if (!air) return std::unexpected(air.error());
-          return pick(*air);
-        },
-        volume_, temperature_, fullness_);
-    return out ? std::optional(*out) : std::nullopt;
-  }
-  [[nodiscard]] std::optional<VolumeEstimate> room_for(MoleFraction limit) const {
-    const auto out = units::try_propagate(
-        [&](Temperature t, units::Fraction full) {
-          return physics::room_for(limit, filled(full), {volume_.value(), t, ambient_});
-        },
-        temperature_, fullness_);
-    return out ? std::optional(*out) : std::nullopt;
-  }
-
- private:
-  [[nodiscard]] std::vector<physics::EscapingGas> filled(units::Fraction full) const {
-    std::vector<physics::EscapingGas> out = gases_;
-    for (physics::EscapingGas& g : out) g.mass = full.count() * g.mass;
-    return out;
-  }
-  std::vector<physics::EscapingGas> gases_;
-  units::AbsolutePressure ambient_;
-  VolumeEstimate volume_;
-  TemperatureEstimate temperature_;
-  units::Estimate<units::Fraction> fullness_;
-};
+physics::KnownRoom known_room(const PlaceSafety& place,
+                              const units::Estimate<units::AbsolutePressure>& air) {
+  const VolumeEstimate volume(place.place.net_air_volume.value_or(units::cubic_metres(0)));
+  return {
+      volume.with({"net volume of the room"}, room_volume_share * volume.value().value()),
+      TemperatureEstimate(place.temperature)
+          .with({"temperature of the air"}, place.temperature_known ? read_kelvin : assumed_kelvin),
+      air};
+}
 
 void tell_air(PlaceSafety& out, const CellarStatus& cellar) {
-  const auto ambient =
-      physics::ambient_pressure(cellar.cellar ? cellar.cellar->altitude : units::metres(0));
-  std::vector<physics::EscapingGas> gases;
+  const auto air = physics::ambient_pressure_estimate(
+      cellar.cellar ? cellar.cellar->altitude : units::metres(0), {"weather"});
+  physics::KnownGas gas;
+  gas.there = gas.there.with({"content of the bottles"}, content_share);
   for (const BottleInRoom& b : out.bottles) {
     out.holds_nitrogen = out.holds_nitrogen || b.record.co2.count() < nearly_all_co2;
-    if (b.gas) gases.push_back({*b.gas, b.record.co2});
+    if (b.gas) gas.bottles.push_back({*b.gas, b.record.co2});
   }
-  if (!ambient || gases.empty()) return;
-  const UncertainAir air(gases, out, *ambient);
-  out.room_for_three_percent = air.room_for(units::mole_fraction(insurers_share));
+  if (!air || gas.bottles.empty()) return;
+  const physics::KnownRoom known = known_room(out, *air);
+  if (const auto room =
+          physics::room_for_estimate(units::mole_fraction(insurers_share), gas, known)) {
+    out.room_for_three_percent = *room;
+  }
   if (!out.place.net_air_volume) return;
-  const physics::Room room{*out.place.net_air_volume, out.temperature, *ambient};
-  if (const auto outcome = physics::if_all_escapes(gases, room)) {
-    using physics::RoomOutcome;
-    out.outcome = *outcome;
-    out.co2 = air.share([](const RoomOutcome& o) { return o.co2; });
-    out.co2_flowing = air.share([](const RoomOutcome& o) { return o.co2_flowing; });
-    out.oxygen = air.share([](const RoomOutcome& o) { return o.oxygen; });
+  if (const auto told = physics::room_air_estimate(gas, known)) {
+    out.outcome = told->outcome;
+    out.co2 = told->co2;
+    out.co2_flowing = told->co2_flowing;
+    out.oxygen = told->oxygen;
+  }
+  const physics::Room room{*out.place.net_air_volume, out.temperature, air->value()};
+  if (!out.outcome) {  // some end of the errors is beyond what the equation covers
+    if (const auto plain = physics::if_all_escapes(gas.bottles, room)) out.outcome = *plain;
   }
   tell_leak(out, cellar, room);
 }

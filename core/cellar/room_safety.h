@@ -32,8 +32,8 @@ struct PlaceSafety {
   Temperature temperature = units::celsius(20);
   bool temperature_known = false;
   std::optional<physics::RoomOutcome> outcome;  // absent: no volume, or no known bottle
-  // Of the outcome, with what the room's volume, the bottles' content and the
-  // temperature are uncertain by. That the air is evenly mixed is not among it: low
+  // Of the outcome, with what the room's volume, the bottles' content, the temperature
+  // and the weather make uncertain. That the air is evenly mixed is not among it: low
   // spots are far above.
   std::optional<ShareEstimate> co2, co2_flowing, oxygen;
   std::optional<VolumeEstimate> room_for_three_percent;

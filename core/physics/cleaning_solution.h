@@ -19,6 +19,7 @@
 #include <optional>
 
 #include "core/physics/error.h"
+#include "core/units/estimate.h"
 #include "core/units/quantities.h"
 #include "core/units/scales.h"
 
@@ -47,6 +48,24 @@ struct SolutionParts {
 [[nodiscard]] Result<SolutionParts> cleaning_solution(units::Volume solution,
                                                       units::Fraction strength, const Concentrate&);
 
+// What a solution is made up with, each as a share of itself, 95 %.
+struct SolutionErrors {
+  units::Fraction label = units::fraction(0.05);     // the label's strength
+  units::Fraction marks = units::fraction(0.05);     // of the vessel that the solution is made in
+  units::Fraction measured = units::fraction(0.03);  // scale or measuring jug of the cleaner
+};
+// The parts that would make just the strength wanted, each with what label, marks and
+// the solution's own density (2 %) leave open; and the strength of what is made by their
+// values, measured out as well as it may be.
+struct SolutionEstimate {
+  units::Estimate<units::Mass> concentrate;
+  std::optional<units::Estimate<units::Volume>> concentrate_volume;
+  units::Estimate<units::Volume> water;
+  units::Estimate<units::Fraction> strength;
+};
+[[nodiscard]] Result<SolutionEstimate> solution_estimate(units::Volume solution,
+                                                         units::Fraction strength,
+                                                         const Concentrate&, const SolutionErrors&);
 // By dose: volume (or, for a powder, mass) of concentrate for each volume of solution.
 [[nodiscard]] Result<units::Volume> dose_of_liquid(units::Volume solution,
                                                    units::Fraction volume_per_volume);

@@ -20,4 +20,11 @@ Result<Estimate<Volume>> line_volume_estimate(const Estimate<Length>& bore,
   return try_propagate([](Length b, Length l) { return line_volume(b, l); }, bore, length);
 }
 
+Estimate<Volume> as_hoses_hold(Volume held, const std::string& line) {
+  // The volume goes with the square of the bore.
+  return Estimate<Volume>(held)
+      .with({line + ": bore"}, 2 * hose_drawn_to * to_magnitude(held))
+      .with({line + ": length"}, hose_measured_to * to_magnitude(held));
+}
+
 }  // namespace ullage::physics

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
 #include <utility>
 
 #include "core/physics/gas_use.h"
@@ -27,16 +28,34 @@ PurgeAct off_by(PurgeAct act, PressureDifference off) {
   return act;
 }
 
+// Acts one after another, as purge_on has each.
+struct PurgeRun {
+  std::span<const PurgeAct> acts;
+  const SupplyGas& gas;
+  const PurgeMixing& mixing;
+  std::optional<PurgeOutcome> before;
+
+  [[nodiscard]] Result<PurgeOutcome> on(const Vessel& v, PressureDifference off) const {
+    std::optional<PurgeOutcome> left = before;
+    if (left) left->co2_used = kilograms(0);
+    for (const PurgeAct& act : acts) {
+      const auto after = purge_on(left, v, off_by(act, off), gas, mixing);
+      if (!after) return after;
+      left = *after;
+    }
+    return *left;
+  }
+};
+
 // What `of` takes from the outcome, with the error of every input.
 template <class Of>
-auto carried(const KnownVessel& v, const PurgeAct& act, const Estimate<PressureDifference>& off,
-             const SupplyGas& gas, const PurgeMixing& mixing, const Of& of) {
+auto carried(const KnownVessel& v, const PurgeRun& run, const Estimate<PressureDifference>& off,
+             const Of& of) {
   using Q = decltype(of(std::declval<PurgeOutcome>()));
   return try_propagate(
       [&](Volume space, Volume beer, AbsolutePressure ambient, Temperature t,
           PressureDifference by) -> Result<Q> {
-        const auto out =
-            purge_on({}, Vessel{space, beer, ambient, t, v.oxygen}, off_by(act, by), gas, mixing);
+        const auto out = run.on(Vessel{space, beer, ambient, t, v.oxygen}, by);
         if (!out) return std::unexpected(out.error());
         return of(*out);
       },
@@ -52,10 +71,16 @@ Sides sides_with(const PurgeOutcome& out, double half_width) {
           std::hypot(std::log(out.worst.count() / likely), half_width)};
 }
 
+bool is_push(const PurgeAct& act) { return get_if<LiquidPush>(&act) != nullptr; }
+
 std::vector<Contribution> with_mixing(std::vector<Contribution> errors, const PurgeOutcome& out,
-                                      bool is_push) {
-  errors.push_back({{is_push ? "air left on top" : "purge: mixing"},
-                    std::log(out.worst.count() / out.oxygen.count())});
+                                      std::span<const PurgeAct> acts) {
+  const auto pushes = std::count_if(acts.begin(), acts.end(), is_push);
+  const char* name = pushes == 0 ? "purge: mixing"
+                     : pushes == static_cast<std::ptrdiff_t>(acts.size())
+                         ? "air left on top"
+                         : "air left on top, and mixing";
+  errors.push_back({{name}, std::log(out.worst.count() / out.oxygen.count())});
   return errors;
 }
 
@@ -64,21 +89,28 @@ std::vector<Contribution> with_mixing(std::vector<Contribution> errors, const Pu
 Result<PurgeEstimate> purge_estimate(const KnownVessel& v, const PurgeAct& act,
                                      const Estimate<PressureDifference>& off, ErrorSource method,
                                      const SupplyGas& gas, const PurgeMixing& mixing) {
-  const auto plain = purge_on({},
-                              Vessel{v.gas_space.value(), v.beer.value(), v.ambient.value(),
-                                     v.temperature.value(), v.oxygen},
-                              act, gas, mixing);
+  return purge_estimate(v, std::span(&act, 1), off, std::move(method), gas, mixing);
+}
+
+Result<PurgeEstimate> purge_estimate(const KnownVessel& v, std::span<const PurgeAct> acts,
+                                     const Estimate<PressureDifference>& off, ErrorSource method,
+                                     const SupplyGas& gas, const PurgeMixing& mixing,
+                                     const std::optional<PurgeOutcome>& before) {
+  if (acts.empty())
+    return std::unexpected(RangeError{Subject::cycles, 0, 1, purge_cycles_range.high});
+  const PurgeRun run{acts, gas, mixing, before};
+  const auto plain = run.on(
+      {v.gas_space.value(), v.beer.value(), v.ambient.value(), v.temperature.value(), v.oxygen},
+      PressureDifference());
   if (!plain) return std::unexpected(plain.error());
-  const auto left = carried(v, act, off, gas, mixing, [](const PurgeOutcome& o) {
-    return LogOxygen(std::log(o.oxygen.count()));
-  });
+  const auto left = carried(
+      v, run, off, [](const PurgeOutcome& o) { return LogOxygen(std::log(o.oxygen.count())); });
   if (!left) return std::unexpected(left.error());
-  const auto in_beer = carried(v, act, off, gas, mixing, [](const PurgeOutcome& o) {
+  const auto in_beer = carried(v, run, off, [](const PurgeOutcome& o) {
     return LogOxygen(std::log(o.if_all_in_beer.count()));
   });
   if (!in_beer) return std::unexpected(in_beer.error());
-  const auto used =
-      carried(v, act, off, gas, mixing, [](const PurgeOutcome& o) { return o.co2_used; });
+  const auto used = carried(v, run, off, [](const PurgeOutcome& o) { return o.co2_used; });
   if (!used) return std::unexpected(used.error());
 
   PurgeEstimate out{
@@ -94,9 +126,44 @@ Result<PurgeEstimate> purge_estimate(const KnownVessel& v, const PurgeAct& act,
   const double taken_up = plain->if_all_in_beer.count();
   out.if_all_in_beer_best = OxygenConcentration(taken_up * std::exp(-beer.below));
   out.outcome.if_all_in_beer_worst = OxygenConcentration(taken_up * std::exp(beer.above));
-  const bool is_push = get_if<LiquidPush>(&act) != nullptr;
-  out.oxygen_errors = with_mixing(left->contributions(), *plain, is_push);
-  out.in_beer_errors = with_mixing(in_beer->contributions(), *plain, is_push);
+  out.oxygen_errors = with_mixing(left->contributions(), *plain, acts);
+  out.in_beer_errors = with_mixing(in_beer->contributions(), *plain, acts);
+  return out;
+}
+
+Result<CyclesNeeded> cycles_needed(MoleFraction target, const KnownVessel& v, GaugePressure high,
+                                   const Estimate<PressureDifference>& off, const SupplyGas& gas,
+                                   const Mixing& mixing) {
+  using CycleCount = OnScale<struct CycleCountTag>;
+  const auto needed = [&](AbsolutePressure ambient, PressureDifference by,
+                          Fraction mixes) -> Result<CycleCount> {
+    const Vessel vessel{v.gas_space.value(), v.beer.value(), ambient, v.temperature.value(),
+                        v.oxygen};
+    const auto n = cycles_to_reach(target, vessel, filled_to(high, by), gas, mixes);
+    if (!n) return std::unexpected(n.error());
+    return CycleCount(*n);
+  };
+  const auto by_mixing = [&](Fraction mixes) {
+    return needed(v.ambient.value(), PressureDifference(), mixes);
+  };
+  const auto likely = by_mixing(mixing.likely);
+  const auto best = by_mixing(mixing.best);
+  const auto worst = by_mixing(mixing.worst);
+  for (const auto* n : {&likely, &best, &worst}) {
+    if (!*n) return std::unexpected(n->error());
+  }
+  CyclesNeeded out{likely->count(), best->count(), std::nullopt, {}};
+  const auto read =
+      try_propagate([&](AbsolutePressure ambient,
+                        PressureDifference by) { return needed(ambient, by, mixing.likely); },
+                    v.ambient, off);
+  if (read) {
+    const double h = read->half_width();
+    out.fewest = std::max(0.0, out.likely - std::hypot(out.likely - best->count(), h));
+    out.most = out.likely + std::hypot(worst->count() - out.likely, h);
+    out.errors = read->contributions();
+  }
+  out.errors.push_back({{"purge: mixing"}, worst->count() - out.likely});
   return out;
 }
 

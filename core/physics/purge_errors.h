@@ -33,10 +33,30 @@ struct PurgeEstimate {
   std::vector<units::Contribution> oxygen_errors, in_beer_errors;
 };
 
-// `off` is what the dial of the act's pressure is off by; no fill ends below the air's
+// `off` is what the dial of the acts' pressures is off by; no fill ends below the air's
 // own pressure. Refuses what purge_on refuses.
 [[nodiscard]] Result<PurgeEstimate> purge_estimate(
     const KnownVessel&, const PurgeAct&, const units::Estimate<units::PressureDifference>& off,
     units::ErrorSource method, const SupplyGas& gas = {}, const PurgeMixing& mixing = {});
+
+// Several in their order, going on from `before` where there is one, whose own best and
+// worst are part of the range. The gas is that of these acts alone. Refuses none.
+[[nodiscard]] Result<PurgeEstimate> purge_estimate(
+    const KnownVessel&, std::span<const PurgeAct>,
+    const units::Estimate<units::PressureDifference>& off, units::ErrorSource method,
+    const SupplyGas& gas = {}, const PurgeMixing& mixing = {},
+    const std::optional<PurgeOutcome>& before = std::nullopt);
+
+// cycles_to_reach() by the best, the likely and the worst mixing, the dial and the air
+// within their errors. No `most` where the dial may stand so high without any gas.
+struct CyclesNeeded {
+  double likely = 0, fewest = 0;
+  std::optional<double> most;
+  std::vector<units::Contribution> errors;
+};
+[[nodiscard]] Result<CyclesNeeded> cycles_needed(
+    units::MoleFraction target, const KnownVessel&, units::GaugePressure high,
+    const units::Estimate<units::PressureDifference>& off, const SupplyGas& gas = {},
+    const Mixing& mixing = cycle_mixing());
 
 }  // namespace ullage::physics

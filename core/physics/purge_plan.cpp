@@ -31,6 +31,12 @@ Vessel holding(const Vessel& v, MoleFraction oxygen) {
   return out;
 }
 
+LiquidPush push_with(const PurgeMeans& means) {
+  LiquidPush push = means.liquid_push;
+  push.pressure = means.push;
+  return push;
+}
+
 class PurgePlanner {
  public:
   PurgePlanner(MoleFraction target, const Vessel& v, const PurgeMeans& means)
@@ -65,11 +71,9 @@ class PurgePlanner {
 
   // Cycles after it where it does not do alone.
   MaybePlan push() const {
-    LiquidPush push = means_.liquid_push;
-    push.pressure = means_.push;
     PurgePlan plan;
     plan.way = PurgeWay::liquid_push;
-    auto pushed = carried_out(std::move(plan), std::nullopt, push);
+    auto pushed = carried_out(std::move(plan), std::nullopt, push_with(means_));
     if (!pushed || (*pushed)->outcome.oxygen <= target_) return pushed;
     if (means_.pressures.empty()) return std::optional<PurgePlan>();
     auto more = cycles((*pushed)->outcome, means_.pressures.front());
@@ -168,6 +172,20 @@ Result<std::vector<PurgePlan>> purge_plans(MoleFraction target, const Vessel& v,
     return a.outcome.co2_used < b.outcome.co2_used;
   });
   return out;
+}
+
+std::vector<PurgeAct> acts_of(const PurgePlan& plan, const PurgeMeans& means) {
+  switch (plan.way) {
+    case PurgeWay::cycles:
+      return {plan.cycles};
+    case PurgeWay::sweep:
+      return {Sweep{plan.vessel_volumes}};
+    case PurgeWay::liquid_push:
+      return {push_with(means)};
+    case PurgeWay::push_then_cycles:
+      break;
+  }
+  return {push_with(means), plan.cycles};
 }
 
 }  // namespace ullage::physics

@@ -83,4 +83,7 @@ struct PurgeMeans {
     units::MoleFraction target, const Vessel&, const PurgeMeans& means = {},
     const std::optional<PurgeOutcome>& done = std::nullopt);
 
+// What a plan does, in its order.
+[[nodiscard]] std::vector<PurgeAct> acts_of(const PurgePlan&, const PurgeMeans&);
+
 }  // namespace ullage::physics

@@ -184,7 +184,7 @@ Result<Rate> air_changes_for(MoleFraction limit, const EscapingGas& per_day, con
   const auto growth = growth_of(per_day, room, per_second(0));
   if (!growth) return std::unexpected(growth.error());
   const double n = growth->co2 / limit.count();
-  if (auto bad = outside(Subject::air_changes, n, air_changes_range)) return std::unexpected(*bad);
+  if (auto bad = outside(Subject::air_changes, n, usual_ventilation)) return std::unexpected(*bad);
   return per_second(n);
 }
 

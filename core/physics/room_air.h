@@ -28,7 +28,8 @@
 namespace ullage::physics {
 
 inline constexpr Range room_volume_range{0.05, 1.0e5};          // m3, a chest freezer to a hall
-inline constexpr Range air_changes_range{0.0, 100.0 / 3600.0};  // 1/s
+inline constexpr Range air_changes_range{0.0, 600.0 / 3600.0};  // 1/s; a clean room's
+inline constexpr Range usual_ventilation{0.0, 100.0 / 3600.0};  // 1/s; what may be called for
 inline constexpr Range escaping_mass_range{0.0, 5000.0};        // kg
 inline constexpr units::MoleFraction ordinary_oxygen = units::mole_fraction(0.20946);
 

@@ -271,6 +271,7 @@ Grounds contents_grounds(const LineSubject& s) {
   Grounds g = grounds_by(laws::line_contents, "The line holds",
                          s.speaker.printer.print(s.outlook.contents));
   add_hoses(g, s);
+  g.narrow = narrowing(s.outlook.contents);
   return g;
 }
 

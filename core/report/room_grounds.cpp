@@ -57,8 +57,8 @@ Grounds of_room(std::string name, std::string answer, const PlaceSafety& p,
   g.notes.emplace_back(uneven);
   g.notes.emplace_back("A caution, never an all-clear. Local code decides.");
   g.notes.emplace_back(
-      "The ± is of the room's volume (taken at 10 %), the bottles' content (5 %) and the "
-      "temperature.");
+      "The ± is of the room's volume (taken at 10 %), the bottles' content (5 %), the "
+      "temperature and the weather.");
   g.narrow.emplace_back("Measure the room, and take off what kegs and stock fill.");
   return g;
 }
@@ -88,9 +88,7 @@ std::string say_leak_share(const cellar::ShareEstimate& share, const Speaker& sp
 }
 
 std::string say_room(const cellar::VolumeEstimate& room, const Speaker& speaker) {
-  const double share = room.half_width() / room.value().value();
-  return fmt::format("{} ± {} %", units::print_room(room.value(), speaker.printer),
-                     speaker.printer.number(share * 100, 0));
+  return units::print_room(room, speaker.printer);
 }
 
 std::string say_published_share(units::MoleFraction share, const Speaker& speaker) {

@@ -71,6 +71,12 @@ std::string print_room(Volume room, const Printer& printer) {
   return write_to_place(size, place, printer.style) + (feet ? " ft³" : " m³");
 }
 
+std::string print_room(const Estimate<Volume>& room, const Printer& printer) {
+  if (!(room.half_width() > 0)) return print_room(room.value(), printer);
+  const double share = room.half_width() / room.value().value();
+  return print_room(room.value(), printer) + " ± " + printer.number(share * 100, 0) + " %";
+}
+
 std::string held_together(std::string_view text) {
   std::string out;
   out.reserve(text.size() + 8);

@@ -116,10 +116,12 @@ TEST(RoomSafety, SharesCarryTheErrorOfWhatTheyRestOn) {
   ASSERT_TRUE(place.co2 && place.oxygen && place.co2_flowing && place.room_for_three_percent);
   const double share = place.co2->value().count();
   EXPECT_DOUBLE_EQ(share, place.outcome->co2.count());
-  EXPECT_NEAR(place.co2->half_width() / share, std::hypot(0.10, 0.05, 2 / 293.15), 0.003);
+  EXPECT_NEAR(place.co2->half_width() / share,
+              std::hypot(std::hypot(0.10, 0.05, 2 / 293.15), 2000 / 101325.0), 0.003);
   EXPECT_NEAR(place.oxygen->half_width(), 0.20946 * place.co2->half_width(), 1e-6);
   const VolumeEstimate& wanted = *place.room_for_three_percent;
-  EXPECT_NEAR(wanted.half_width() / wanted.value().value(), std::hypot(0.05, 2 / 293.15), 0.002);
+  EXPECT_NEAR(wanted.half_width() / wanted.value().value(),
+              std::hypot(0.05, 2 / 293.15, 2000 / 101325.0), 0.002);
 }
 
 double settles_ppm(GasCellar& scene) {

@@ -4,6 +4,8 @@
 #include <gtest/gtest.h>
 
 #include "core/physics/diffusion.h"
+#include "core/units/printing.h"
+#include "tests/physics/printed_numbers.h"
 
 namespace ullage::testing {
 namespace {
@@ -24,6 +26,24 @@ TEST(CleaningSolution, FollowsTheMassBalance) {
   ASSERT_TRUE(flakes);
   EXPECT_NEAR(in_grams(flakes->concentrate), 200, 1e-9);
   EXPECT_FALSE(flakes->concentrate_volume);
+}
+
+// The example of docs/physics-cleaning.md, by the rounding of units::value_with_error.
+TEST(CleaningSolution, CarriesItsErrorsAsThePageSays) {
+  const auto made =
+      physics::solution_estimate(litres(10), fraction(0.02), {fraction(0.30), {}}, {});
+  ASSERT_TRUE(made);
+  const auto page = physics::cases::printed("physics-cleaning.md",
+                                            R"(take (.*) g, and what is made so has (.*) %\.)");
+  ASSERT_EQ(page.size(), 2U);
+  const auto no_spaces = [](std::string text) {
+    std::erase(text, ' ');
+    return text;
+  };
+  EXPECT_EQ(page[0], no_spaces(value_with_error(in_grams(made->concentrate.value()),
+                                                made->concentrate.half_width() * 1e3, {})));
+  EXPECT_EQ(page[1], no_spaces(value_with_error(made->strength.value().count() * 100,
+                                                made->strength.half_width() * 100, {})));
 }
 
 TEST(CleaningSolution, DosesAreProportional) {

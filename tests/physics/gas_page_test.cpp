@@ -10,7 +10,9 @@
 #include "core/physics/gas_ledger.h"
 #include "core/physics/gas_use.h"
 #include "core/physics/room_air.h"
+#include "core/physics/room_errors.h"
 #include "core/physics/room_leak.h"
+#include "tests/physics/printed_numbers.h"
 
 namespace ullage::physics {
 namespace {
@@ -72,6 +74,23 @@ TEST(GasPage, Account) {
   EXPECT_NEAR(in_days(*left->likely), 65, 0.6);
   EXPECT_NEAR(in_days(*left->earliest), 55, 0.6);
   EXPECT_NEAR(in_days(*left->latest), 80, 0.6);
+}
+
+// The example with its errors, as the page prints it.
+TEST(GasPage, RoomAirsErrors) {
+  KnownGas gas;
+  gas.bottles = {{kilograms(12)}};
+  gas.there = gas.there.with({"content"}, 0.05);
+  const KnownRoom room{net_volume({metres(5), metres(3.5), metres(2.4), metres(0.05),
+                                   Estimate<Fraction>(fraction(0.1)).with({"stock"}, 0.05)}),
+                       Estimate<Temperature>(celsius(12)).with({"thermometer"}, 0.5),
+                       *ambient_pressure_estimate(metres(0), {"weather"})};
+  const auto air = room_air_estimate(gas, room);
+  ASSERT_TRUE(air);
+  const auto page = cases::printed("physics-gas.md", R"(at 12 °C: ([\d.]+) ± ([\d.]+) % of CO2)");
+  ASSERT_EQ(page.size(), 2U);
+  EXPECT_PRINTED(air->co2.value().count() * 100, page[0], 0);
+  EXPECT_PRINTED(air->co2.half_width() * 100, page[1], 0);
 }
 
 TEST(GasPage, RoomAir) {

@@ -6,6 +6,8 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <span>
+#include <vector>
 
 #include "core/physics/atmosphere.h"
 #include "tests/physics/sampled.h"
@@ -98,6 +100,77 @@ TEST(PurgeErrors, RefusesWhatAPurgeRefusesAndClampsNothingElse) {
       purge_estimate(soda_keg(), PressureCycles{0, gauge_psi(30), {}}, dial_off(2), method);
   ASSERT_TRUE(none);
   EXPECT_DOUBLE_EQ(none->outcome.worst.count(), air_oxygen.count());
+}
+
+// A push and two fills after it: one dial for all of it, mixing and air left on top each
+// by its own worst.
+TEST(PurgeErrors, SeveralInTheirOrderAgainstBruteForce) {
+  const KnownVessel keg = soda_keg();
+  const auto dial = dial_off(2);
+  LiquidPush pushed;
+  pushed.pressure = gauge_psi(5);
+  const std::vector<PurgeAct> acts{PurgeAct(pushed),
+                                   PurgeAct(PressureCycles{2, gauge_psi(20), {}})};
+  const Vessel plain_keg{litres(19), litres(18.5), sea_level(), celsius(20)};
+  const auto out = purge_estimate(keg, acts, dial, method);
+  const auto plain = purge_in_order(plain_keg, acts);
+  ASSERT_TRUE(out && plain);
+  EXPECT_DOUBLE_EQ(out->outcome.oxygen.count(), plain->back().oxygen.count());
+  EXPECT_DOUBLE_EQ(out->co2_used.value().value(), plain->back().co2_used.value());
+  EXPECT_GT(by(out->oxygen_errors, "air left on top, and mixing"), 0);
+  const auto drawn = middle_of(4000, [&](Case& c) -> std::optional<double> {
+    std::vector<PurgeAct> off = acts;
+    get_if<LiquidPush>(&off[0])->pressure = gauge_psi(5) + c.of(dial);
+    get_if<PressureCycles>(&off[1])->high = gauge_psi(20) + c.of(dial);
+    const auto left = purge_in_order(
+        {c.of(keg.gas_space), c.of(keg.beer), c.of(keg.ambient), c.of(keg.temperature)}, off);
+    if (!left) return std::nullopt;
+    const double mixes = c.offset("mixing");
+    const PurgeOutcome& p = plain->back();
+    const double side =
+        mixes > 0 ? p.worst.count() / p.oxygen.count() : p.oxygen.count() / p.best.count();
+    return std::log(left->back().oxygen.count()) + mixes * std::log(side);
+  });
+  expect_middle({std::log(out->outcome.best.count()), std::log(out->outcome.oxygen.count()),
+                 std::log(out->outcome.worst.count())},
+                drawn, 0.06);
+}
+
+// What went before counts with its range, and its gas does not.
+TEST(PurgeErrors, GoesOnFromWhatWasDone) {
+  const PurgeAct two = PressureCycles{2, gauge_psi(30), {}};
+  const auto first = purge_estimate(soda_keg(), two, dial_off(2), method);
+  ASSERT_TRUE(first);
+  const auto more =
+      purge_estimate(soda_keg(), std::span(&two, 1), dial_off(2), method, {}, {}, first->outcome);
+  ASSERT_TRUE(more);
+  EXPECT_NEAR(more->co2_used.value().value(), first->co2_used.value().value(), 1e-12);
+  const auto width = [](const PurgeEstimate& e) {
+    return std::log(e.outcome.worst.count() / e.outcome.best.count());
+  };
+  EXPECT_GT(width(*more), width(*first));
+  EXPECT_EQ(
+      purge_estimate(soda_keg(), std::span<const PurgeAct>(), dial_off(2), method).error().subject,
+      Subject::cycles);
+}
+
+// ln(y0 / yt) / ln(PH / PL) by hand, with the dial at its ends; and a dial that may be
+// off by all of it tells of no most.
+TEST(PurgeErrors, CyclesToATarget) {
+  const Mixing all{fraction(1), fraction(1), fraction(1)};
+  const auto n =
+      cycles_needed(ppm(1000), soda_keg(), gauge_psi(30), dial_off(2), {mole_fraction(0)}, all);
+  ASSERT_TRUE(n && n->most);
+  const auto by_hand = [](double psi_gauge) {
+    return std::log(0.20946 / 1000e-6) / std::log((14.696 + psi_gauge) / 14.696);
+  };
+  EXPECT_NEAR(n->likely, by_hand(30), 1e-3);
+  const double dial = (by_hand(28) - by_hand(32)) / 2;
+  EXPECT_NEAR((*n->most - n->fewest) / 2, dial, 0.03);
+  const auto low = cycles_needed(ppm(1000), soda_keg(), gauge_psi(1), dial_off(2));
+  ASSERT_TRUE(low);
+  EXPECT_FALSE(low->most);
+  EXPECT_GT(low->likely, 0);
 }
 
 }  // namespace

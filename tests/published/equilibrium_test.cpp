@@ -6,9 +6,6 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <map>
-#include <utility>
-#include <vector>
 
 #include "core/physics/atmosphere.h"
 #include "tests/published/csv.h"
@@ -74,29 +71,6 @@ TEST(AsbcTypeChart, PolynomialIsWithinItsStatedHalfWidthInItsRange) {
   const Spread s = against_asbc_type_chart(Equation::polynomial);
   EXPECT_EQ(s.count, 160);
   expect_half_width_is_of(s, Equation::polynomial);
-}
-
-// The chart's own roughness: along the pressure a real chart is straight, and in one
-// row of pressures a cell lies up to 0.024 volumes off its row's straight line, where
-// rounding makes 0.005.
-TEST(AsbcTypeChart, IsRougherThanItsRounding) {
-  std::map<double, std::vector<std::pair<double, double>>> rows;
-  for (const Row& row : table("co2_beer_table_degF_psig.csv"))
-    rows[row.number("temp_degF")].emplace_back(row.number("gauge_pressure_psi"),
-                                               row.number("co2_volumes"));
-  double roughest = 0;
-  for (const auto& [f, cells] : rows) {
-    const auto n = static_cast<double>(cells.size());
-    double p_mean = 0, v_mean = 0, pp = 0, pv = 0;
-    for (const auto& [p, v] : cells) p_mean += p / n, v_mean += v / n;
-    for (const auto& [p, v] : cells) {
-      pp += (p - p_mean) * (p - p_mean);
-      pv += (p - p_mean) * (v - v_mean);
-    }
-    for (const auto& [p, v] : cells)
-      roughest = std::max(roughest, std::abs(v - v_mean - pv / pp * (p - p_mean)));
-  }
-  EXPECT_NEAR(roughest, 0.024, 0.0005);
 }
 
 TEST(AsbcTypeChart, PureWaterIsAboveEveryCell) {

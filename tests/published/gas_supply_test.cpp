@@ -69,12 +69,9 @@ TEST(FillRatio, LiquidFullTemperature) {
 }
 
 // The dense-gas equation against the printed vapour densities: within the half-width
-// that the program gives it (4 %) and the print's half unit. A cubic equation of two
-// constants is not a fit to these densities: it truly differs, by 1.1 % at 20 C and
-// 1.9 % at 30 C, a degree below the critical point, where the density is most in
-// question.
+// that the program gives it (4 %) and the print's half unit. An ideal gas would be a
+// quarter off at -20 C and half at 30 C.
 TEST(DenseGas, SaturatedVapour) {
-  double farthest = 0;
   for (const Row& row : table("co2_saturation.csv")) {
     const auto printed = row.maybe("vapour_density_kg_m3");
     const double c = row.number("temp_C");
@@ -82,50 +79,73 @@ TEST(DenseGas, SaturatedVapour) {
     const auto p = co2_saturation(celsius(c))->pressure;
     const auto d = bottle_gas_density(p, celsius(c), mole_fraction(1));
     ASSERT_TRUE(d) << c;
-    const double off = std::abs(in_kilograms_per_cubic_metre(*d) - *printed);
-    EXPECT_LE(off, dense_co2_half_width.count() * *printed + 0.05) << c;
-    farthest = std::max(farthest, off / *printed);
+    EXPECT_NEAR(in_kilograms_per_cubic_metre(*d), *printed,
+                dense_co2_half_width.count() * *printed + 0.05)
+        << c;
   }
-  EXPECT_NEAR(farthest, 0.019, 0.0005) << "as said here and on the page";
 }
 
-// At keg pressures two equations of different kinds agree: the virial table (computed
-// elsewhere from verified coefficients, good to the 0.3 % that co2_gas.h states). They
-// differ by 0.34 %, within the dense gas's own half-width.
+// At keg pressures two equations of different kinds: the virial table (computed
+// elsewhere from verified coefficients, good to the 0.3 % that co2_gas.h states). A cubic
+// equation of two constants gives the second virial coefficient of such a gas to about a
+// tenth (textbooks, from memory), so what it is off by is a tenth of what a real gas is
+// off the ideal one.
 TEST(DenseGas, LowPressureTable) {
   int checked = 0;
-  double farthest = 0;
   for (const Row& row : table("co2_gas_compressibility.csv")) {
     const auto d = bottle_gas_density(bar_absolute(row.number("pressure_bar_abs")),
                                       celsius(row.number("temp_C")), mole_fraction(1));
     ASSERT_TRUE(d);
     const double printed = row.number("density_kg_m3");
-    const double off = std::abs(in_kilograms_per_cubic_metre(*d) - printed);
-    EXPECT_LE(off, (dense_co2_half_width.count() + 0.003) * printed);
-    farthest = std::max(farthest, off / printed);
+    EXPECT_NEAR(in_kilograms_per_cubic_metre(*d), printed,
+                (0.003 + 0.1 * (1 - row.number("Z"))) * printed);
     ++checked;
   }
   EXPECT_EQ(checked, 30);
-  EXPECT_NEAR(farthest, 0.0034, 0.00005) << "as said here and on the page";
+}
+
+// Thinned out, every gas is ideal: compressibilities at p and 2p run straight to 1, but
+// for their squares (1 % at 1 bar and 0 C is 1e-4).
+TEST(DenseGas, IsIdealInTheLimit) {
+  for (const double co2 : {0.0, 0.3, 0.6, 1.0}) {
+    const double molar = co2 * 44.0095e-3 + (1 - co2) * 28.0134e-3;
+    for (const double c : {0.0, 20.0, 45.0}) {
+      const auto z = [&](double bars) {
+        const auto d = bottle_gas_density(bar_absolute(bars), celsius(c), mole_fraction(co2));
+        const double ideal = bars * 1e5 * molar / (8.314462618 * (c + 273.15));
+        return d ? ideal / in_kilograms_per_cubic_metre(*d) : std::nan("");
+      };
+      EXPECT_NEAR(2 * z(0.5) - z(1), 1, 1e-4) << co2 << " " << c;
+      EXPECT_NEAR(z(0.5), 1, 0.006) << co2 << " " << c;
+    }
+  }
 }
 
 // Compressibility of nitrogen at 300 K in an engineers' handbook (from memory, to 1e-4),
-// within the half-width of anything with nitrogen in it (5 %). It truly differs by 2.7 %
-// at 200 bar, three times as cold a gas by its critical point as the equation was made
-// for. The trade's "9.4 to 9.6 m3 in a 50 L cylinder at 200 bar" says the same.
+// within the half-width of anything with nitrogen in it (5 %); an ideal gas is 5.3 % off
+// at 200 bar.
 TEST(DenseGas, Nitrogen) {
-  double farthest = 0;
   constexpr std::array<std::array<double, 2>, 4> handbook{
       {{1, 0.9998}, {40, 0.9964}, {100, 1.0052}, {200, 1.0559}}};
   for (const auto& [bars, z] : handbook) {
     const auto d = bottle_gas_density(bar_absolute(bars), kelvin(300), mole_fraction(0));
     ASSERT_TRUE(d);
     const double ideal = bars * 1e5 * 28.0134e-3 / (gas_constant * 300);
-    const double off = std::abs(ideal / in_kilograms_per_cubic_metre(*d) - z);
-    EXPECT_LE(off, dense_mixed_half_width.count() * z + 0.00005) << bars;
-    farthest = std::max(farthest, off / z);
+    EXPECT_NEAR(ideal / in_kilograms_per_cubic_metre(*d), z,
+                dense_mixed_half_width.count() * z + 0.00005)
+        << bars;
   }
-  EXPECT_NEAR(farthest, 0.027, 0.0005) << "as said here and on the page";
+}
+
+// The trade sells a 50 L cylinder of nitrogen at 200 bar as 9.4 to 9.6 m3 (from memory;
+// makers differ in what they round and in 15 or 20 C), gas of 1 atm and 15 C.
+TEST(DenseGas, ACylinderOfNitrogen) {
+  const auto full = bottle_gas_density(bar_absolute(201), celsius(15), mole_fraction(0));
+  const auto free_gas = bottle_gas_density(sea_level(), celsius(15), mole_fraction(0));
+  ASSERT_TRUE(full && free_gas);
+  const double m3 = 0.05 * (*full / *free_gas);
+  EXPECT_GT(m3, 9.4 - 0.05);
+  EXPECT_LT(m3, 9.6 + 0.05);
 }
 
 Room room_of(double m3, double c) { return {cubic_metres(m3), celsius(c), sea_level()}; }

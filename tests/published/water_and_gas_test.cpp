@@ -27,7 +27,8 @@ Co2Volumes in_water(AbsolutePressure p, Temperature t) {
 // Weiss gives 0.3 % as the standard error of the measurements that he fitted (from
 // memory), Murray & Riley's among them: 0.6 % at 95 %.
 constexpr double weiss_share = 0.006;
-constexpr double crc_share = 0.02;  // stated beside the table
+constexpr double crc_share = 0.02;      // stated beside the table
+constexpr double review_share = 0.015;  // half a unit of 3.3e-4, as the reviews print it
 
 // Of the mixture, by 1000, as the CRC Handbook has it.
 double mole_fraction_x1000(AbsolutePressure p, Temperature t) {
@@ -39,23 +40,31 @@ double mole_fraction_x1000(AbsolutePressure p, Temperature t) {
 }
 
 // Murray & Riley 1971 in IUPAC-NIST SDB-106; verified. Printed to 1e-4, which is
-// nothing beside the fit's own error up to 25 C. At 32 and 35 C their points are 1.2
-// and 1.3 % above his curve, twice what he gives: his fit bends too far down there. The
-// CRC Handbook is above both (below).
+// nothing beside the fit's own error up to 25 C. At 32 and 35 C, where Weiss had fewest
+// points, what is accepted is the 2 % to which the CRC Handbook takes CO2 in water to be
+// known; how far they are apart there is on the page (distances_test.cpp).
 TEST(WaterCo2, BunsenCoefficients) {
-  int above = 0;
   for (const Row& row : table("co2_water_bunsen_murray_riley.csv")) {
     const double bunsen = in_water(sea_level(), celsius(row.number("temp_C"))).count();
     const double printed = row.number("bunsen_coeff_volSTP_per_vol_atm");
-    if (row.number("temp_C") <= 25) {
-      EXPECT_NEAR(bunsen, printed, weiss_share * printed + 0.00005) << row.text("temp_C");
-    } else {
-      EXPECT_LT(bunsen, printed);
-      EXPECT_NEAR(printed / bunsen, 1.0125, 0.001) << "as said here and on the page";
-      ++above;
-    }
+    const double share = row.number("temp_C") <= 25 ? weiss_share : crc_share;
+    EXPECT_NEAR(bunsen, printed, share * printed + 0.00005) << row.text("temp_C");
   }
-  EXPECT_EQ(above, 2);
+}
+
+// Five reviews of Henry's constant (Sander 2023, record of CO2; verified): 3.3 to 3.4e-4
+// mol/(m3 Pa) at 25 C, which falls by exp(s (1/T - 1/298.15 K)), s 2300 to 2400 K. Two
+// digits: 1.5 % of the constant and 50 K of the slope. Ours, of the gas's fugacity, is
+// between them from 5 to 35 C; a straight slope is no better than that farther off.
+TEST(WaterCo2, LiesBetweenTheReviewsOfHenrysConstant) {
+  for (const double c : {5.0, 10.0, 15.0, 20.0, 25.0, 30.0, 32.0, 35.0}) {
+    const AbsolutePressure p = pascals_absolute(1e4);  // a thin gas, of fugacity p
+    const double moles = to_concentration(in_water(p, celsius(c))).count() / 44.0095e-3;  // per m3
+    const double per_kelvin = 1 / (c + 273.15) - 1 / 298.15;
+    const auto [less, more] = std::minmax(2250 * per_kelvin, 2450 * per_kelvin);
+    EXPECT_GT(moles / 1e4, 3.25e-4 * std::exp(less)) << c;
+    EXPECT_LT(moles / 1e4, 3.45e-4 * std::exp(more)) << c;
+  }
 }
 
 // Ostwald coefficient at 25 C, gas at 25 C a volume of water: 0.8207 (Shedlovsky &
@@ -72,12 +81,11 @@ TEST(WaterCo2, OstwaldCoefficient) {
 
 // CRC Handbook p. 8-90; verified; every row up to the equation's 35 C (40 C is
 // refused). Printed to 1e-3, and stated to about 2 %; with Weiss's own 0.6 %. From 30 C
-// up he is truly lower, by 2.7 and 2.8 % (and the rounding): his fit bends too far down,
-// as Murray & Riley's points show, too.
+// up, beyond most of his points, with the 1.5 % to which the reviews above print the
+// constant that both give.
 TEST(WaterCo2, HandbookMoleFractions) {
   int checked = 0;
   int refused = 0;
-  double farthest = 0;
   for (const Row& row : table("co2_water_crc_mole_fraction.csv")) {
     const AbsolutePressure p = pascals_absolute(row.number("co2_partial_pressure_kPa") * 1e3);
     const Temperature t = celsius(row.number("temp_C"));
@@ -87,19 +95,13 @@ TEST(WaterCo2, HandbookMoleFractions) {
       continue;
     }
     const double printed = row.number("mole_fraction_x1000");
-    const double off = mole_fraction_x1000(p, t) - printed;
-    const double share = (std::abs(off) - 0.0005) / printed;
-    if (row.number("temp_C") < 30) {
-      EXPECT_LE(share, crc_share + weiss_share) << row.text("temp_C");
-    } else {
-      EXPECT_LT(off, 0);
-    }
-    farthest = std::max(farthest, share);
+    const double fits = row.number("temp_C") < 30 ? weiss_share : review_share;
+    EXPECT_NEAR(mole_fraction_x1000(p, t), printed, 0.0005 + (crc_share + fits) * printed)
+        << row.text("temp_C");
     ++checked;
   }
   EXPECT_EQ(checked, 56);
   EXPECT_EQ(refused, 7);
-  EXPECT_NEAR(farthest, 0.028, 0.0005) << "as said here and on the page";
 }
 
 // Pure water's half-width is the most by which published fits and measurements differ
@@ -116,7 +118,6 @@ TEST(WaterCo2, HalfWidthIsTheDisagreementOfTheFits) {
          {"x1000_at_100kPa_CarrollSlupskyMather", "x1000_at_100kPa_IAPWS_G7_04"})
       farthest = std::max(farthest, std::abs(weiss / row.number(other) - 1));
   }
-  EXPECT_GT(farthest, 0.028) << "more than from the handbook's table";
   const double most = farthest * co2_range.high;
   EXPECT_LE(most, equation_half_width(Equation::pure_water).count());
   EXPECT_GT(most, equation_half_width(Equation::pure_water).count() - 0.1);

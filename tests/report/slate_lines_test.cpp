@@ -107,5 +107,17 @@ TEST(SlateCleaner, ByItsStrength) {
   EXPECT_EQ(asked.problem().field, "strength");
 }
 
+// Label, marks and density by their shares; what is made has the scale's, too.
+TEST(SlateCleaner, CarriesLabelMarksAndScale) {
+  Asked asked("cleaner_strength");
+  asked.with("density", std::nullopt);
+  const Answer a = asked.answer(in_metric_units);
+  EXPECT_EQ(print(a.values.front(), in_metric_units), "670 ± 50 g");
+  EXPECT_EQ(print(*value_named(a, "So made, it has by weight"), in_metric_units), "2.00 ± 0.16 %");
+  EXPECT_THAT(asked.grounds(a.values.front()).narrow, Contains(HasSubstr("label’s strength")));
+  // A dose is as sure as the vessel it goes into: 20 g a litre, 10 L within 5 %.
+  EXPECT_EQ(Asked("cleaning_solution").answer(in_metric_units).values.front().words, "200 ± 10 g");
+}
+
 }  // namespace
 }  // namespace ullage::testing::slates

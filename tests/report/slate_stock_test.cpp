@@ -33,6 +33,12 @@ TEST(SlatePurge, TheCheapestWayReachesTheTarget) {
   EXPECT_THAT(a.values.front().words, HasSubstr("pushed out"));
   asked.with("liquid", Choice{1});
   for (const AnswerValue& v : asked.answer().values) EXPECT_THAT(v.name, Not(HasSubstr("pushed")));
+  // Grams with the method's 15 % and the dial's part; oxygen with mixing, dial and air.
+  for (std::size_t i = 1; i < a.values.size(); ++i) {
+    EXPECT_THAT(a.values[i].words, HasSubstr(" ± ")) << a.values[i].name;
+    EXPECT_THAT(a.values[i].words, HasSubstr(" to ")) << a.values[i].name;
+    EXPECT_FALSE(a.values[i].causes.empty()) << a.values[i].name;
+  }
   asked.with("target", Count{20});  // the gas itself has 30 ppm
   EXPECT_EQ(asked.problem().field, "target");
 }

@@ -55,6 +55,8 @@ constexpr std::array task_words = {
     TaskWords{"line_locked", QT_TRANSLATE_NOOP("KegTasks", "Lock line…")},
     TaskWords{"hops_out", QT_TRANSLATE_NOOP("KegTasks", "Take the hops out…")},
     TaskWords{"beer_record", QT_TRANSLATE_NOOP("KegTasks", "Give it a CO₂ range…")},
+    TaskWords{"timed_pour", QT_TRANSLATE_NOOP("KegTasks", "Log the pour…")},
+    TaskWords{"rocked", QT_TRANSLATE_NOOP("KegTasks", "Log the rocking…")},
 };
 
 std::span<const std::string_view> usual_after(Phase phase) {

@@ -2,13 +2,16 @@
 #include "ui/pages/kegs_to_fill_part.h"
 
 #include <QLineEdit>
+#include <QSignalBlocker>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <cmath>
 
 #include "core/report/gas_grounds.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/fact_list.h"
 #include "ui/widgets/form_section.h"
+#include "ui/widgets/ink_label.h"
 
 namespace ullage::ui {
 namespace {
@@ -33,6 +36,27 @@ QString enough_words(const cellar::GasForKegs& gas) {
   return KegsToFillPart::tr("enough with %1 % certainty").arg(std::lround(p * 100));
 }
 
+// "K04, K07 and K11", the first few of many.
+QString some_of(const std::vector<std::string>& names) {
+  constexpr std::size_t most = 4;
+  QStringList each;
+  for (std::size_t i = 0; i < std::min(names.size(), most); ++i) each << q(names[i]);
+  const QString listed = each.join(QStringLiteral(", "));
+  return names.size() > most ? KegsToFillPart::tr("%1 and others").arg(listed) : listed;
+}
+
+QString known_words(const cellar::KegsWaiting& waiting) {
+  if (waiting.empty.empty()) return {};
+  const QString kegs = KegsToFillPart::tr("Standing empty, %n keg(s): %1.", nullptr,
+                                          static_cast<int>(waiting.empty.size()))
+                           .arg(some_of(waiting.empty));
+  const QString beer =
+      waiting.batches.empty()
+          ? KegsToFillPart::tr("No batch is logged that waits for them.")
+          : KegsToFillPart::tr("Not in a keg yet: %1.").arg(some_of(waiting.batches));
+  return kegs + QLatin1Char(' ') + beer;
+}
+
 }  // namespace
 
 KegsToFillPart::KegsToFillPart(const Context& context, QWidget* parent)
@@ -51,15 +75,44 @@ KegsToFillPart::KegsToFillPart(const Context& context, QWidget* parent)
   auto* form = new FormSection;
   form->add(tr("Kegs still to fill"), count_);
   form->add(tr("Each of"), each_);
+  known_ = new InkLabel({}, TextRole::small, Ink::secondary);
+  known_->setObjectName(QStringLiteral("kegs_to_fill_known"));
+  known_->setWordWrap(true);
   answer_ = new FactList;
   column->addWidget(form);
+  column->addWidget(known_);
   column->addWidget(answer_);
-  connect(count_, &QuantityEdit::changed, this, &KegsToFillPart::show_answer);
-  connect(each_, &QuantityEdit::changed, this, &KegsToFillPart::show_answer);
+  connect(count_, &QuantityEdit::changed, this, [this] {
+    count_typed_ = true;
+    show_answer();
+  });
+  connect(each_, &QuantityEdit::changed, this, [this] {
+    each_typed_ = true;
+    show_answer();
+  });
+}
+
+// What was typed stays as it was typed.
+void KegsToFillPart::show_known() {
+  const auto status = context_.cellar.status();
+  const cellar::KegsWaiting waiting = cellar::kegs_waiting(*status, context_.cellar.journal());
+  if (!count_typed_) {
+    const QSignalBlocker quiet(count_);
+    const std::int64_t count = std::min(waiting.kegs.count, most_kegs_to_fill);
+    count_->set_value(count > 0 ? std::optional(count) : std::nullopt);
+  }
+  if (!each_typed_) {
+    const QSignalBlocker quiet(each_);
+    each_->set_value(waiting.kegs.each);
+  }
+  const QString words = known_words(waiting);
+  known_->setText(words);
+  known_->setVisible(!words.isEmpty());
 }
 
 void KegsToFillPart::show_account(std::shared_ptr<const cellar::GasAccount> account) {
   account_ = std::move(account);
+  show_known();
   show_answer();
 }
 

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // On a gas card: how many kegs are still to be filled, and whether the gas carries
-// them, too. Asks, and writes nothing.
+// them, too. Starts with what the journal knows of it until somebody types another
+// number. Asks, and writes nothing.
 #pragma once
 
 #include <QWidget>
@@ -14,6 +15,7 @@
 namespace ullage::ui {
 
 class FactList;
+class InkLabel;
 
 class KegsToFillPart : public QWidget {
   Q_OBJECT
@@ -22,13 +24,16 @@ class KegsToFillPart : public QWidget {
   void show_account(std::shared_ptr<const cellar::GasAccount>);
 
  private:
+  void show_known();
   void show_answer();
 
   Context context_;
   std::shared_ptr<const cellar::GasAccount> account_;
   WholeNumberEdit* count_;
   VolumeEdit* each_;
+  InkLabel* known_;
   FactList* answer_;
+  bool count_typed_ = false, each_typed_ = false;
 };
 
 }  // namespace ullage::ui

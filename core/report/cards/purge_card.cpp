@@ -5,19 +5,22 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <span>
 
 #include "core/cellar/purge_story.h"
 #include "core/cellar/suggest.h"
-#include "core/physics/gas_use.h"
-#include "core/physics/purge_plan.h"
+#include "core/physics/atmosphere.h"
+#include "core/physics/purge_errors.h"
 #include "core/report/cards/card_parts.h"
+#include "core/report/cards/purge_words.h"
 #include "core/report/regional.h"
 
 namespace ullage::report {
 namespace {
 
+using physics::PurgeEstimate;
 using physics::PurgeOutcome;
 using physics::PurgePlan;
 using physics::PurgeWay;
@@ -46,71 +49,58 @@ PurgePlace purge_place(const KegSubject& s) {
   return out;
 }
 
-std::string purge_times(int n) {
-  return n == 1 ? "once" : n == 2 ? "twice" : fmt::format("{} times", n);
-}
-
-std::string purge_way_words(const PurgePlan& p, const Printer& print, units::GaugePressure push) {
-  switch (p.way) {
-    case PurgeWay::cycles:
-      return fmt::format("fill to {} and vent, {}", print.print(p.cycles.high),
-                         purge_times(p.cycles.cycles));
-    case PurgeWay::sweep:
-      return fmt::format(
-          "sweep {} keg volumes of gas through",
-          print.number(p.vessel_volumes, p.vessel_volumes == std::floor(p.vessel_volumes) ? 0 : 1));
-    case PurgeWay::push_then_cycles:
-      return fmt::format(
-          "fill it to the brim with sanitiser, push that out with {}, then fill to {} and vent, {}",
-          print.print(push), print.print(p.cycles.high), purge_times(p.cycles.cycles));
-    default:
-      return fmt::format("fill it to the brim with sanitiser and push that out with {}",
-                         print.print(push));
-  }
-}
-
-std::string purge_short_name(const PurgePlan& p, const Printer& print) {
-  switch (p.way) {
-    case PurgeWay::cycles:
-      return fmt::format("Or {} × {}", p.cycles.cycles, print.print(p.cycles.high));
-    case PurgeWay::sweep:
-      return "Or a sweep";
-    case PurgeWay::push_then_cycles:
-      return fmt::format("Or push liquid out, then {} × {}", p.cycles.cycles,
-                         print.print(p.cycles.high));
-    default:
-      return "Or push liquid out";
-  }
-}
-
-std::string purge_done_words(const cellar::Entry& e, const Printer& print) {
-  const auto act = cellar::purge_act(get<cellar::Purged>(e.payload));
-  if (!act) return "Purged, not said how much: passed over";
-  if (const auto* c = get_if<physics::PressureCycles>(&*act))
-    return fmt::format("Filled to {} and vented, {}", print.print(c->high), purge_times(c->cycles));
-  if (const auto* sweep = get_if<physics::Sweep>(&*act))
-    return fmt::format("{} keg volumes of gas swept through",
-                       print.number(sweep->vessel_volumes, 1));
-  return fmt::format("Sanitiser pushed out with {}",
-                     print.print(get<physics::LiquidPush>(*act).pressure));
-}
-
-units::Estimate<units::Mass> purge_gas(const PurgeOutcome& out) {
-  return physics::gas_to_purge(out.co2_used, {"purge: gas used"});
-}
-
 std::string purge_left(const PurgeOutcome& out, const Printer& print) {
   return slate::print(slate::between("", out.oxygen, out.best, out.worst), print);
 }
 
-std::string purge_in_beer(const PurgeOutcome& out, const Printer& print) {
-  // It scales with the oxygen left.
-  const double share = out.oxygen.count() > 0 ? out.best.count() / out.oxygen.count() : 1;
+std::string purge_in_beer(const PurgeEstimate& known, const Printer& print) {
+  const PurgeOutcome& out = known.outcome;
   return slate::print(
-      slate::between("", out.if_all_in_beer,
-                     physics::milligrams_of_oxygen_per_litre(out.if_all_in_beer.count() * share),
-                     out.if_all_in_beer_worst),
+      slate::between("", out.if_all_in_beer, known.if_all_in_beer_best, out.if_all_in_beer_worst),
       print);
+}
+
+// What the keg, its place, the dial and the weather leave open.
+struct PurgeKnown {
+  physics::KnownVessel vessel;
+  units::Estimate<units::PressureDifference> off;
+
+  [[nodiscard]] physics::Vessel plain() const {
+    return {vessel.gas_space.value(), vessel.beer.value(), vessel.ambient.value(),
+            vessel.temperature.value()};
+  }
+  [[nodiscard]] physics::Result<PurgeEstimate> by(
+      std::span<const physics::PurgeAct> acts,
+      const std::optional<PurgeOutcome>& before = std::nullopt) const {
+    return physics::purge_estimate(vessel, acts, off, {"purge: gas used"}, {}, {}, before);
+  }
+};
+
+// How far people know what a keg holds and what goes in, and how warm a place is (assumed).
+constexpr double purge_keg_share = 0.02, purge_beer_share = 0.03;
+constexpr double purge_read_kelvin = 2, purge_assumed_kelvin = 8;
+constexpr double purge_dial_psi = 2;
+
+std::optional<PurgeKnown> purge_known(const KegSubject& s) {
+  const auto& altitude = s.cellar.cellar;
+  const auto air = physics::ambient_pressure_estimate(
+      altitude ? altitude->altitude : units::metres(0), {"weather"});
+  if (!air) return std::nullopt;
+  const cellar::KegRecord& keg = s.keg.record;
+  const units::Volume off = keg.brimful_half_width > units::litres(0)
+                                ? keg.brimful_half_width
+                                : units::Volume(purge_keg_share * keg.brimful);
+  const units::Volume beer = std::min(keg.nominal, keg.brimful);
+  const PurgePlace place = purge_place(s);
+  const bool assumed = place.input.origin == InputOrigin::assumed;
+  return PurgeKnown{
+      {units::Estimate(keg.brimful).with_error({"keg: brimful"}, off),
+       units::Estimate(beer).with_error({"how much beer goes in"},
+                                        units::Volume(purge_beer_share * beer)),
+       *air,
+       units::Estimate(place.at).with({"temperature of the place"},
+                                      assumed ? purge_assumed_kelvin : purge_read_kelvin)},
+      units::Estimate(units::psi(0)).with_error({"dial: bias"}, units::psi(purge_dial_psi))};
 }
 
 std::optional<cellar::SuggestedTask> purge_task(const PurgePlan& p, cellar::KegId keg,
@@ -137,7 +127,7 @@ std::optional<cellar::SuggestedTask> purge_task(const PurgePlan& p, cellar::KegI
 
 struct PurgeWriter {
   const KegSubject& s;
-  physics::Vessel vessel;
+  PurgeKnown known;
   PurgePlace place;
   units::MoleFraction target;
   std::vector<const cellar::Entry*> purges = {};  // that count, in their order
@@ -160,7 +150,7 @@ struct PurgeWriter {
                         InputOrigin::assumed,
                         {}});
     for (const cellar::Entry* e : purges)
-      g.inputs.push_back({purge_done_words(*e, print()), InputOrigin::typed,
+      g.inputs.push_back({cards::purge_done_words(*e, print()), InputOrigin::typed,
                           say_age(e->header.happened_at, s.speaker)});
     return g;
   }
@@ -170,20 +160,22 @@ struct PurgeWriter {
     return card.figures.back().grounds;
   }
 
-  void tell_outcome(const PurgeOutcome& out) {
-    Grounds& left = figure("Oxygen left", purge_left(out, print()));
-    left.notes.emplace_back("How well the gas mixes is all of its range.");
+  void tell_outcome(const PurgeEstimate& out) {
+    Grounds& left = figure("Oxygen left", purge_left(out.outcome, print()));
+    left.notes.emplace_back(
+        "How well the gas mixes is most of its range; dial, weather and temperature are in it.");
+    left.narrow = narrowing_of(shares_of(out.oxygen_errors));
     left.narrow.emplace_back("A meter at the relief valve; without one, make a cycle more.");
     Grounds& beer = figure("In the beer, if it takes all up", purge_in_beer(out, print()));
+    beer.narrow = narrowing_of(shares_of(out.in_beer_errors));
     beer.inputs.push_back(
-        {"Beer to go in: " + print().print(vessel.beer), InputOrigin::assumed, {}});
+        {"Beer to go in: " + print().print(known.vessel.beer), InputOrigin::assumed, {}});
     beer.notes.emplace_back(
         "Most of it leaves through the relief valve while the keg fills. The beer’s own oxygen "
         "comes on top.");
-    const auto gas = purge_gas(out);
-    Grounds& used = figure("CO₂ it takes", print().print(gas));
-    used.notes.emplace_back("By the arithmetic, within 15 % (assumed).");
-    used.narrow = narrowing(gas);
+    Grounds& used = figure("CO₂ it takes", print().print(out.co2_used));
+    used.notes.emplace_back("The arithmetic itself is taken to be within 15 % (assumed).");
+    used.narrow = narrowing(out.co2_used);
   }
 
   [[nodiscard]] physics::PurgeMeans means() const {
@@ -201,18 +193,20 @@ struct PurgeWriter {
                   .log_y = true,
                   .dots = true};
     for (int n = 0; n <= std::max(cycles.cycles, purge_cycles_drawn); ++n) {
-      const auto at =
-          physics::purge_on(before, vessel, physics::PressureCycles{n, cycles.high, cycles.low});
+      const auto at = known.by(
+          std::array{physics::PurgeAct(physics::PressureCycles{n, cycles.high, cycles.low})},
+          before);
       if (!at) break;
+      const PurgeOutcome& left = at->outcome;
       card.chart.points.push_back(
-          {slate::Count{static_cast<double>(n)}, at->best, at->oxygen, at->worst});
+          {slate::Count{static_cast<double>(n)}, left.best, left.oxygen, left.worst});
     }
     if (card.chart.points.empty()) card.chart = {};
   }
 
   void plan() {
     const physics::PurgeMeans can = means();
-    const auto all = physics::purge_plans(target, vessel, can, done);
+    const auto all = physics::purge_plans(target, known.plain(), can, done);
     const std::string wanted = slate::print(target, print());
     if (!all) {
       card = cards::cant_tell(fmt::format("no purge gets to {}; the gas itself has {}", wanted,
@@ -225,11 +219,12 @@ struct PurgeWriter {
       return;
     }
     const PurgePlan& best = ways.front();
-    card.verdict = fmt::format("For {} or less, least gas: {}", wanted,
-                               regional(purge_way_words(best, print(), can.push), s.speaker.words));
-    tell_outcome(best.outcome);
+    card.verdict =
+        fmt::format("For {} or less, least gas: {}", wanted,
+                    regional(cards::purge_way_words(best, print(), can.push), s.speaker.words));
+    if (const auto told = of_plan(best, can)) tell_outcome(*told);
     offer_log(best, can.push);
-    tell_other_ways(ways, can.push);
+    tell_other_ways(ways, can);
     for (const PurgePlan& p : ways) {
       if (p.way == PurgeWay::cycles) {
         draw(p.cycles, done);
@@ -237,6 +232,12 @@ struct PurgeWriter {
       }
     }
     caution();
+  }
+
+  // A push begins from air, whatever was done before it.
+  [[nodiscard]] physics::Result<PurgeEstimate> of_plan(const PurgePlan& p,
+                                                       const physics::PurgeMeans& can) const {
+    return known.by(physics::acts_of(p, can), done);
   }
 
   // One entry tells one way, so a push with cycles after it is two.
@@ -256,14 +257,15 @@ struct PurgeWriter {
         "stays shut.");
   }
 
-  void tell_other_ways(const std::vector<PurgePlan>& ways, units::GaugePressure push) {
+  void tell_other_ways(const std::vector<PurgePlan>& ways, const physics::PurgeMeans& can) {
     for (std::size_t i = 1; i < std::min(ways.size(), purge_ways_told); ++i) {
-      const std::string name = purge_short_name(ways[i], print());
-      const auto gas = purge_gas(ways[i].outcome);
-      figure(name, fmt::format("{} of CO₂, {} left", print().print(gas),
-                               slate::print(ways[i].outcome.oxygen, print())))
-          .narrow = narrowing(gas);
-      if (auto task = purge_task(ways[i], s.keg.record.keg, push))
+      const auto told = of_plan(ways[i], can);
+      if (!told) continue;
+      figure(cards::purge_short_name(ways[i], print()),
+             fmt::format("{} of CO₂, {} left", print().print(told->co2_used),
+                         purge_left(told->outcome, print())))
+          .narrow = narrowing(told->co2_used);
+      if (auto task = purge_task(ways[i], s.keg.record.keg, can.push))
         card.figures.back().act = CardAct{"Log…", *std::move(task)};
     }
   }
@@ -275,10 +277,22 @@ struct PurgeWriter {
     }
   }
 
+  // Of these purges, in their order; those whose amount was not logged are passed over.
+  [[nodiscard]] std::optional<PurgeEstimate> left_by(
+      std::span<const cellar::Entry* const> logged) const {
+    std::vector<physics::PurgeAct> acts;
+    for (const cellar::Entry* e : logged) {
+      if (const auto act = cellar::purge_act(get<cellar::Purged>(e->payload))) acts.push_back(*act);
+    }
+    const auto told = known.by(acts);
+    return told ? std::optional(*told) : std::nullopt;
+  }
+
   // What the logged purges came to; whether that is enough.
   bool tell_logged() {
-    done = cellar::left_by_purges(vessel, purges);
-    if (!done) return false;
+    const auto told = left_by(purges);
+    if (!told) return false;
+    done = told->outcome;
     const cellar::Entry& last = *purges.back();
     const bool enough = done->oxygen <= target;
     card.verdict = fmt::format("Purged {}: {} of oxygen left, {} the {} wanted",
@@ -290,9 +304,11 @@ struct PurgeWriter {
           fmt::format("{} purges in a row, each on what the one before left.", purges.size()));
     const auto act = cellar::purge_act(get<cellar::Purged>(last.payload));
     const auto* cycles = act ? get_if<physics::PressureCycles>(&*act) : nullptr;
-    if (cycles != nullptr)
-      draw(*cycles, cellar::left_by_purges(vessel, std::span(purges).first(purges.size() - 1)));
-    tell_outcome(*done);
+    if (cycles != nullptr) {
+      const auto before = left_by(std::span(purges).first(purges.size() - 1));
+      draw(*cycles, before ? std::optional(before->outcome) : std::nullopt);
+    }
+    tell_outcome(*told);
     return enough;
   }
 };
@@ -323,11 +339,9 @@ std::optional<KegCard> purge_card(const KegSubject& s, const cellar::Journal& jo
     return std::nullopt;
   if (!(units::in_litres(s.keg.record.brimful) > 0))
     return cards::cant_tell("how much the keg holds is not on record");
-  const auto air = cards::air_of(s);
-  if (!air) return cards::cant_tell("the altitude is beyond what the equation covers");
-  const PurgePlace place = purge_place(s);
-  const units::Volume beer = std::min(s.keg.record.nominal, s.keg.record.brimful);
-  PurgeWriter write{s, {s.keg.record.brimful, beer, *air, place.at}, place, target};
+  const auto known = purge_known(s);
+  if (!known) return cards::cant_tell("the altitude is beyond what the equation covers");
+  PurgeWriter write{s, *known, purge_place(s), target};
   write.purges = purges_that_count(s, journal);
   if (!write.purges.empty()) {
     if (write.tell_logged()) return std::move(write.card);

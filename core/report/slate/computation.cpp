@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <sstream>
+#include <type_traits>
 
 #include "core/report/regional.h"
 #include "core/report/slate/fields.h"
@@ -23,7 +24,9 @@ std::string with_error(const AnswerValue& a, const Printer& printer) {
   return visit(
       [&](auto q) -> std::string {
         using Q = decltype(q);
-        if constexpr (units::Quantity<Q> && Estimated<Q>) {
+        if constexpr (std::is_same_v<Q, units::MoleFraction>) {
+          return print_share({q, a.errors}, printer);
+        } else if constexpr (units::Quantity<Q> && Estimated<Q>) {
           return printer.print(units::Estimate<Q>(q, a.errors));
         } else {
           return print(Value(q), printer);
@@ -193,6 +196,7 @@ std::span<const Computation> computations() {
     add_regulator_computations(made);
     add_break_out_computations(made);
     add_gas_computations(made);
+    add_room_computations(made);
     add_cleaner_computations(made);
     add_bottle_computations(made);
     add_run_out_computations(made);

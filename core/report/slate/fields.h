@@ -8,6 +8,7 @@
 
 #include "core/physics/carbonation.h"
 #include "core/physics/error.h"
+#include "core/physics/ranged.h"
 #include "core/report/slate/computation.h"
 #include "core/units/gauge_pressure.h"
 
@@ -54,6 +55,16 @@ namespace ullage::report::slate {
 [[nodiscard]] Field uptake_factor_field();
 [[nodiscard]] physics::Result<physics::CarbonationRates> uptake_rates(const Inputs&);
 
+// With its range and what that comes from; where one end of the errors has no answer,
+// with what can be said.
+template <units::Quantity Q>
+[[nodiscard]] AnswerValue within(std::string name, const physics::Ranged<Q>& r, bool main = false) {
+  AnswerValue v = r.low && r.high ? between(std::move(name), r.likely, *r.low, *r.high, main)
+                                  : exactly(std::move(name), r.likely, main);
+  v.errors = r.errors;
+  return v;
+}
+
 // The field, folded away among the further ones, or one that may be left blank.
 [[nodiscard]] Field further(Field);
 [[nodiscard]] Field may_be_blank(Field);
@@ -78,6 +89,7 @@ void add_carbonation_computations(std::vector<Computation>&);
 void add_purge_computations(std::vector<Computation>&);
 void add_beer_computations(std::vector<Computation>&);
 void add_gas_computations(std::vector<Computation>&);
+void add_room_computations(std::vector<Computation>&);
 void add_line_computations(std::vector<Computation>&);
 void add_regulator_computations(std::vector<Computation>&);
 void add_level_computations(std::vector<Computation>&);

@@ -44,11 +44,7 @@ struct LineKnown {
                                                     units::GaugePressure pressure);
 
 template <units::Quantity Q>
-struct LineAnswer {
-  Q likely;
-  std::optional<Q> low, high;  // 95 %; no high where it has no answer that often
-  std::vector<units::Contribution> errors;
-};
+using LineAnswer = physics::Ranged<Q>;
 
 // `solve(line, pressure, bore factor)` to a Result<Q>, over all errors. What it refuses
 // at an end of them counts as `instead(refusal)`, or, where that is empty, as more than
@@ -65,22 +61,8 @@ template <units::Quantity Q, class Solve, class Instead>
     if (!line) return std::unexpected(line.error());
     return solve(*line, p, bores);
   };
-  const auto likely = strict(known.bores.value(), known.pressure.value(), known.temperature.value(),
-                             known.viscosity.value());
-  if (!likely) return std::unexpected(likely.error());
-  const auto spread = units::propagate_quantiles(
-      [&](auto... q) -> physics::Result<Q> {
-        const auto r = strict(q...);
-        if (r) return r;
-        if (const std::optional<Q> in_place = instead(r.error())) return *in_place;
-        return r;
-      },
-      known.bores, known.pressure, known.temperature, known.viscosity);
-  LineAnswer<Q> out{*likely, spread.low, spread.high, {}};
-  const auto straight =
-      units::try_propagate(strict, known.bores, known.pressure, known.temperature, known.viscosity);
-  if (straight) out.errors = straight->contributions();
-  return out;
+  return physics::ranged<Q>(strict, instead, known.bores, known.pressure, known.temperature,
+                            known.viscosity);
 }
 
 // How fast it pours; one that stands still at an end of the errors pours nothing there.

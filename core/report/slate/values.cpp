@@ -100,6 +100,14 @@ std::string print(const Value& value, const Printer& printer) {
   return visit(PrintValue{printer}, value);
 }
 
+std::string print_share(const units::Estimate<units::MoleFraction>& e, const Printer& printer) {
+  if (!(e.half_width() > 0)) return print(Value(e.value()), printer);
+  const bool percent = e.value().count() >= parts_shown_as_percent;
+  const double scale = percent ? 100 : 1e6;
+  return units::value_with_error(e.value().count() * scale, e.half_width() * scale, printer.style) +
+         (percent ? " %" : " ppm");
+}
+
 std::string print_bore(const Value& value, const Printer& printer) {
   const auto* length = get_if<units::Length>(&value);
   return length ? printer.print_bore(*length) : print(value, printer);

@@ -43,6 +43,9 @@ using Value =
 
 // "12 psi", "2070 ppm", "5"
 [[nodiscard]] std::string print(const Value&, const units::Printer&);
+// "15.1 ± 1.0 %", "1130 ± 90 ppm"
+[[nodiscard]] std::string print_share(const units::Estimate<units::MoleFraction>&,
+                                      const units::Printer&);
 // The same where a length is a bore.
 [[nodiscard]] std::string print_bore(const Value&, const units::Printer&);
 // "2 to 8 days", "11 to 13 psi": both of one kind.

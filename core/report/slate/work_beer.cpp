@@ -77,13 +77,37 @@ Outcome alcohol(const Inputs& in, const Printer& printer) {
   const auto f = physics::fermented(original, final_gravity);
   if (!f) return std::unexpected(problem_of(f.error(), gravity_subjects, in, printer));
   const double off = in.number("hydrometer") / 1000;
-  const auto abv = physics::alcohol(
-      Estimate(original).with({"hydrometer: reading at the start"}, off),
-      Estimate(final_gravity).with({"hydrometer: reading at the end"}, off), {"alcohol formula"});
+  const auto first = Estimate(original).with({"hydrometer: reading at the start"}, off);
+  const auto last = Estimate(final_gravity).with({"hydrometer: reading at the end"}, off);
+  const auto abv = physics::alcohol(first, last, {"alcohol formula"});
+  const auto attenuation = units::try_propagate(
+      [](units::SpecificGravity o, units::SpecificGravity e) -> physics::Result<units::Fraction> {
+        const auto of = physics::fermented(o, e);
+        if (!of) return std::unexpected(of.error());
+        return of->apparent_attenuation;
+      },
+      first, last);
+  const auto extract = units::try_propagate(
+      [](units::SpecificGravity o, units::SpecificGravity e) -> physics::Result<units::Plato> {
+        const auto of = physics::fermented(o, e);
+        if (!of) return std::unexpected(of.error());
+        return of->real_extract;
+      },
+      first, last);
   Answer a;
   a.values.push_back(abv ? estimated("Alcohol", *abv, true) : exactly("Alcohol", f->abv, true));
-  a.values.push_back(exactly("Apparent attenuation", f->apparent_attenuation));
-  a.values.push_back(in_words("Real extract", printer.number(f->real_extract.count(), 1) + " °P"));
+  a.values.push_back(attenuation ? estimated("Apparent attenuation", *attenuation)
+                                 : exactly("Apparent attenuation", f->apparent_attenuation));
+  if (extract && extract->half_width() > 0) {
+    a.values.push_back(because(
+        extract->contributions(),
+        in_words("Real extract", units::value_with_error(extract->value().count(),
+                                                         extract->half_width(), printer.style) +
+                                     " °P")));
+  } else {
+    a.values.push_back(
+        in_words("Real extract", printer.number(f->real_extract.count(), 1) + " °P"));
+  }
   if (f->abv_by_factor) {
     a.sentences.push_back("A duty office’s factor table says " + printer.print(*f->abv_by_factor) +
                           ".");

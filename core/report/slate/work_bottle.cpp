@@ -54,14 +54,27 @@ void tell_gauge(const physics::GaugeVerdict& verdict, const Inputs& in, Answer& 
   }
   if (verdict.gas) {
     a.values.push_back(estimated("Left in the bottle", *verdict.gas, true));
-    a.values.push_back(exactly(
-        "Of a full one", units::fraction(units::in_kilograms(verdict.gas->value()) /
-                                         units::in_kilograms(in.get<units::Mass>("content")))));
+    const auto content = in.get<units::Mass>("content");
+    a.values.push_back(estimated("Of a full one", units::propagate(
+                                                      [content](units::Mass m) {
+                                                        return units::fraction(
+                                                            units::in_kilograms(m) /
+                                                            units::in_kilograms(content));
+                                                      },
+                                                      *verdict.gas)));
   }
   if (verdict.saturation) {
-    a.values.push_back(
-        exactly("With liquid it would show",
-                units::GaugePressure::from_absolute(*verdict.saturation, air_at(in).value())));
+    const auto shows = units::try_propagate(
+        [](units::Temperature t,
+           units::AbsolutePressure air) -> physics::Result<units::GaugePressure> {
+          const auto s = physics::co2_saturation(t);
+          if (!s) return std::unexpected(s.error());
+          return units::GaugePressure::from_absolute(s->pressure, air);
+        },
+        on_thermometer(in, "temperature"), air_at(in));
+    const auto plain = units::GaugePressure::from_absolute(*verdict.saturation, air_at(in).value());
+    a.values.push_back(shows ? estimated("With liquid it would show", *shows)
+                             : exactly("With liquid it would show", plain));
   }
 }
 

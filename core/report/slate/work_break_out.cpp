@@ -53,7 +53,10 @@ void tell_standing(const physics::StandingPlace& place, const Inputs& in, const 
   AnswerValue verdict = in_words("Standing there, the beer", words(), true);
   verdict.errors = place.margin.contributions();
   a.values.push_back(std::move(verdict));
-  a.values.push_back(exactly("Pressure on it there", place.pressure));
+  a.values.push_back(
+      estimated("Pressure on it there",
+                Estimate(place.pressure)
+                    .with_error({"dial: bias"}, in.get<units::PressureDifference>("dial"))));
   a.values.push_back(estimated("Pressure that keeps its CO₂ there", place.needed));
   a.values.push_back(estimated("To spare", place.margin));
   if (place.verdict == physics::AtRest::breaks_out) {
@@ -74,7 +77,10 @@ Outcome break_out(const Inputs& in, const Printer& printer) {
   const auto line = standing_line(in);
   if (!line) return std::unexpected(problem_of(line.error(), break_out_subjects, in, printer));
   const physics::CarbonatedBeer beer{
-      Estimate(in.get<units::Co2Volumes>("co2")), air_at(in), {"equilibrium equation"}};
+      Estimate(in.get<units::Co2Volumes>("co2"))
+          .with({"CO₂ in the beer"}, in.get<units::Co2Volumes>("co2_error").count()),
+      air_at(in),
+      {"equilibrium equation"}};
   const auto places = physics::break_out_at_rest(*line, on_dial(in, "pressure"),
                                                  {on_thermometer(in, "place")}, beer);
   if (!places) return std::unexpected(problem_of(places.error(), break_out_subjects, in, printer));
@@ -102,8 +108,9 @@ void add_break_out_computations(std::vector<Computation>& all) {
                  {pressure_field("pressure", "Pressure on the keg", units::gauge_psi(12)),
                   co2_field("co2", "CO₂ in the beer", units::volumes_of_co2(2.5)),
                   beer_temperature_field("temperature", "Beer in the keg at", units::celsius(4)),
-                  std::move(place), std::move(rise), dial_error_field(), thermometer_error_field(),
-                  altitude_field()},
+                  std::move(place), std::move(rise),
+                  co2_error_field("co2_error", "The beer’s CO₂ may be off by"), dial_error_field(),
+                  thermometer_error_field(), altitude_field()},
                  &laws::break_out,
                  break_out});
 }

@@ -142,8 +142,18 @@ Outcome blend_to_order(const Inputs& in, const Printer& printer) {
     return std::unexpected(std::move(p));
   }
   const auto percent = printer.number(share * 100, 0);
+  const auto known = units::try_propagate(
+      [&](units::Temperature t, units::AbsolutePressure outside,
+          units::GaugePressure p) -> physics::Result<units::Fraction> {
+        const auto wanted = physics::equilibrium_pressure(in.get<units::Co2Volumes>("co2"), t);
+        if (!wanted) return std::unexpected(wanted.error());
+        return units::fraction(units::in_pascals(*wanted) /
+                               units::in_pascals(p.at_ambient(outside)));
+      },
+      on_thermometer(in, "temperature"), air_at(in), on_dial(in, "pressure"));
   Answer a;
-  a.values.push_back(exactly("CO₂ in the blend", Value(units::fraction(share)), true));
+  a.values.push_back(known ? estimated("CO₂ in the blend", *known, true)
+                           : exactly("CO₂ in the blend", Value(units::fraction(share)), true));
   a.sentences.push_back("Ask for CO₂ " + percent + " % / N₂ " +
                         printer.number(100 - std::round(share * 100), 0) + " %.");
   a.sentences.emplace_back(
@@ -184,7 +194,7 @@ void add_co2_computations(std::vector<Computation>& all) {
                  {co2_field("co2", "CO₂ to keep", units::volumes_of_co2(2.4)),
                   beer_temperature_field("temperature", "Beer at", units::celsius(4)),
                   pressure_field("pressure", "Pressure the line needs", units::gauge_psi(25)),
-                  altitude_field()},
+                  altitude_field(), thermometer_error_field(), dial_error_field()},
                  &laws::equilibrium,
                  blend_to_order});
 }

@@ -221,7 +221,9 @@ void tell_hold(const Inputs& in, const physics::HoldTest& test, const HoldOutcom
     a.sentences.push_back(why);
   }
   if (test.readings.size() < 2) return;
-  a.values.push_back(exactly("Without a leak it would read", o.expected));
+  a.values.push_back(
+      because(o.change.contributions(), exactly("Without a leak it would read", o.expected)));
+  a.values.push_back(estimated("The last reading is off that by", o.change));
   if (o.smallest_visible_per_day) {
     a.values.push_back(estimated("Lost a day, over the test", o.leak_per_day));
     tell_hold_laws(test, o, printer, a);

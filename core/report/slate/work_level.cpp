@@ -49,9 +49,13 @@ Outcome left_by_weight(const Inputs& in, const Printer& printer) {
   Answer a;
   a.values.push_back(estimated("Beer in it", *left, true));
   a.values.push_back(in_words("That is", printer.print_glasses(left->value())));
-  a.values.push_back(
-      exactly("Of the keg", units::fraction(units::in_litres(left->value()) /
-                                            units::in_litres(in.get<units::Volume>("brimful")))));
+  const auto brimful = in.get<units::Volume>("brimful");
+  a.values.push_back(estimated(
+      "Of the keg", units::propagate(
+                        [brimful](units::Volume v) {
+                          return units::fraction(units::in_litres(v) / units::in_litres(brimful));
+                        },
+                        *left)));
   return a;
 }
 

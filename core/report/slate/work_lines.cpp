@@ -48,8 +48,6 @@ constexpr auto boring_subjects = [] {
   return subjects;
 }();
 
-constexpr auto no_stand_in = [](const physics::RangeError&) { return std::nullopt; };
-
 Outcome pour(const Inputs& in, const Printer& printer) {
   const auto refused = [&](const physics::RangeError& e) {
     return std::unexpected(problem_of(e, pouring_subjects, in, printer));
@@ -70,16 +68,12 @@ Outcome pour(const Inputs& in, const Printer& printer) {
 // With its range; where one end of the errors has no answer, without, and said so.
 template <class Q>
 AnswerValue line_value(std::string name, const LineAnswer<Q>& answer, Answer& a) {
-  AnswerValue v = answer.low && answer.high
-                      ? between(std::move(name), answer.likely, *answer.low, *answer.high, true)
-                      : exactly(std::move(name), answer.likely, true);
-  v.errors = answer.errors;
   if (!answer.high) {
     a.sentences.emplace_back(
         "With bore and dial off by as much as they may be, no answer is in reach: take it as "
         "rough.");
   }
-  return v;
+  return within(std::move(name), answer, true);
 }
 
 void tell_handbook(const Inputs& in, const Printer& printer, Answer& a) {
@@ -146,7 +140,7 @@ Outcome line_pressure(const Inputs& in, const Printer& printer) {
         if (!p) return p;
         return *p + off.above_ambient();
       },
-      no_stand_in);
+      physics::nothing_instead);
   if (!needed) return refused(needed.error());
   Answer a;
   a.values.push_back(line_value("On the keg", *needed, a));

@@ -5,6 +5,7 @@
 #include <array>
 
 #include "core/physics/line_balance.h"
+#include "core/physics/line_volume.h"
 #include "core/report/laws_slate.h"
 #include "core/report/slate/typed_line.h"
 
@@ -159,7 +160,13 @@ Outcome restriction(const Inputs& in, const Printer& printer) {
   }
   a.values.push_back(in_words("The handbook’s figure", std::move(usual), true));
   a.values.push_back(std::move(by_friction));
-  a.values.push_back(exactly("Friction explains of it", compared->explained));
+  const double usual_loss = units::to_magnitude(figure->usual);
+  a.values.push_back(estimated("Friction explains of it",
+                               units::propagate(
+                                   [usual_loss](units::PressureGradient g) {
+                                     return units::fraction(units::to_magnitude(g) / usual_loss);
+                                   },
+                                   *friction)));
   a.values.push_back(
       in_words("Bore that would explain all of it",
                printer.print_bore(units::Length(figure->bore * compared->implied_bore.count()))));
@@ -224,7 +231,8 @@ void tell_losses(const LineKnown& known, units::VolumeFlow flow, const Printer& 
     a.values.push_back(exactly(name, *lost));
   }
   a.values.push_back(in_words("Lost to the lift", printer.print(line->lift())));
-  a.values.push_back(exactly("It holds", physics::total_volume(known.parts)));
+  a.values.push_back(estimated(
+      "It holds", physics::as_hoses_hold(physics::total_volume(known.parts), "the line")));
 }
 
 // On paper: what the handbook's figures leave over at its usual pour.

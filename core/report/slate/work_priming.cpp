@@ -15,6 +15,7 @@ using physics::Sugar;
 using units::Estimate;
 using units::Printer;
 
+constexpr double hydrometer_within = 0.001;  // of a gravity, 95 %, common practice
 constexpr auto priming_subjects =
     std::to_array<SubjectField>({{Subject::volume, "brimful"},
                                  {Subject::beer_volume, "beer"},
@@ -68,7 +69,14 @@ std::optional<Problem> tell_gas_to_come(const Inputs& in, const physics::Priming
   }
   const auto more = physics::co2_still_to_come(*now, *end);
   if (!more) return priming_problem(more.error(), in, printer);
-  a.values.push_back(exactly("Still to come by itself", *more));
+  const auto known = units::try_propagate(
+      [](units::SpecificGravity n, units::SpecificGravity e) {
+        return physics::co2_still_to_come(n, e);
+      },
+      Estimate(*now).with({"hydrometer: reading now"}, hydrometer_within),
+      Estimate(*end).with({"hydrometer: reading at the end"}, hydrometer_within));
+  a.values.push_back(known ? estimated("Still to come by itself", *known)
+                           : exactly("Still to come by itself", *more));
   if (more->count() < 0.05) return std::nullopt;
   const bool enough =
       plan.residual.value().count() + more->count() >= in.get<units::Co2Volumes>("target").count();
@@ -85,7 +93,11 @@ Outcome priming_sugar(const Inputs& in, const Printer& printer) {
   if (!plan) return std::unexpected(priming_problem(plan.error(), in, printer));
   Answer a;
   a.values.push_back(estimated("Sugar", plan->sugar, true));
-  a.values.push_back(exactly("Of that for the headspace", plan->for_headspace));
+  // By the same errors as all of it, each as a share.
+  const double part = plan->for_headspace.value() / plan->sugar.value().value();
+  a.values.push_back(estimated(
+      "Of that for the headspace",
+      units::propagate([part](units::Mass m) { return units::Mass(part * m); }, plan->sugar)));
   a.values.push_back(estimated("CO₂ that fermentation left", plan->residual));
   a.values.push_back(estimated("While it conditions it stands at", plan->while_conditioning));
   if (const auto given = in.maybe<units::Mass>("given")) {

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <span>
 
 #include "core/physics/gas_use.h"
 #include "core/physics/purge.h"
@@ -70,20 +71,31 @@ physics::Vessel vessel_of(const Inputs& in) {
 
 physics::SupplyGas supply_of(const Inputs& in) { return {physics::ppm(in.number("supply"))}; }
 
-// How well gas and gas mix is what makes a plan of purges unsure.
-units::ErrorSource purge_mixing() { return {"purge: mixing"}; }
+// What the keg, the instruments and the weather leave open.
+struct KnownPurge {
+  physics::KnownVessel vessel;
+  Estimate<units::PressureDifference> off;
+
+  [[nodiscard]] physics::Result<physics::PurgeEstimate> by(std::span<const physics::PurgeAct> acts,
+                                                           const Inputs& in) const {
+    return physics::purge_estimate(vessel, acts, off, {"purge: gas used"}, supply_of(in));
+  }
+};
+
+KnownPurge known_purge(const Inputs& in) {
+  const auto keg = in.get<units::Volume>("brimful");
+  const auto beer = in.get<units::Volume>("beer");
+  return {{Estimate(keg).with_error({"keg: brimful"}, units::Volume(keg_volume_share * keg)),
+           Estimate(beer).with_error({"how much beer goes in"},
+                                     units::Volume(beer_volume_share * beer)),
+           air_at(in), on_thermometer(in, "temperature")},
+          Estimate(units::psi(0))
+              .with_error({"dial: bias"}, in.get<units::PressureDifference>("dial"))};
+}
 
 physics::Result<physics::PurgeEstimate> purge_known(const Inputs& in,
                                                     const physics::PurgeAct& act) {
-  const auto keg = in.get<units::Volume>("brimful");
-  const auto beer = in.get<units::Volume>("beer");
-  const physics::KnownVessel vessel{
-      Estimate(keg).with_error({"keg: brimful"}, units::Volume(keg_volume_share * keg)),
-      Estimate(beer).with_error({"how much beer goes in"}, units::Volume(beer_volume_share * beer)),
-      air_at(in), on_thermometer(in, "temperature")};
-  const auto off =
-      Estimate(units::psi(0)).with_error({"dial: bias"}, in.get<units::PressureDifference>("dial"));
-  return physics::purge_estimate(vessel, act, off, {"purge: gas used"}, supply_of(in));
+  return known_purge(in).by(std::span(&act, 1), in);
 }
 
 void tell(const physics::PurgeEstimate& known, Answer& a) {
@@ -102,22 +114,21 @@ Chart chart_by(std::string title, std::string x_title) {
       .title = std::move(title), .x_title = std::move(x_title), .y_title = "Oxygen", .log_y = true};
 }
 
-// Where a target was asked: so many cycles, by the likely and by the worst mixing.
+// Where a target was asked: so many cycles.
 std::optional<Problem> tell_cycles(const Inputs& in, const Printer& printer, Answer& a) {
   if (!in.has("target")) return std::nullopt;
-  const auto target = physics::ppm(in.number("target"));
-  const auto vessel = vessel_of(in);
-  const auto high = in.get<units::GaugePressure>("pressure");
-  const physics::Mixing mixing = physics::cycle_mixing();
-  const auto likely = physics::cycles_to_reach(target, vessel, high, supply_of(in), mixing.likely);
-  if (!likely) return problem_of(likely.error(), purge_subjects, in, printer);
-  const auto worst = physics::cycles_to_reach(target, vessel, high, supply_of(in), mixing.worst);
-  if (!worst) return problem_of(worst.error(), purge_subjects, in, printer);
-  const auto best = physics::cycles_to_reach(target, vessel, high, supply_of(in), mixing.best);
-  if (!best) return problem_of(best.error(), purge_subjects, in, printer);
-  a.values.push_back(
-      because(purge_mixing(), between("Cycles to the target", Count{std::ceil(*likely)},
-                                      Count{std::ceil(*best)}, Count{std::ceil(*worst)})));
+  const KnownPurge known = known_purge(in);
+  const auto n =
+      physics::cycles_needed(physics::ppm(in.number("target")), known.vessel,
+                             in.get<units::GaugePressure>("pressure"), known.off, supply_of(in));
+  if (!n) return problem_of(n.error(), purge_subjects, in, printer);
+  const auto whole = [](double cycles) { return Count{std::ceil(cycles)}; };
+  AnswerValue value =
+      n->most
+          ? between("Cycles to the target", whole(n->likely), whole(n->fewest), whole(*n->most))
+          : in_words("Cycles to the target", print(Value(whole(n->likely)), printer) +
+                                                 ", or none do: the dial may stand so without gas");
+  a.values.push_back(because(n->errors, std::move(value)));
   return std::nullopt;
 }
 
@@ -211,29 +222,46 @@ physics::PurgeMeans purge_means_in(const Inputs& in) {
   return means;
 }
 
+// Whether the second way may as well take less: both by one keg, dial and method.
+bool may_be_turned_round(const Estimate<units::Mass>& first, const Estimate<units::Mass>& second) {
+  const auto more = units::propagate(
+      [](units::Mass a, units::Mass b) { return units::Mass(b - a); }, first, second);
+  return units::in_grams(more.low()) <= 0;
+}
+
 Outcome purge_cheapest(const Inputs& in, const Printer& printer) {
   const auto target = physics::ppm(in.number("target"));
-  const auto plans = physics::purge_plans(target, vessel_of(in), purge_means_in(in));
+  const physics::PurgeMeans means = purge_means_in(in);
+  const auto plans = physics::purge_plans(target, vessel_of(in), means);
   if (!plans) return std::unexpected(problem_of(plans.error(), purge_subjects, in, printer));
   if (plans->empty()) {
     return std::unexpected(
         impossible("target", "Nothing gets there within sixty fills or volumes of gas."));
   }
+  const KnownPurge known = known_purge(in);
+  std::vector<Estimate<units::Mass>> used;
   Answer a;
-  a.values.push_back(because(
-      purge_mixing(), in_words("Least gas takes", purge_way_words(plans->front(), printer), true)));
   for (const physics::PurgePlan& plan : *plans) {
-    const units::ErrorSource cause = plan.way == physics::PurgeWay::liquid_push
-                                         ? units::ErrorSource{"air left on top"}
-                                         : purge_mixing();
-    a.values.push_back(
-        because(cause, in_words(purge_way_words(plan, printer),
-                                printer.print(plan.outcome.co2_used) + ", leaves " +
-                                    print_range(plan.outcome.best, plan.outcome.worst, printer))));
+    const auto told = known.by(physics::acts_of(plan, means), in);
+    if (!told) return std::unexpected(problem_of(told.error(), purge_subjects, in, printer));
+    const physics::PurgeOutcome& left = told->outcome;
+    if (used.empty()) {
+      a.values.push_back(because(
+          told->oxygen_errors, in_words("Least gas takes", purge_way_words(plan, printer), true)));
+    }
+    used.push_back(told->co2_used);
+    a.values.push_back(because(
+        told->oxygen_errors,
+        in_words(purge_way_words(plan, printer), printer.print(told->co2_used) + ", leaves " +
+                                                     print_range(left.best, left.worst, printer))));
+  }
+  if (used.size() > 1 && may_be_turned_round(used[0], used[1])) {
+    a.sentences.emplace_back(
+        "The first two take as much gas as far as this can tell: choose by the work.");
   }
   a.sentences.emplace_back(
-      "By the likely mixing; the range is that of the best and the worst. Less gas may be more "
-      "work: count how often the valve is turned.");
+      "Counted by the likely mixing; the range has the best and the worst, and what dial, keg and "
+      "weather leave open. Less gas may be more work: count how often the valve is turned.");
   a.cautions.emplace_back("Vent outdoors or into a well-aired room; CO₂ collects low.");
   return a;
 }

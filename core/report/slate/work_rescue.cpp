@@ -103,25 +103,64 @@ void draw_vents(const physics::VentPlan& plan, const Inputs& in, Answer& a) {
       {"wanted", true, {{Count{0}, target}, {a.chart.points.back().x, target}}});
 }
 
+// As `answer` has it of the keg, with the errors of its beer, CO2 and temperature; empty
+// where an end of them has no answer.
+template <class Answers>
+auto over_its_errors(const physics::OverCarbonated& keg, const Answers& answer) {
+  return units::try_propagate(
+      [&](units::Volume beer, units::Co2Volumes co2, units::Temperature t) {
+        physics::OverCarbonated at = keg;
+        at.beer = Estimate(beer);
+        at.co2 = Estimate(co2);
+        at.temperature = Estimate(t);
+        return answer(at);
+      },
+      keg.beer, keg.co2, keg.temperature);
+}
+
+void tell_held(const physics::OverCarbonated& keg, Answer& a) {
+  const auto held = physics::hold_at_target(keg);
+  if (!held) return;
+  const auto setting = over_its_errors(
+      keg, [](const physics::OverCarbonated& at) -> physics::Result<units::GaugePressure> {
+        const auto plan = physics::hold_at_target(at);
+        if (!plan) return std::unexpected(plan.error());
+        return plan->setting;
+      });
+  a.values.push_back(
+      setting ? estimated("Or a spunding valve at", *setting)
+              : because({"thermometer: bias"}, exactly("Or a spunding valve at", held->setting)));
+  a.values.push_back(because(
+      keg.resting.source(),
+      between("Left to it for", held->within.median(), held->within.low(), held->within.high())));
+}
+
+void tell_served(const physics::OverCarbonated& keg, const Inputs& in,
+                 const physics::VentPlan& plan, const Printer& printer, Answer& a) {
+  const auto served = physics::serve_to_target(keg);
+  if (!served) {
+    a.sentences.emplace_back("Pouring with the gas off does not get there: the beer runs out.");
+    return;
+  }
+  const auto drawn =
+      over_its_errors(keg, [](const physics::OverCarbonated& at) -> physics::Result<units::Volume> {
+        const auto poured = physics::serve_to_target(at);
+        if (!poured) return std::unexpected(poured.error());
+        return poured->drawn;
+      });
+  a.values.push_back(
+      drawn ? estimated("Or pour off, gas off", *drawn)
+            : because(vent_causes(keg, plan, in), exactly("Or pour off, gas off", served->drawn)));
+  a.sentences.push_back("Poured down with the gas off it ends at " +
+                        printer.print(served->pressure) + ", with " + printer.print(served->left) +
+                        " left.");
+}
+
 // The other ways: held, poured off, warmed. What can't be done is left out or said.
 void tell_other_ways(const physics::OverCarbonated& cold, const Inputs& in,
                      const physics::VentPlan& plan, const Printer& printer, Answer& a) {
-  if (const auto held = physics::hold_at_target(cold)) {
-    a.values.push_back(
-        because({"thermometer: bias"}, exactly("Or a spunding valve at", held->setting)));
-    a.values.push_back(because(
-        cold.resting.source(),
-        between("Left to it for", held->within.median(), held->within.low(), held->within.high())));
-  }
-  if (const auto served = physics::serve_to_target(cold)) {
-    a.values.push_back(
-        because(vent_causes(cold, plan, in), exactly("Or pour off, gas off", served->drawn)));
-    a.sentences.push_back("Poured down with the gas off it ends at " +
-                          printer.print(served->pressure) + ", with " +
-                          printer.print(served->left) + " left.");
-  } else {
-    a.sentences.emplace_back("Pouring with the gas off does not get there: the beer runs out.");
-  }
+  tell_held(cold, a);
+  tell_served(cold, in, plan, printer, a);
   const auto warm_at = in.maybe<units::Temperature>("warm");
   if (!warm_at || *warm_at <= in.get<units::Temperature>("temperature")) return;
   const auto warm = physics::vents_to_target(over_carbonated_in(in, *warm_at, cold.resting),

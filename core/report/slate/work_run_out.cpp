@@ -61,8 +61,11 @@ Outcome runs_out(const Inputs& in, const Printer& printer) {
     a.values.push_back(
         because(causes, in_words("Eight times in ten between", from + " and " + to)));
   }
-  const double a_day = units::in_litres(in.get<units::Volume>("drawn")) / units::in_days(over);
-  a.values.push_back(exactly("Drawn a day, so far", units::litres(a_day)));
+  a.values.push_back(estimated(
+      "Drawn a day, so far",
+      units::propagate(
+          [over](units::Volume v) { return units::Volume(v * (1 / units::in_days(over))); },
+          question.seen.front().drawn)));
   a.values.push_back(estimated("On a Friday", out->a_day.at(static_cast<std::size_t>(5))));
   a.values.push_back(estimated("On a Monday", out->a_day.at(static_cast<std::size_t>(1))));
   a.sentences.emplace_back(
