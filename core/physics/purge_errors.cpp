@@ -27,18 +27,15 @@ PurgeAct off_by(PurgeAct act, PressureDifference off) {
   return act;
 }
 
-// What `of` takes from the outcome, with the error of every input.
-template <class Of>
-auto carried(const KnownVessel& v, const PurgeAct& act, const Estimate<PressureDifference>& off,
-             const SupplyGas& gas, const PurgeMixing& mixing, const Of& of) {
-  using Q = decltype(of(std::declval<PurgeOutcome>()));
-  return try_propagate(
+// The purge with every input off, one after the other.
+Result<OutcomeRuns<PurgeOutcome>> runs_of(const KnownVessel& v, const PurgeAct& act,
+                                          const Estimate<PressureDifference>& off,
+                                          const SupplyGas& gas, const PurgeMixing& mixing) {
+  return try_runs(
       [&](Volume space, Volume beer, AbsolutePressure ambient, Temperature t,
-          PressureDifference by) -> Result<Q> {
-        const auto out =
-            purge_on({}, Vessel{space, beer, ambient, t, v.oxygen}, off_by(act, by), gas, mixing);
-        if (!out) return std::unexpected(out.error());
-        return of(*out);
+          PressureDifference by) {
+        return purge_on({}, Vessel{space, beer, ambient, t, v.oxygen}, off_by(act, by), gas,
+                        mixing);
       },
       v.gas_space, v.beer, v.ambient, v.temperature, off);
 }
@@ -69,25 +66,21 @@ Result<PurgeEstimate> purge_estimate(const KnownVessel& v, const PurgeAct& act,
                                      v.temperature.value(), v.oxygen},
                               act, gas, mixing);
   if (!plain) return std::unexpected(plain.error());
-  const auto left = carried(v, act, off, gas, mixing, [](const PurgeOutcome& o) {
-    return LogOxygen(std::log(o.oxygen.count()));
-  });
-  if (!left) return std::unexpected(left.error());
-  const auto in_beer = carried(v, act, off, gas, mixing, [](const PurgeOutcome& o) {
-    return LogOxygen(std::log(o.if_all_in_beer.count()));
-  });
-  if (!in_beer) return std::unexpected(in_beer.error());
-  const auto used =
-      carried(v, act, off, gas, mixing, [](const PurgeOutcome& o) { return o.co2_used; });
-  if (!used) return std::unexpected(used.error());
+  const auto runs = runs_of(v, act, off, gas, mixing);
+  if (!runs) return std::unexpected(runs.error());
+  const auto left =
+      runs->taken([](const PurgeOutcome& o) { return LogOxygen(std::log(o.oxygen.count())); });
+  const auto in_beer = runs->taken(
+      [](const PurgeOutcome& o) { return LogOxygen(std::log(o.if_all_in_beer.count())); });
+  const auto used = runs->taken([](const PurgeOutcome& o) { return o.co2_used; });
 
   PurgeEstimate out{
       *plain, plain->if_all_in_beer, gas_to_purge(plain->co2_used, std::move(method)), {}, {}};
-  for (const Contribution& c : used->contributions())
+  for (const Contribution& c : used.contributions())
     out.co2_used = out.co2_used.with(c.source, c.half_width);
   if (!(plain->oxygen.count() > 0)) return out;
-  const Sides share = sides_with(*plain, left->half_width());
-  const Sides beer = sides_with(*plain, in_beer->half_width());
+  const Sides share = sides_with(*plain, left.half_width());
+  const Sides beer = sides_with(*plain, in_beer.half_width());
   const double likely = plain->oxygen.count();
   out.outcome.best = mole_fraction(likely * std::exp(-share.below));
   out.outcome.worst = mole_fraction(std::min(1.0, likely * std::exp(share.above)));
@@ -95,8 +88,8 @@ Result<PurgeEstimate> purge_estimate(const KnownVessel& v, const PurgeAct& act,
   out.if_all_in_beer_best = OxygenConcentration(taken_up * std::exp(-beer.below));
   out.outcome.if_all_in_beer_worst = OxygenConcentration(taken_up * std::exp(beer.above));
   const bool is_push = get_if<LiquidPush>(&act) != nullptr;
-  out.oxygen_errors = with_mixing(left->contributions(), *plain, is_push);
-  out.in_beer_errors = with_mixing(in_beer->contributions(), *plain, is_push);
+  out.oxygen_errors = with_mixing(left.contributions(), *plain, is_push);
+  out.in_beer_errors = with_mixing(in_beer.contributions(), *plain, is_push);
   return out;
 }
 
