@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace ullage::cellar {
 
@@ -59,7 +60,8 @@ std::optional<TemperatureEstimate> BeerWarmth::at(Instant when) const {
   // How far the lag itself is off, for the last change still under way.
   const double gap = units::in_kelvin(steps[reached].place.value()) - value;
   const double since = units::in_seconds(between(std::max(start_at, steps[reached].at), t)) / tau;
-  return out.with(time_constant.source(), gap * since * std::log(time_constant.factor()));
+  return std::move(out).with(time_constant.source(),
+                             gap * since * std::log(time_constant.factor()));
 }
 
 std::optional<Window> BeerWarmth::comes_to(Temperature target, Instant now) const {

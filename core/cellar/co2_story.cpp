@@ -4,11 +4,13 @@
 #include <algorithm>
 #include <array>
 #include <expected>
+#include <utility>
 
 #include "core/cellar/co2_at_start.h"
 #include "core/cellar/gas_given.h"
 #include "core/physics/atmosphere.h"
 #include "core/physics/equilibrium.h"
+#include "core/physics/rate_posterior.h"
 
 namespace ullage::cellar {
 
@@ -81,7 +83,7 @@ class Co2Story {
       model = make();
       if (!model) return std::unexpected(model.error());
     }
-    keg_.co2.model = *model;
+    keg_.co2.model = *std::move(model);
     return {};
   }
 
@@ -144,19 +146,23 @@ class Co2Story {
   void take(const Other&, const Entry&, bool) {}
   void take(const Found& f, const Entry& e, bool) {
     line_ = f.line;
-    if (f.gas_on && f.pressure) gas_comes(*f.pressure, e, e.header.happened_at);
+    if (f.gas_on && f.pressure) gas_set(*f.pressure, e);
+  }
+  void gas_set(GaugePressure p, const Entry& e) {
+    const Instant at = e.header.happened_at;
+    gas_comes(p, e, gas_coming(stated_gas(e), regulator_of(line_, at, lookup_), at, lookup_), at);
   }
   // What set the pressure, by the regulator that gives it from then on.
-  void gas_comes(GaugePressure p, const Entry& set, Instant at) {
-    const GasComing by = gas_coming(stated_gas(set), regulator_of(line_, at, lookup_), at, lookup_);
+  void gas_comes(GaugePressure p, const Entry& set, const GasComing& by, Instant at) {
     step(at, physics::GasOn{readings_.pressure(p, by.dial, set.header.sequence), by.co2});
     on_ = Supplied{p, &set, by.regulator};
   }
   void take(const Tapped& t, const Entry& e, bool) {
     line_ = t.line;
-    if (!on_ || stated_gas(*on_->set).regulator) return;
+    if (!on_) return;
     const Instant at = e.header.happened_at;
-    if (regulator_of(line_, at, lookup_) != on_->by) gas_comes(on_->pressure, *on_->set, at);
+    const auto by = gas_once_tapped(*on_->set, on_->by, t.line, at, lookup_);
+    if (by) gas_comes(on_->pressure, *on_->set, *by, at);
   }
   void take(const Untapped&, const Entry&, bool) { line_.reset(); }
   void take(const GasSet& g, const Entry& e, bool) {
@@ -164,7 +170,7 @@ class Co2Story {
       on_.reset();
       step(e.header.happened_at, physics::GasOff{});
     } else {
-      gas_comes(g.pressure, e, e.header.happened_at);
+      gas_set(g.pressure, e);
     }
     mark(e, message(MessageKey::mark_gas_set, g.pressure));
   }
@@ -221,7 +227,7 @@ class Co2Story {
     }
     auto model = physics::CarbonationModel::make(history_, rates_, horizon);
     if (!model) return std::unexpected(message(MessageKey::co2_out_of_range));
-    return *model;
+    return *std::move(model);
   }
 
   void read_all() {
@@ -237,10 +243,9 @@ class Co2Story {
   }
 
   std::expected<void, Message> start_again_from(const physics::Co2Reading& read) {
-    const auto model = make();
-    if (!model) return std::unexpected(model.error());
-    const auto before = model->co2_at(read.at);
-    if (before && before->half_width() <= read.co2.half_width()) return {};
+    const auto before = physics::co2_by_history(history_, rates_, read.at);
+    if (!before) return std::unexpected(message(MessageKey::co2_out_of_range));
+    if (before->half_width() <= read.co2.half_width()) return {};
     const auto after_all =
         std::upper_bound(history_.steps.begin(), history_.steps.end(), read.at,
                          [](units::Duration when, const physics::Step& s) { return when < s.at; });

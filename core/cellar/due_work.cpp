@@ -15,7 +15,6 @@ namespace {
 struct WorkRecord {
   std::optional<Instant> done;
   std::optional<Instant> partly;
-  std::optional<Date> certified;  // a bottle's next test
   std::optional<Instant> registered;
   std::optional<Date> put_off_to;
   std::string put_off_because;
@@ -66,7 +65,6 @@ class WorkReader {
     if (w.work != work_ || !is_about(w)) return;
     if (w.complete) {
       done();
-      if (w.next_due) out_.certified = w.next_due;
     } else {
       out_.partly = at_;
     }
@@ -87,9 +85,8 @@ class WorkReader {
 std::optional<Date> due_by(const AppliedRule& rule, const WorkRecord& record,
                            const CellarStatus& cellar, const LocalCalendar& calendar) {
   if (rule.work == WorkKind::bottle_retest) {
-    if (record.certified) return record.certified;
     const BottleStatus* bottle = cellar.find(BottleId{rule.about.uuid});
-    if (bottle != nullptr && bottle->record.retest_due) return bottle->record.retest_due;
+    if (bottle != nullptr && bottle->test_due) return bottle->test_due;
   }
   if (rule.work == WorkKind::keg_clean) {
     // A full keg is not to be cleaned, however long ago it was.

@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 #include <unordered_map>
+#include <utility>
 
 #include "core/cellar/cellar_status.h"
 #include "core/cellar/gas_draws.h"
@@ -285,14 +286,14 @@ MassEstimate weighed_gas(const BottleRecord& bottle, const BottleWeighed& w, std
   double off = 0;
   if (bottle.tare) {
     off = units::in_kilograms(*bottle.tare);
-    left = left.with({bottle.name + ": tare"}, tare_stamp_error);
+    left = std::move(left).with({bottle.name + ": tare"}, tare_stamp_error);
   }
   if (w.with_regulator) {
     const auto r = lookup.find(*w.with_regulator);
     const bool known = r && r->mass;
     off += known ? units::in_kilograms(*r->mass) : regulator_mass;
-    left = left.with({(r ? r->name : std::string("regulator")) + ": mass"},
-                     known ? known_regulator_mass_error : regulator_mass_error);
+    left = std::move(left).with({(r ? r->name : std::string("regulator")) + ": mass"},
+                                known ? known_regulator_mass_error : regulator_mass_error);
   }
   return MassEstimate(units::kilograms(units::in_kilograms(left.value()) - off),
                       left.contributions());

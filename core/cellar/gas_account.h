@@ -20,6 +20,7 @@
 #include "core/cellar/gas_branches.h"
 #include "core/cellar/gas_draws.h"
 #include "core/cellar/keg_timeline.h"
+#include "core/cellar/place_history.h"
 #include "core/physics/gas_ledger.h"
 #include "core/physics/gas_use.h"
 
@@ -127,6 +128,7 @@ struct GasAccountInput {
   // most of the work. Their sources are those of the table.
   std::function<const KegDraws&(KegId, const std::vector<Instant>& grid, Instant to)> draws;
   const SourceTable& sources;
+  PlaceLookup places;
   std::vector<KegId> all_kegs;
   std::vector<RegulatorId> all_regulators;
 };

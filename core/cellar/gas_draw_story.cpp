@@ -6,7 +6,6 @@
 #include <utility>
 
 #include "core/cellar/beer_level.h"
-#include "core/cellar/gas_given.h"
 #include "core/cellar/purge_story.h"
 #include "core/physics/atmosphere.h"
 
@@ -60,7 +59,7 @@ void GasDrawStory::take(const Entry& entry) {
 
 void GasDrawStory::on(const GasSet& g) {
   close(at());
-  GasSpell spell = spell_by(*entry_, g.pressure);
+  GasSpell spell = spell_set_now(g.pressure);
   if (units::in_pascals(g.pressure) <= 0) return;
   fill_headspace(spell, GasWork::headspace);
   s_.spell = std::move(spell);
@@ -105,27 +104,32 @@ void GasDrawStory::on(const Found& f) {
     if (f.line) s_.filling->tapped = at();
   }
   s_.line = f.line;
-  GasSpell spell = spell_by(*entry_, f.pressure.value_or(units::gauge_pascals(0)));
+  GasSpell spell = spell_set_now(f.pressure.value_or(units::gauge_pascals(0)));
   if (f.gas_on && f.pressure) s_.spell = std::move(spell);
 }
 
-// From now on. The regulator is remembered: what nobody states comes from there.
-GasSpell GasDrawStory::spell_by(const Entry& set, GaugePressure pressure) {
+// By the entry of now, where nothing is stated by the line's regulator, else by the usual.
+GasSpell GasDrawStory::spell_set_now(GaugePressure pressure) {
   const auto of_line = regulator_of(s_.line, at(), lookup_);
-  const GasComing by = gas_coming(stated_gas(set), of_line ? of_line : s_.usual, at(), lookup_);
+  return spell_by(gas_coming(stated_gas(*entry_), of_line ? of_line : s_.usual, at(), lookup_),
+                  *entry_, pressure);
+}
+
+// From now on. The regulator is remembered: what nobody states comes from there.
+GasSpell GasDrawStory::spell_by(const GasComing& by, const Entry& set, GaugePressure pressure) {
   s_.usual = by.regulator;
   return {at(), readings_.pressure(pressure, by.dial, set.header.sequence), by.regulator, by.co2,
           set.header.id};
 }
 
-// Put on by nobody said which regulator, it now hangs on the line's.
 void GasDrawStory::on(const Tapped& t) {
   if (s_.filling && !s_.filling->tapped) s_.filling->tapped = at();
   s_.line = t.line;
   const Entry* set = s_.spell ? lookup_.entry(s_.spell->set_by) : nullptr;
-  const auto of_line = regulator_of(s_.line, at(), lookup_);
-  if (!set || !of_line || stated_gas(*set).regulator || s_.spell->regulator == of_line) return;
-  GasSpell spell = spell_by(*set, s_.spell->pressure.value());
+  if (!set) return;
+  const auto by = gas_once_tapped(*set, s_.spell->regulator, t.line, at(), lookup_);
+  if (!by || !by->regulator) return;  // of a line that names none the usual one is expected
+  GasSpell spell = spell_by(*by, *set, s_.spell->pressure.value());
   close(at());
   s_.spell = std::move(spell);
 }

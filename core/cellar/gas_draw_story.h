@@ -9,6 +9,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/cellar/gas_given.h"
 #include "core/cellar/keg_timeline.h"
 #include "core/cellar/plain_draws.h"
 #include "core/physics/gas_use.h"
@@ -90,7 +91,8 @@ class GasDrawStory {
   [[nodiscard]] physics::SupplyState supply(const GasSpell&, Instant) const;
   [[nodiscard]] std::optional<Mass> purge_use(const Purged&, Volume space) const;
 
-  [[nodiscard]] GasSpell spell_by(const Entry& set, GaugePressure);
+  [[nodiscard]] GasSpell spell_set_now(GaugePressure);
+  [[nodiscard]] GasSpell spell_by(const GasComing&, const Entry& set, GaugePressure);
   void opened();
   void begin_filling(bool by_us);
   void fill_headspace(const GasSpell&, GasWork);

@@ -5,7 +5,6 @@
 #include <algorithm>
 
 #include "core/cellar/gas_account.h"
-#include "core/cellar/place_history.h"
 #include "core/physics/atmosphere.h"
 #include "core/physics/co2_bottle.h"
 
@@ -17,11 +16,11 @@ constexpr double bottle_gauge_pascals = 5e5;  // 3 % of a 200 bar dial (common p
 constexpr double room_celsius = 18, room_error = 6;
 
 TemperatureEstimate bottle_temperature(const GaugeRead& g, const BottleRecord& bottle, Instant at,
-                                       std::int64_t sequence, const Journal& journal,
+                                       std::int64_t sequence, const GasAccountInput& in,
                                        Lookup& lookup) {
   if (g.temperature) return Readings(lookup).temperature(*g.temperature, g.thermometer, sequence);
   if (bottle.place) {
-    const PlaceHistory history = place_history(*bottle.place, journal);
+    const PlaceHistory& history = in.places(*bottle.place);
     lookup.rely_on(history.relies_on);
     if (const PlaceWarmth* w = history.at(at)) return w->temperature;
   }
@@ -71,7 +70,7 @@ void tell_warmth(ToldBottle& out, const BottleRecord& bottle, const GasAccountIn
   if (!full_at) return;
   out.liquid_full_at = *full_at;
   if (!bottle.place) return;
-  const PlaceHistory history = place_history(*bottle.place, in.journal);
+  const PlaceHistory& history = in.places(*bottle.place);
   lookup.rely_on(history.relies_on);
   const PlaceWarmth* warmth = history.at(in.now);
   if (!warmth) return;
@@ -99,10 +98,10 @@ void tell_reading(ToldBottle& out, const BottleRecord& bottle, const GasAccountI
   PressureEstimate shown(g.pressure);
   shown = g.instrument ? Readings(lookup).pressure(g.pressure, g.instrument, last->header.sequence)
                        : shown.with({bottle.name + ": gauge"}, bottle_gauge_pascals);
-  const physics::BottleGauge gauge{shown,
-                                   bottle_temperature(g, bottle, last->header.happened_at,
-                                                      last->header.sequence, in.journal, lookup),
-                                   *ambient};
+  const physics::BottleGauge gauge{
+      shown,
+      bottle_temperature(g, bottle, last->header.happened_at, last->header.sequence, in, lookup),
+      *ambient};
   const auto told = physics::what_gauge_tells(gauge, bottle.co2, *capacity, {"dense gas"});
   out.gauge = told ? gauge_message(*told) : message(MessageKey::gauge_cant_tell);
 }

@@ -69,6 +69,15 @@ GasComing gas_coming(const StatedGas& stated, std::optional<RegulatorId> unless_
   return out;
 }
 
+std::optional<GasComing> gas_once_tapped(const Entry& set, std::optional<RegulatorId> hangs_on,
+                                         LineId line, Instant when, Lookup& lookup) {
+  const StatedGas stated = stated_gas(set);
+  if (stated.regulator) return std::nullopt;
+  const auto of_line = regulator_of(line, when, lookup);
+  if (of_line == hangs_on) return std::nullopt;
+  return gas_coming(stated, of_line, when, lookup);
+}
+
 void add_kegs_on_its_lines(RegulatorId id, Lookup& lookup, std::set<KegId>& to) {
   std::set<LineId> lines;
   for (const Entry* entry : lookup.story(subject(id))) {

@@ -42,6 +42,12 @@ struct GasComing {
                                                   std::optional<RegulatorId>, Lookup&);
 [[nodiscard]] GasComing gas_coming(const StatedGas&, std::optional<RegulatorId> unless_stated,
                                    Instant when, Lookup&);
+// What comes to a keg put on a line with its gas on, as `set` put it on: of the line's
+// regulator from now on, where nobody said which. Nothing where somebody did, or where
+// it hangs on that one already.
+[[nodiscard]] std::optional<GasComing> gas_once_tapped(const Entry& set,
+                                                       std::optional<RegulatorId> hangs_on, LineId,
+                                                       Instant when, Lookup&);
 
 // Kegs that were ever put on a line that this regulator drives, or drove.
 void add_kegs_on_its_lines(RegulatorId, Lookup&, std::set<KegId>&);

@@ -26,7 +26,6 @@ void tell_facts(Moment& m) {
   s.phase_since = keg.stage_since;
   s.contents = keg.contents;
   s.gas = keg.gas.now;
-  s.gas.unvented = keg.gas.unvented;
   s.preparation = keg.preparation;
   s.chemicals = keg.chemicals;
   s.hold_result = keg.hold.result;

@@ -11,6 +11,16 @@
 
 namespace ullage::cellar {
 
+namespace {
+
+// Whatever was in it before: its level and contents begin anew.
+bool fills_anew(const Entry& e) {
+  return holds_alternative<Filled>(e.payload) || holds_alternative<Received>(e.payload) ||
+         holds_alternative<Found>(e.payload);
+}
+
+}  // namespace
+
 KegStory::KegStory(KegId id, const Journal& journal, Lookup& lookup, KegTimeline& out,
                    PlaceLookup places)
     : journal_(journal),
@@ -27,6 +37,7 @@ KegStory::KegStory(KegId id, const Journal& journal, Lookup& lookup, KegTimeline
 
 void KegStory::take(const Entry& entry) {
   entry_ = &entry;
+  if (passes_to_ == entry_) passes_to_ = nullptr;
   if (!out_.first_heard_of) out_.first_heard_of = at();
   out_.last_heard_of = at();
   visit([this](const auto& p) { on(p); }, entry.payload);
@@ -89,6 +100,8 @@ void KegStory::finish() {
 }
 
 void KegStory::list_preparation() {
+  if (purged_ && purged_->counts && !purged_->result && !purges_.empty())
+    purged_->result = purge_result(get<Purged>(purges_.back()->payload));
   const auto list = [this](const char* kind, const std::optional<Done>& done) {
     PreparationStep step;
     step.kind = kind;
@@ -204,7 +217,11 @@ KegTimeline keg_timeline(KegId id, const Journal& journal, const PlaceLookup& pl
   KegTimeline out;
   Lookup lookup(journal);
   KegStory story(id, journal, lookup, out, places);
-  for (const Entry* entry : lookup.story(subject(id))) story.take(*entry);
+  const auto entries = lookup.story(subject(id));
+  const auto last_filling =
+      std::find_if(entries.rbegin(), entries.rend(), [](const Entry* e) { return fills_anew(*e); });
+  if (last_filling != entries.rend()) story.pass_over_to(**last_filling);
+  for (const Entry* entry : entries) story.take(*entry);
   story.finish();
   out.relies_on = lookup.relies_on();
   return out;

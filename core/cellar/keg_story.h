@@ -19,6 +19,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/cellar/gas_given.h"
 #include "core/cellar/hold_test.h"
 #include "core/cellar/keg_timeline.h"
 
@@ -27,6 +28,9 @@ namespace ullage::cellar {
 class KegStory {
  public:
   KegStory(KegId, const Journal&, Lookup&, KegTimeline& out, PlaceLookup places = {});
+  // Of fillings that are over by this entry nobody asks what was in them: their level is
+  // not worked out.
+  void pass_over_to(const Entry& next_filling) { passes_to_ = &next_filling; }
   void take(const Entry&);
   void finish();
 
@@ -122,7 +126,7 @@ class KegStory {
   void chemical(Chemical);
   void used(Chemical);
   void gas_set(GaugePressure, GasPurpose, std::optional<LineId>);
-  void gas_comes_by(const Entry& set, std::optional<LineId>);
+  void gas_comes(const GasComing&);
   [[nodiscard]] std::optional<Message> purge_result(const Purged&) const;
   void list_preparation();
   void resolve_contents();
@@ -138,6 +142,7 @@ class KegStory {
   Readings readings_;
   KegTimeline& out_;
   const Entry* entry_ = nullptr;
+  const Entry* passes_to_ = nullptr;
 
   std::optional<Done> inspected_, cleaned_, sanitised_, purged_, leak_tested_;
   std::vector<const Entry*> purges_;  // since it was last open, the last of them purged_

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // Beer into, in and out of a keg.
-#include "core/cellar/gas_given.h"
 #include "core/cellar/keg_story.h"
 #include "core/cellar/level_evidence.h"
 #include "core/cellar/presets.h"
@@ -20,9 +19,9 @@ void KegStory::check_preparation(const Filled& f) {
     raise(Fault::filled_unprepared, Severity::warning, message(MessageKey::bad_filled_unsanitised),
           message(MessageKey::bad_filled_unprepared_detail), keg_task<Sanitised>(keg));
   }
-  if (f.transfer == Transfer::open && out_.gas.unvented) {
+  if (f.transfer == Transfer::open && out_.gas.now.unvented) {
     raise(Fault::filled_under_pressure, Severity::warning,
-          message(MessageKey::bad_filled_under_pressure, *out_.gas.unvented),
+          message(MessageKey::bad_filled_under_pressure, *out_.gas.now.unvented),
           message(MessageKey::bad_opened_unvented_detail), keg_task<Vented>(keg));
   }
   if (out_.unfit) {
@@ -44,10 +43,11 @@ void KegStory::on(const Filled& f) {
   out_.hops_since = on_top ? std::nullopt : hops;  // hops and sugar may go in first
   out_.primed = on_top ? std::nullopt : sugar;
   begin_filling(FillingKind::filled, at(), f.batch);
-  if (f.transfer == Transfer::open) out_.gas.unvented.reset();
+  if (f.transfer == Transfer::open) out_.gas.now.unvented.reset();
   out_.gas.now.on = false;
   out_.fill_gravity = f.gravity;
-  auto volume = filled_volume(f, *entry_, out_.record, readings_, lookup_);
+  std::optional<VolumeEstimate> volume;
+  if (!passes_to_) volume = filled_volume(f, *entry_, out_.record, readings_, lookup_);
   if (on_top) {
     raise(Fault::filled_not_empty, Severity::danger, message(MessageKey::bad_filled_not_empty),
           message(MessageKey::bad_filled_not_empty_detail), keg_task<Emptied>(out_.record.keg));
@@ -75,15 +75,16 @@ void KegStory::on(const LevelReading& r) {
     return;
   }
   out_.last_level_reading = at();
-  const LevelEvidence evidence = level_evidence(r, *entry_, out_, readings_, lookup_);
+  since_filling_.push_back(entry_);
+  if (passes_to_) return;
+  LevelEvidence evidence = level_evidence(r, *entry_, out_, readings_, lookup_);
   if (evidence.refused) {
     out_.level.refused(at(), *evidence.refused);
   } else if (evidence.left) {
-    out_.level.read(at(), *evidence.left, r.method);
+    out_.level.read(at(), *std::move(evidence.left), r.method);
   } else if (evidence.poured) {
-    out_.level.poured(at(), *evidence.poured, r.method);
+    out_.level.poured(at(), *std::move(evidence.poured), r.method);
   }
-  since_filling_.push_back(entry_);
 }
 
 void KegStory::on(const CarbonationReading&) {
@@ -109,9 +110,10 @@ void KegStory::on(const Tapped& t) {
   }
   if (out_.custody.lent_to) doesnt_fit(message(MessageKey::misfit_tapped_lent));
   put_on_line(t.line, at());
-  // Put on by nobody said which regulator, it now hangs on the line's.
-  const Entry* set = out_.gas.now.on ? lookup_.entry(out_.gas.entry) : nullptr;
-  if (set && !stated_gas(*set).regulator) gas_comes_by(*set, t.line);
+  if (const Entry* set = out_.gas.now.on ? lookup_.entry(out_.gas.entry) : nullptr) {
+    const auto by = gas_once_tapped(*set, out_.gas.now.regulator, t.line, at(), lookup_);
+    if (by) gas_comes(*by);
+  }
   if (out_.filling) since_filling_.push_back(entry_);
   if (out_.custody.quarantine_reason) {
     raise(Fault::served_held_back, Severity::danger, message(MessageKey::bad_on_tap_held_back),
@@ -149,7 +151,7 @@ void KegStory::on(const Wasted& w) {
     if (out_.stage != Stage::unknown) doesnt_fit(message(MessageKey::misfit_wasted_from_empty));
     return;
   }
-  out_.level.lost(at(), wasted_volume(w, *entry_));
+  if (!passes_to_) out_.level.lost(at(), wasted_volume(w, *entry_));
   since_filling_.push_back(entry_);
 }
 

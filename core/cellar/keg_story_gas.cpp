@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 //
 // Gas on a keg, and whether the keg may stand it.
-#include "core/cellar/gas_given.h"
 #include "core/cellar/keg_story.h"
 #include "core/cellar/suggest.h"
 
@@ -14,7 +13,7 @@ constexpr double rating_warned_at = 0.8;  // of the rated pressure
 }  // namespace
 
 void KegStory::pressure_seen(GaugePressure p, bool stays) {
-  if (stays) out_.gas.unvented = units::in_pascals(p) > 0 ? std::optional(p) : std::nullopt;
+  if (stays) out_.gas.now.unvented = units::in_pascals(p) > 0 ? std::optional(p) : std::nullopt;
   const auto rated = out_.record.rated_pressure;
   if (!rated || units::in_pascals(*rated) <= 0) return;
   if (p > *rated) {
@@ -41,9 +40,7 @@ void KegStory::pressure_seen(GaugePressure p, bool stays) {
   }
 }
 
-void KegStory::gas_comes_by(const Entry& set, std::optional<LineId> line) {
-  const GasComing by =
-      gas_coming(stated_gas(set), regulator_of(line, at(), lookup_), at(), lookup_);
+void KegStory::gas_comes(const GasComing& by) {
   out_.gas.now.regulator = by.regulator;
   out_.gas.now.co2 = by.co2;
   out_.gas.now.dial = by.dial;
@@ -54,18 +51,18 @@ void KegStory::gas_comes_by(const Entry& set, std::optional<LineId> line) {
 }
 
 void KegStory::gas_set(GaugePressure pressure, GasPurpose purpose, std::optional<LineId> line) {
-  std::optional<GaugePressure> still_in = out_.gas.unvented;
+  std::optional<GaugePressure> still_in = out_.gas.now.unvented;
   end_hold_test();
   gas_off_at_.reset();
   out_.gas.now.on = units::in_pascals(pressure) > 0;
   out_.gas.now.set = pressure;
   out_.gas.now.since = at();
-  gas_comes_by(*entry_, line);
+  gas_comes(gas_coming(stated_gas(*entry_), regulator_of(line, at(), lookup_), at(), lookup_));
   out_.gas.entry = id();
   out_.gas.purpose = purpose;
   pressure_seen(pressure, true);
   // Turning the regulator down leaves the keg at what it held.
-  if (still_in && *still_in > pressure) out_.gas.unvented = still_in;
+  if (still_in && *still_in > pressure) out_.gas.now.unvented = still_in;
 }
 
 void KegStory::on(const GasSet& g) {
@@ -83,8 +80,8 @@ void KegStory::on(const GasOff&) {
 
 void KegStory::on(const Vented& v) {
   end_hold_test();
-  out_.gas.unvented.reset();
-  if (v.to_pressure && units::in_pascals(*v.to_pressure) > 0) out_.gas.unvented = v.to_pressure;
+  out_.gas.now.unvented.reset();
+  if (v.to_pressure && units::in_pascals(*v.to_pressure) > 0) out_.gas.now.unvented = v.to_pressure;
   put_right(Fault::opened_unvented);
   put_right(Fault::filled_under_pressure);
   const auto rated = out_.record.rated_pressure;
@@ -95,7 +92,7 @@ void KegStory::on(const Vented& v) {
   }
   if (!out_.gas.now.on) put_right(Fault::near_rated);
   // With the gas still on at the regulator's pressure the keg fills up again.
-  if (out_.gas.now.on) out_.gas.unvented = out_.gas.now.set;
+  if (out_.gas.now.on) out_.gas.now.unvented = out_.gas.now.set;
   if (holds_beer()) since_filling_.push_back(entry_);
 }
 

@@ -26,12 +26,12 @@ std::int64_t whole_ppm(units::MoleFraction share) {
 void KegStory::opened() {
   opened_at_ = at();
   end_hold_test();
-  if (!out_.gas.unvented) return;
+  if (!out_.gas.now.unvented) return;
   raise(Fault::opened_unvented, Severity::warning,
-        message(MessageKey::bad_opened_unvented, *out_.gas.unvented),
+        message(MessageKey::bad_opened_unvented, *out_.gas.now.unvented),
         message(MessageKey::bad_opened_unvented_detail), keg_task<Vented>(out_.record.keg));
   // Open it stands at the pressure of the room, whatever was logged.
-  out_.gas.unvented.reset();
+  out_.gas.now.unvented.reset();
   out_.gas.now.on = false;
 }
 
@@ -207,7 +207,7 @@ void KegStory::on(const Purged& p) {
   if (holds_beer()) return;  // the headspace after filling: good practice, nothing to judge
   if (!purged_ || !purged_->counts) purges_.clear();  // open since: all begins anew
   purges_.push_back(entry_);
-  purged_ = Done{id(), at(), true, purge_result(p)};
+  purged_ = Done{id(), at(), true, {}};  // its result is told at the end: only the last counts
   judge_empty_stage();
 }
 

@@ -51,8 +51,6 @@ struct GasLine {
   EntryId entry;  // of the last setting
   GasPurpose purpose = GasPurpose::serving;
   std::string dial;
-  // Pressure put in and not let out since.
-  std::optional<GaugePressure> unvented;
 };
 
 struct HoldStudy;  // hold_test.h

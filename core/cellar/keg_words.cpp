@@ -46,8 +46,8 @@ Words empty_words(const Moment& m) {
   }
   const Message state =
       message(keg.only_rinsed ? MessageKey::state_rinsed : MessageKey::state_dirty);
-  if (keg.gas.unvented) {
-    return {state, message(MessageKey::next_vent_and_clean, *keg.gas.unvented)};
+  if (keg.gas.now.unvented) {
+    return {state, message(MessageKey::next_vent_and_clean, *keg.gas.now.unvented)};
   }
   return {state, message(MessageKey::next_clean)};
 }

@@ -76,7 +76,7 @@ LevelEvidence level_evidence(const LevelReading& r, const Entry& entry, const Ke
         const auto batch = keg.filling ? keg.filling->batch : std::nullopt;
         take(weighed(keg.record, readings.mass(*r.gross_mass, r.scale, n), *tare,
                      gravity_of(std::nullopt, batch, lookup),
-                     keg.gas.unvented.value_or(GaugePressure{}), lookup));
+                     keg.gas.now.unvented.value_or(GaugePressure{}), lookup));
       }
       break;
     }

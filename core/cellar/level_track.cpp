@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "core/cellar/weekdays.h"
 #include "core/physics/run_out.h"
@@ -17,8 +18,6 @@ using units::Volume;
 constexpr std::chrono::hours unread_on_tap{24};
 // Two pours of one evening tell nothing of a day: draws are joined to this.
 constexpr std::chrono::hours shortest_span{18};
-
-physics::LevelEvidence evidence(const VolumeEstimate& left) { return physics::LevelRead{left}; }
 
 std::vector<physics::SpanOnTap> spans_of(const std::vector<BeerDraw>& draws,
                                          const LocalCalendar& calendar) {
@@ -67,32 +66,32 @@ void LevelTrack::tapped(Instant at) {
 
 void LevelTrack::untapped(Instant at) { steps_.push_back({at, physics::TakenOffTap{}}); }
 
-void LevelTrack::poured(Instant at, const VolumeEstimate& amount, LevelMethod method) {
+void LevelTrack::poured(Instant at, VolumeEstimate amount, LevelMethod method) {
   told_.push_back({at, LevelTold::What::drawn, method, amount});
-  steps_.push_back({at, physics::BeerCounted{amount}});
+  steps_.push_back({at, physics::BeerCounted{std::move(amount)}});
   if (tapped_at_) drawn_evidence_ = at;
 }
 
-void LevelTrack::lost(Instant at, const VolumeEstimate& amount) {
+void LevelTrack::lost(Instant at, VolumeEstimate amount) {
   told_.push_back({at, LevelTold::What::lost, {}, amount});
-  steps_.push_back({at, physics::BeerLost{amount}});
+  steps_.push_back({at, physics::BeerLost{std::move(amount)}});
 }
 
 void LevelTrack::refused(Instant, Message why) { refused_ = std::move(why); }
 
-void LevelTrack::read(Instant at, const VolumeEstimate& amount, LevelMethod method) {
+void LevelTrack::read(Instant at, VolumeEstimate amount, LevelMethod method) {
   told_.push_back({at, LevelTold::What::left, method, amount});
   cant_tell_.reset();
   refused_.reset();
   if (tapped_at_) drawn_evidence_ = at;
   if (origin_) {
-    steps_.push_back({at, evidence(amount)});
+    steps_.push_back({at, physics::LevelRead{std::move(amount)}});
     return;
   }
   // The first that is known of it. What was counted before came off something
   // unknown; whether it was on tap by then still counts.
   origin_ = at;
-  start_ = amount;
+  start_ = std::move(amount);
   const bool on_tap =
       !steps_.empty() && std::any_of(steps_.begin(), steps_.end(), [](const Step& s) {
         return holds_alternative<physics::PutOnTap>(s.what);

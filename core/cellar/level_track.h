@@ -38,9 +38,9 @@ class LevelTrack {
   void stop();  // emptied
   void tapped(Instant at);
   void untapped(Instant at);
-  void poured(Instant, const VolumeEstimate& amount, LevelMethod);
-  void lost(Instant, const VolumeEstimate& amount);
-  void read(Instant, const VolumeEstimate& amount, LevelMethod);
+  void poured(Instant, VolumeEstimate amount, LevelMethod);
+  void lost(Instant, VolumeEstimate amount);
+  void read(Instant, VolumeEstimate amount, LevelMethod);
   void refused(Instant, Message why);  // a reading that can't be
   // All is told. `before`: what the kegs before it on its line were drawn.
   void finish(Volume brimful, std::vector<BeerDraw> before);

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <map>
 #include <memory>
+#include <utility>
 
 namespace ullage::cellar {
 
@@ -36,7 +37,7 @@ void add_reading(PlaceHistory& history, const Entry& entry, const TemperatureRea
   }
   if (read.of == TemperatureOf::air && !display) {
     const std::string name = history.record ? history.record->name : "place";
-    t = t.with({name + ": air against beer"}, air_against_beer);
+    t = std::move(t).with({name + ": air against beer"}, air_against_beer);
   }
   history.warmth.push_back({at, t, true, entry.header.id});
 }

@@ -237,9 +237,15 @@ const Replay::Memory::GasSlot& Replay::Memory::account(const GasSupply& supply,
     keg.bring_up(timeline(id), journal, place_lookup(), grid, to, sources);
     return keg;
   };
-  GasAccountInput in{
-      supply, journal, hour, [this](KegId id) -> const KegTimeline& { return timeline(id); },
-      draws,  sources, {},   {}};
+  GasAccountInput in{supply,
+                     journal,
+                     hour,
+                     [this](KegId id) -> const KegTimeline& { return timeline(id); },
+                     draws,
+                     sources,
+                     place_lookup(),
+                     {},
+                     {}};
   for (const KegStatus& k : cellar.kegs) in.all_kegs.push_back(k.record.keg);
   for (const RegulatorRecord& r : cellar.regulators) in.all_regulators.push_back(r.regulator);
   fresh.account = std::make_shared<const GasAccount>(gas_account(in, fresh.relies_on));

@@ -27,12 +27,42 @@ constexpr double large_keg_bore_m = 0.381;
 constexpr double soda_keg_largest_m3 = 0.025;
 constexpr double soda_keg_beer_m3 = 0.01893;
 constexpr Range surface_range{1e-3, 2.0};  // m2
-const ErrorSource single_readings{"repeatability of readings"};
 
 double disc(double bore_m) { return std::numbers::pi / 4 * bore_m * bore_m; }
 
 Duration end_of(const CarbonationHistory& history, Duration horizon) {
   return (history.steps.empty() ? seconds(0) : history.steps.back().at) + horizon;
+}
+
+struct TimeAndExcess {
+  double at;
+  double over;
+};
+
+// Where `over` came to nothing between a time when it was below and one when it was not,
+// to the second; the later end. False position with Illinois' halving, which takes a
+// handful of looks where halving the time takes twenty.
+template <class Over>
+double reached_within_a_second(const Over& over, TimeAndExcess low, TimeAndExcess high) {
+  int side = 0;
+  while (high.at - low.at > 1.0) {
+    const double width = high.at - low.at;
+    // Never so near an end that it could not move: half a second, or a share of it.
+    const double margin = std::max(0.5, 1e-3 * width);
+    const double share = low.over < 0 ? low.over / (low.over - high.over) : 0;
+    const double at = std::clamp(low.at + share * width, low.at + margin, high.at - margin);
+    const double there = over(at);
+    if (there < 0) {
+      low = {at, there};
+      if (side < 0) high.over *= 0.5;
+      side = -1;
+    } else {
+      high = {at, there};
+      if (side > 0) low.over *= 0.5;
+      side = 1;
+    }
+  }
+  return high.at;
 }
 
 // What the other history names and this one did not.
@@ -88,12 +118,14 @@ struct CarbonationModel::Members {
     ErrorSource source;
     Co2Run up;
     std::optional<Co2Run> down;  // empty: as far down as `up` is up
-    // Off a centre run's volumes.
-    [[nodiscard]] double above(Duration t, double centre) const {
-      return up.volumes_at(t) - centre;
-    }
-    [[nodiscard]] double below(Duration t, double centre) const {
-      return down ? down->volumes_at(t) - centre : centre - up.volumes_at(t);
+    // How far its two sides take the beer off the centre run's volumes.
+    struct Sides {
+      double up, down;
+    };
+    [[nodiscard]] Sides off(Duration t, double centre, LastAsked& last_up,
+                            LastAsked& last_down) const {
+      const double rise = up.volumes_at(t, last_up) - centre;
+      return {rise, down ? down->volumes_at(t, last_down) - centre : -rise};
     }
     [[nodiscard]] double half_width_at_rest(double centre) const {
       const double rise = up.settles_at_volumes() - centre;
@@ -108,21 +140,40 @@ struct CarbonationModel::Members {
     double median;
     double high;
   };
+  [[nodiscard]] std::vector<double> grid(double from) const;
+};
+
+// The model asked at one time after another.
+class CarbonationModel::Asked {
+ public:
+  using Band = Members::Band;
+  explicit Asked(const Members& members) : m_(members), runs_(2 * members.sources.size()) {}
+
+  [[nodiscard]] double median(Duration t) { return m_.centre.volumes_at(t, centre_); }
+  [[nodiscard]] Members::Source::Sides off(std::size_t source, Duration t, double median) {
+    return m_.sources[source].off(t, median, runs_[2 * source], runs_[2 * source + 1]);
+  }
   // Each source's two sides are kept apart, as the answer is not symmetric: sides
   // of one kind add as the root of the sum of squares.
-  [[nodiscard]] Band band(Duration t) const {
-    const double median = centre.at(t).co2.count();
-    double below = std::pow(readings.half_width(t), 2);
+  [[nodiscard]] Band band(Duration t) {
+    const double middle = median(t);
+    double below = std::pow(m_.readings.half_width(t), 2);
     double above = below;
-    for (const Source& s : sources) {
-      const double up = s.above(t, median);
-      const double down = s.below(t, median);
+    for (std::size_t s = 0; s < m_.sources.size(); ++s) {
+      const auto [up, down] = off(s, t, middle);
       below += std::pow(std::min({up, down, 0.0}), 2);
       above += std::pow(std::max({up, down, 0.0}), 2);
     }
-    return {std::max(0.0, median - std::sqrt(below)), median, median + std::sqrt(above)};
+    return {std::max(0.0, middle - std::sqrt(below)), middle, middle + std::sqrt(above)};
   }
-  [[nodiscard]] std::vector<double> grid(double from) const;
+  [[nodiscard]] double edge(double Band::* which, Duration t) {
+    return which == &Band::median ? median(t) : band(t).*which;
+  }
+
+ private:
+  const Members& m_;
+  LastAsked centre_;
+  std::vector<LastAsked> runs_;
 };
 
 // Times at which to look for a crossing: the centre run's pieces, long ones cut
@@ -200,7 +251,7 @@ CarbonationModel CarbonationModel::solved(std::shared_ptr<Members> members,
 Result<CarbonationPoint> CarbonationModel::at(Duration t) const {
   if (auto bad = outside(Subject::duration, in_seconds(t), {0.0, in_seconds(members_->end)}))
     return std::unexpected(*bad);
-  const Members::Band band = members_->band(t);
+  const Members::Band band = Asked(*members_).band(t);
   const KegState state = members_->centre.at(t);
   return CarbonationPoint{
       t,
@@ -215,13 +266,15 @@ Result<Estimate<Co2Volumes>> CarbonationModel::co2_at(Duration t) const {
   if (auto bad = outside(Subject::duration, in_seconds(t), {0.0, in_seconds(members_->end)}))
     return std::unexpected(*bad);
   std::vector<Contribution> out;
-  const Co2Volumes centre = members_->centre.at(t).co2;
-  for (const Members::Source& s : members_->sources) {
-    out.push_back({s.source, (s.above(t, centre.count()) - s.below(t, centre.count())) / 2});
+  Asked asked(*members_);
+  const double centre = asked.median(t);
+  for (std::size_t s = 0; s < members_->sources.size(); ++s) {
+    const auto [up, down] = asked.off(s, t, centre);
+    out.push_back({members_->sources[s].source, (up - down) / 2});
   }
   if (!members_->readings.empty())
-    out.push_back({single_readings, members_->readings.half_width(t)});
-  return Estimate<Co2Volumes>(centre, std::move(out));
+    out.push_back({repeatability_of_readings(), members_->readings.half_width(t)});
+  return Estimate<Co2Volumes>(volumes_of_co2(centre), std::move(out));
 }
 
 Result<std::vector<CarbonationPoint>> CarbonationModel::curve(Duration from, Duration to,
@@ -258,22 +311,21 @@ std::vector<Window> CarbonationModel::times_to_reach(std::span<const Co2Volumes>
     searches.push_back({&Members::Band::median, wanted, &out[i].likely});
     searches.push_back({&Members::Band::low, wanted, &out[i].latest});
   }
+  Asked asked(*members_);
   double previous = in_seconds(from);
+  Members::Band before = asked.band(from);
   for (const double t : members_->grid(previous)) {
-    const Members::Band here = members_->band(seconds(t));
+    const Members::Band here = asked.band(seconds(t));
     std::erase_if(searches, [&](const Search& s) {
       if (here.*s.edge < s.wanted) return false;
-      double low = previous;
-      double high = t;
-      while (high - low > 1.0) {
-        const double mid = 0.5 * (low + high);
-        (members_->band(seconds(mid)).*s.edge < s.wanted ? low : high) = mid;
-      }
-      *s.found = seconds(high);
+      const auto over = [&](double at) { return asked.edge(s.edge, seconds(at)) - s.wanted; };
+      *s.found = seconds(reached_within_a_second(over, {previous, before.*s.edge - s.wanted},
+                                                 {t, here.*s.edge - s.wanted}));
       return true;
     });
     if (searches.empty()) break;
     previous = t;
+    before = here;
   }
   return out;
 }
@@ -288,7 +340,7 @@ Estimate<Co2Volumes> CarbonationModel::equilibrium_end() const {
   for (const Members::Source& s : members_->sources)
     out.push_back({s.source, s.half_width_at_rest(centre)});
   if (!members_->readings.empty())
-    out.push_back({single_readings, members_->readings.half_width_at_rest()});
+    out.push_back({repeatability_of_readings(), members_->readings.half_width_at_rest()});
   return {members_->centre.settles_at(), std::move(out)};
 }
 

@@ -186,6 +186,7 @@ class CarbonationModel {
 
  private:
   struct Members;
+  class Asked;
   explicit CarbonationModel(std::shared_ptr<const Members>);
   [[nodiscard]] static CarbonationModel solved(std::shared_ptr<Members>, const PlainHistory&);
   std::shared_ptr<const Members> members_;

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <numeric>
 
 #include "core/physics/moving_keg.h"
 
@@ -72,10 +73,25 @@ std::vector<double> run_all(const PlainHistory& history, std::span<const Offsets
 
 // The piece that a time falls into.
 template <class Piece>
-const Piece& piece_at(const std::vector<Piece>& pieces, double t) {
+const Piece& piece_at(const std::vector<Piece>& pieces, double t, LastAsked& last) {
+  const auto holds = [&](std::size_t i) {
+    return pieces[i].start_s <= t && (i + 1 == pieces.size() || t < pieces[i + 1].start_s);
+  };
+  for (std::size_t i = last.piece; i < std::min(last.piece + 2, pieces.size()); ++i) {
+    if (holds(i)) return pieces[last.piece = i];
+  }
   const auto after = std::upper_bound(pieces.begin(), pieces.end(), t,
                                       [](double at, const Piece& p) { return at < p.start_s; });
-  return after == pieces.begin() ? pieces.front() : *std::prev(after);
+  last.piece =
+      after == pieces.begin() ? 0 : static_cast<std::size_t>(std::prev(after) - pieces.begin());
+  return pieces[last.piece];
+}
+
+template <class Piece>
+double volumes_in(const std::vector<Piece>& pieces, Duration time, LastAsked& last) {
+  const Piece& p = piece_at(pieces, in_seconds(time), last);
+  const double t = std::clamp(in_seconds(time) - p.start_s, 0.0, p.length_s);
+  return p.concentration(t) / moles_per_m3_per_volume;
 }
 
 }  // namespace
@@ -95,22 +111,28 @@ std::vector<std::vector<double>> co2_of_runs(const PlainHistory& history,
                                              std::span<const Offsets> each,
                                              std::span<const double> at_seconds) {
   std::vector<std::vector<double>> out(each.size(), std::vector<double>(at_seconds.size()));
-  const double last = *std::max_element(at_seconds.begin(), at_seconds.end());
+  std::vector<std::size_t> in_order(at_seconds.size());
+  std::iota(in_order.begin(), in_order.end(), 0U);
+  std::stable_sort(in_order.begin(), in_order.end(),
+                   [&](std::size_t a, std::size_t b) { return at_seconds[a] < at_seconds[b]; });
+  const double last = at_seconds[in_order.back()];
+  std::vector<std::size_t> next(each.size(), 0);  // of the times in order, run by run
   run_all(history, each, last + 1, Settling::skip, [&](std::size_t run, const KegPiece& p) {
-    // Where one piece ends and the next begins the later one has the word.
-    for (std::size_t i = 0; i < at_seconds.size(); ++i) {
+    for (std::size_t n = next[run]; n < in_order.size(); ++n) {
+      const std::size_t i = in_order[n];
       const double t = at_seconds[i] - p.start_s;
-      if (t >= 0 && t <= p.length_s + rounded_s)
+      if (t > p.length_s + rounded_s) break;
+      if (t >= 0)
         out[run][i] = p.Co2Piece::concentration(std::min(t, p.length_s)) / moles_per_m3_per_volume;
+      // Where one piece ends and the next begins the later one has the word.
+      if (t < p.length_s) next[run] = n + 1;
     }
   });
   return out;
 }
 
-double Co2Run::volumes_at(Duration time) const {
-  const Co2Piece& p = piece_at(pieces_, in_seconds(time));
-  const double t = std::clamp(in_seconds(time) - p.start_s, 0.0, p.length_s);
-  return p.concentration(t) / moles_per_m3_per_volume;
+double Co2Run::volumes_at(Duration time, LastAsked& last) const {
+  return volumes_in(pieces_, time, last);
 }
 
 Trajectory Trajectory::solve(const PlainHistory& history, const Offsets& offsets, Duration until,
@@ -130,17 +152,23 @@ Trajectory Trajectory::solve(const CarbonationHistory& history, const Carbonatio
   return solve(plain, plain.offsets(shifts), until);
 }
 
+double Trajectory::volumes_at(Duration time, LastAsked& last) const {
+  return volumes_in(pieces_, time, last);
+}
+
 KegState Trajectory::at(Duration time) const {
-  const KegPiece& p = piece_at(pieces_, in_seconds(time));
+  LastAsked anew;
+  const KegPiece& p = piece_at(pieces_, in_seconds(time), anew);
   const double t = std::clamp(in_seconds(time) - p.start_s, 0.0, p.length_s);
   return {volumes_of_co2(p.concentration(t) / moles_per_m3_per_volume),
-          pascals_absolute(p.gas(t).pressure_pa), kelvin(p.temperature(t))};
+          pascals_absolute(p.pressure(t)), kelvin(p.temperature(t))};
 }
 
 Amount Trajectory::co2_in_keg(Duration time) const {
-  const KegPiece& p = piece_at(pieces_, in_seconds(time));
+  LastAsked anew;
+  const KegPiece& p = piece_at(pieces_, in_seconds(time), anew);
   const double t = std::clamp(in_seconds(time) - p.start_s, 0.0, p.length_s);
-  return moles(p.gas(t).co2_mol + p.beer_m3 * p.concentration(t));
+  return moles(p.moles(t).co2 + p.beer_m3 * p.concentration(t));
 }
 
 }  // namespace ullage::physics

@@ -66,13 +66,13 @@ struct KegPiece : Co2Piece {
   Then half, end;
   [[nodiscard]] double temperature(double t) const;
   [[nodiscard]] double concentration(double t) const;
-  struct Gas {
-    double co2_mol;
-    double inert_mol;
-    double pressure_pa;
+  struct Moles {  // in the headspace
+    double co2;
+    double inert;
   };
-  [[nodiscard]] Gas gas(double t) const;
-  [[nodiscard]] double flow_in(double t) const;  // mol/s, where flowing
+  [[nodiscard]] Moles moles(double t) const;
+  [[nodiscard]] double pressure(double t) const;  // of the headspace, Pa
+  [[nodiscard]] double flow_in(double t) const;   // mol/s, where flowing
   // The same at its start, before shape(): k per second, the offset of the
   // equilibrium equation in volumes, `start` at the piece's first temperature.
   [[nodiscard]] double flow_at_start(double k, double equation_offset,
@@ -88,6 +88,10 @@ struct KegPiece : Co2Piece {
   };
 
  private:
+  void shape_steady(double k, double equation_offset, const ThermalNode& all_along,
+                    ThermalSpan::LastDecay* last);
+  [[nodiscard]] double per_taken(double end_co2_mol) const;
+  void come_to_end(ThermalSpan::LastDecay* last);
   void draw_curve(double k, const std::array<Pull, 3>& at, const std::array<double, 3>& c,
                   ThermalSpan::LastDecay* last);
   [[nodiscard]] double cooling_inflow(double k, double virial) const;
@@ -102,6 +106,11 @@ struct KegPiece : Co2Piece {
 inline constexpr double moles_per_m3_per_volume =
     units::grams_per_litre_per_volume / co2_kilograms_per_mole;
 
+// Where a run was last asked: asked again nearby, its piece is found at once.
+struct LastAsked {
+  std::size_t piece = 0;
+};
+
 // Whether to find where it settles, too.
 enum class Settling { find, skip };
 
@@ -111,7 +120,7 @@ class Co2Run {
   // One run for each of the offsets. The history must have been checked.
   [[nodiscard]] static std::vector<Co2Run> solve(const PlainHistory&, std::span<const Offsets> each,
                                                  units::Duration until);
-  [[nodiscard]] double volumes_at(units::Duration) const;
+  [[nodiscard]] double volumes_at(units::Duration, LastAsked&) const;
   [[nodiscard]] double settles_at_volumes() const { return settles_at_; }
 
  private:
@@ -134,6 +143,7 @@ class Trajectory {
                                         std::span<const Shift>, units::Duration until);
 
   [[nodiscard]] KegState at(units::Duration) const;
+  [[nodiscard]] double volumes_at(units::Duration, LastAsked&) const;  // the beer's CO2 alone
   [[nodiscard]] units::Co2Volumes settles_at() const { return settles_at_; }
   [[nodiscard]] const std::vector<KegPiece>& pieces() const { return pieces_; }
   // All CO2 in beer and headspace, for the mass balance.

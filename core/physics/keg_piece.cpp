@@ -10,6 +10,11 @@ namespace ullage::physics {
 
 namespace {
 
+// The chord of a shut piece is drawn anew until it ends where the piece does: each round
+// leaves a hundredth at most of what the one before was off by.
+constexpr int chord_rounds = 3;
+constexpr double chord_near_enough = 1e-4;  // of the headspace's CO2, moved by the last round
+
 // A thermal node with the keg's own share of CO2 and the equation's offset.
 struct Node {
   double solubility;  // mol/(m3 Pa)
@@ -94,6 +99,10 @@ void KegPiece::shape(double k, double equation_offset, const PieceHeat& heat,
                      ThermalSpan::LastDecay* last) {
   half.kelvin = heat.half.kelvin;
   end.kelvin = heat.end.kelvin;
+  if (offset_k == 0) {
+    shape_steady(k, equation_offset, heat.start, last);
+    return;
+  }
   const std::array<Node, 3> nodes{node_of(heat.start, share_squared, equation_offset),
                                   node_of(heat.half, share_squared, equation_offset),
                                   node_of(heat.end, share_squared, equation_offset)};
@@ -101,7 +110,7 @@ void KegPiece::shape(double k, double equation_offset, const PieceHeat& heat,
     const std::array<Pull, 3> pulls{flowing_pull(*this, nodes[0]), flowing_pull(*this, nodes[1]),
                                     flowing_pull(*this, nodes[2])};
     // Where d is the same all along, c does not come into f.
-    const bool d_is_constant = offset_k == 0 || supply_co2 == 1;
+    const bool d_is_constant = supply_co2 == 1;
     std::array<double, 3> c{c0, c0, c0};
     for (int rounds = d_is_constant ? 1 : 3; rounds > 0; --rounds) {
       draw_curve(k, pulls, c, d_is_constant ? last : nullptr);
@@ -113,28 +122,53 @@ void KegPiece::shape(double k, double equation_offset, const PieceHeat& heat,
                                      ShutPull(*this, nodes[2])};
   std::array<double, 3> c{c0, c0, c0};
   double end_co2_mol = co2_mol;
-  for (int rounds = 3; rounds > 0; --rounds) {
-    const double taken = end_co2_mol - co2_mol;
-    const double per_end = std::abs(taken) > 1e-6 * co2_mol ? 1 / taken : 0;
+  for (int rounds = chord_rounds; rounds > 0; --rounds) {
+    const double per_end = per_taken(end_co2_mol);
     draw_curve(k,
                {shut[0].at(*this, end_co2_mol, per_end), shut[1].at(*this, end_co2_mol, per_end),
                 shut[2].at(*this, end_co2_mol, per_end)},
                c, nullptr);
     c = {c0, half.concentration, end.concentration};
+    const double before = end_co2_mol;
     end_co2_mol = co2_mol - beer_m3 * (c[2] - c0);
+    if (std::abs(end_co2_mol - before) < chord_near_enough * co2_mol) break;
   }
 }
 
-// lambda and f from how strongly and where to the beer is drawn at start, middle and
-// end, given c there; then c at middle and end.
-void KegPiece::draw_curve(double k, const std::array<Pull, 3>& at, const std::array<double, 3>& c,
-                          ThermalSpan::LastDecay* last) {
-  lambda = k * (1 + at[1].d);
-  std::array<double, 3> f{};
-  for (std::size_t i = 0; i < 3; ++i) f[i] = k * (at[i].a - (at[i].d - at[1].d) * c[i]);
-  f0 = f[0];
-  f1 = -3 * f[0] + 4 * f[1] - f[2];
-  f2 = 2 * f[0] - 4 * f[1] + 2 * f[2];
+// At one temperature the beer is drawn the same way all along: f = k a, lambda = k (1 + d).
+void KegPiece::shape_steady(double k, double equation_offset, const ThermalNode& all_along,
+                            ThermalSpan::LastDecay* last) {
+  const Node node = node_of(all_along, share_squared, equation_offset);
+  f1 = f2 = 0;
+  const auto draw = [&](const Pull& there) {
+    lambda = k * (1 + there.d);
+    f0 = k * there.a;
+  };
+  if (flowing) {
+    draw(flowing_pull(*this, node));
+    come_to_end(last);
+    return;
+  }
+  const ShutPull shut(*this, node);
+  double end_co2_mol = co2_mol;
+  for (int rounds = chord_rounds; rounds > 1; --rounds) {
+    draw(shut.at(*this, end_co2_mol, per_taken(end_co2_mol)));
+    const double before = end_co2_mol;
+    end_co2_mol = co2_mol - beer_m3 * (Co2Piece::concentration(length_s) - c0);
+    if (std::abs(end_co2_mol - before) < chord_near_enough * co2_mol) break;
+  }
+  draw(shut.at(*this, end_co2_mol, per_taken(end_co2_mol)));
+  come_to_end(nullptr);
+}
+
+// Shut: one over what the headspace gained by the end; 0 where that is too little to tell.
+double KegPiece::per_taken(double end_co2_mol) const {
+  const double taken = end_co2_mol - co2_mol;
+  return std::abs(taken) > 1e-6 * co2_mol ? 1 / taken : 0;
+}
+
+// c at middle and end.
+void KegPiece::come_to_end(ThermalSpan::LastDecay* last) {
   const double z = lambda * length_s;
   ThermalSpan::LastDecay own;
   ThermalSpan::LastDecay& decay = last != nullptr ? *last : own;
@@ -147,18 +181,35 @@ void KegPiece::draw_curve(double k, const std::array<Pull, 3>& at, const std::ar
   end.concentration = Co2Piece::concentration(length_s, decay.whole);
 }
 
-KegPiece::Gas KegPiece::gas(double t) const {
+// lambda and f from how strongly and where to the beer is drawn at start, middle and
+// end, given c there; then c at middle and end.
+void KegPiece::draw_curve(double k, const std::array<Pull, 3>& at, const std::array<double, 3>& c,
+                          ThermalSpan::LastDecay* last) {
+  lambda = k * (1 + at[1].d);
+  std::array<double, 3> f{};
+  for (std::size_t i = 0; i < 3; ++i) f[i] = k * (at[i].a - (at[i].d - at[1].d) * c[i]);
+  f0 = f[0];
+  f1 = -3 * f[0] + 4 * f[1] - f[2];
+  f2 = 2 * f[0] - 4 * f[1] + 2 * f[2];
+  come_to_end(last);
+}
+
+KegPiece::Moles KegPiece::moles(double t) const {
+  const double taken_up = beer_m3 * (concentration(t) - c0);
+  if (!flowing) return {co2_mol - taken_up, inert_mol};
   const double k = temperature(t);
   const double virial = co2_second_virial(units::kelvin(k)) * share_squared;
-  const double taken_up = beer_m3 * (concentration(t) - c0);
-  if (!flowing) {
-    const double co2 = co2_mol - taken_up;
-    const double total = co2 + inert_mol;
-    return {co2, inert_mol, gas_constant * k * total / (headspace_m3 - virial * total)};
-  }
   const double total = set_pa * headspace_m3 / (gas_constant * k + virial * set_pa);
   const double inert = inert_mol + (1 - supply_co2) * (taken_up + total - co2_mol - inert_mol);
-  return {total - inert, inert, set_pa};
+  return {total - inert, inert};
+}
+
+double KegPiece::pressure(double t) const {
+  if (flowing) return set_pa;
+  const double k = temperature(t);
+  const double total = co2_mol - beer_m3 * (concentration(t) - c0) + inert_mol;
+  const double virial = co2_second_virial(units::kelvin(k)) * share_squared;
+  return gas_constant * k * total / (headspace_m3 - virial * total);
 }
 
 // What the headspace takes in as it cools, mol/s, at a temperature and its virial

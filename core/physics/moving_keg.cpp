@@ -191,15 +191,14 @@ KegPiece MovingKeg::next_piece(const Stretch& s) const {
   const KegPiece shut = piece(false, s.length_s, s);
   if (!supply_) return shut;
   const double opens_at = supply_->set_pa * (1 - pressure_slack);
-  return cut_where(
-      [&](double length) { return piece(false, length, s); }, shut,
-      [opens_at](const KegPiece& p, double t) { return p.gas(t).pressure_pa - opens_at; });
+  return cut_where([&](double length) { return piece(false, length, s); }, shut,
+                   [opens_at](const KegPiece& p, double t) { return p.pressure(t) - opens_at; });
 }
 
 void MovingKeg::take(const KegPiece& p, const Stretch& s) {
-  const KegPiece::Gas gas = p.gas(p.length_s);
-  co2_mol_ = gas.co2_mol;
-  inert_mol_ = gas.inert_mol;
+  const KegPiece::Moles gas = p.moles(p.length_s);
+  co2_mol_ = gas.co2;
+  inert_mol_ = gas.inert;
   c_ = p.concentration(p.length_s);
   warmth_.temperature_k = p.temperature(p.length_s);
   if (p.length_s == s.length_s) start_node_ = s.heat.end;  // else worked out where it is asked

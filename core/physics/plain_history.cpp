@@ -25,13 +25,14 @@ std::size_t PlainHistory::source_index(const ErrorSource& source) {
 }
 
 template <class Q>
-Uncertain PlainHistory::take(const Estimate<Q>& e, bool setting, Enters how) {
+Uncertain PlainHistory::take(const Estimate<Q>& e, double at_s, bool setting, Enters how) {
   Uncertain out{to_magnitude(e.value()), static_cast<std::uint32_t>(leans_.size()), 0};
   for (const Contribution& c : e.contributions()) {
     if (c.half_width == 0) continue;
     const std::size_t i = source_index(c.source);
     uses_[i].bends = uses_[i].bends || how != Enters::straight;
     uses_[i].thermal = uses_[i].thermal || how == Enters::as_temperature;
+    uses_[i].from_s = std::min(uses_[i].from_s, at_s);
     if (setting) {
       ++uses_[i].settings;
     } else {
@@ -43,9 +44,12 @@ Uncertain PlainHistory::take(const Estimate<Q>& e, bool setting, Enters how) {
   return out;
 }
 
-PlainRate PlainHistory::take(const LogEstimate<Duration>& rate, bool is_used) {
+PlainRate PlainHistory::take(const LogEstimate<Duration>& rate, double from_s) {
   const std::size_t i = source_index(rate.source());
-  if (is_used && rate.factor() > 1) uses_[i].elsewhere = uses_[i].bends = true;
+  if (std::isfinite(from_s) && rate.factor() > 1) {
+    uses_[i].elsewhere = uses_[i].bends = true;
+    uses_[i].from_s = std::min(uses_[i].from_s, from_s);
+  }
   return {in_seconds(rate.median()), std::log(rate.factor()), i};
 }
 
@@ -57,35 +61,40 @@ PlainHistory::PlainHistory(const CarbonationHistory& history, const CarbonationR
   using Kind = PlainStep::Kind;
   equation = source_index(rates.equation);
   uses_[equation].elsewhere = true;
-  initial = take(history.initial, false, Enters::straight);
-  ambient = take(history.ambient, false, Enters::straight);
-  start = take(history.start, false, Enters::as_temperature);
-  bool rocked = false;
+  uses_[equation].from_s = 0;
+  initial = take(history.initial, 0, false, Enters::straight);
+  ambient = take(history.ambient, 0, false, Enters::straight);
+  start = take(history.start, 0, false, Enters::as_temperature);
+  double rocked_from_s = std::numeric_limits<double>::infinity();
   steps.reserve(history.steps.size());
   for (const Step& step : history.steps) {
     PlainStep plain{in_seconds(step.at), Kind::gas_off, {}, 0};
     if (const auto* gas = get_if<GasOn>(&step.what)) {
-      plain = {plain.at_s, Kind::gas_on, take(gas->pressure, true, Enters::bent), gas->co2.count()};
+      plain.kind = Kind::gas_on;
+      plain.uncertain = take(gas->pressure, plain.at_s, true, Enters::bent);
+      plain.exact = gas->co2.count();
     } else if (const auto* vented = get_if<Vented>(&step.what)) {
       plain = {plain.at_s, Kind::vented, {}, in_pascals(vented->to)};
     } else if (const auto* place = get_if<PlaceChanged>(&step.what)) {
-      plain = {plain.at_s, Kind::place, take(place->temperature, true, Enters::as_temperature), 0};
+      plain.kind = Kind::place;
+      plain.uncertain = take(place->temperature, plain.at_s, true, Enters::as_temperature);
     } else if (const auto* beer = get_if<BeerTemperatureRead>(&step.what)) {
-      plain = {plain.at_s, Kind::beer_read, take(beer->temperature, false, Enters::as_temperature),
-               0};
+      plain.kind = Kind::beer_read;
+      plain.uncertain = take(beer->temperature, plain.at_s, false, Enters::as_temperature);
     } else if (const auto* rocking_now = get_if<Rocked>(&step.what)) {
       plain = {plain.at_s, Kind::rocked, {}, in_seconds(rocking_now->how_long)};
-      rocked = true;
+      rocked_from_s = std::min(rocked_from_s, plain.at_s);
     } else if (const auto* drawn = get_if<BeerDrawn>(&step.what)) {
       plain = {plain.at_s, Kind::drawn, {}, in_cubic_metres(drawn->beer)};
     } else if (const auto* read = get_if<Co2Read>(&step.what)) {
-      plain = {plain.at_s, Kind::co2_read, take(read->co2, false, Enters::straight), 0};
+      plain.kind = Kind::co2_read;
+      plain.uncertain = take(read->co2, plain.at_s, false, Enters::straight);
     }
     steps.push_back(plain);
   }
-  resting = take(rates.resting, true);
-  rocking = take(rates.rocking, rocked);
-  cooling = take(rates.cooling, true);
+  resting = take(rates.resting, 0);
+  rocking = take(rates.rocking, rocked_from_s);
+  cooling = take(rates.cooling, 0);
   uses_[cooling.source].thermal = true;
   pools_ = std::count_if(uses_.begin(), uses_.end(), [](const SourceUse& use) {
              return use.single_reading();

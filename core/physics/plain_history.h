@@ -8,6 +8,7 @@
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
+#include <limits>
 #include <optional>
 #include <span>
 #include <string_view>
@@ -63,6 +64,7 @@ struct SourceUse {
   bool elsewhere = false;
   bool bends = false;    // enters as a temperature, a set pressure or a rate
   bool thermal = false;  // moves the beer's temperature
+  double from_s = std::numeric_limits<double>::infinity();  // until then it moves nothing
   [[nodiscard]] bool single_reading() const { return settings == 1 && !elsewhere; }
 };
 
@@ -96,6 +98,8 @@ class PlainHistory {
   [[nodiscard]] bool used(std::size_t source) const {
     return uses_[source].settings > 0 || uses_[source].elsewhere;
   }
+  // Up to this time the beer is the same wherever the source stands.
+  [[nodiscard]] double moves_from(std::size_t source) const { return uses_[source].from_s; }
   // Those that move the beer's temperature.
   [[nodiscard]] const std::vector<std::size_t>& thermal_sources() const { return thermal_; }
   // Squared half-widths of what is followed together, by step of the history.
@@ -113,8 +117,9 @@ class PlainHistory {
  private:
   enum class Enters { straight, bent, as_temperature };
   template <class Q>
-  Uncertain take(const units::Estimate<Q>&, bool setting, Enters);
-  PlainRate take(const LogEstimate<units::Duration>&, bool is_used);
+  Uncertain take(const units::Estimate<Q>&, double at_s, bool setting, Enters);
+  // Of no use before `from_s`; at infinity, of none at all.
+  PlainRate take(const LogEstimate<units::Duration>&, double from_s);
   std::size_t source_index(const units::ErrorSource&);
 
   // They stand in the history and the rates, which outlive this.

@@ -47,17 +47,13 @@ struct PurgeRun {
   }
 };
 
-// What `of` takes from the outcome, with the error of every input.
-template <class Of>
-auto carried(const KnownVessel& v, const PurgeRun& run, const Estimate<PressureDifference>& off,
-             const Of& of) {
-  using Q = decltype(of(std::declval<PurgeOutcome>()));
-  return try_propagate(
+// The acts with every input off, one after the other.
+Result<OutcomeRuns<PurgeOutcome>> runs_of(const KnownVessel& v, const PurgeRun& run,
+                                          const Estimate<PressureDifference>& off) {
+  return try_runs(
       [&](Volume space, Volume beer, AbsolutePressure ambient, Temperature t,
-          PressureDifference by) -> Result<Q> {
-        const auto out = run.on(Vessel{space, beer, ambient, t, v.oxygen}, by);
-        if (!out) return std::unexpected(out.error());
-        return of(*out);
+          PressureDifference by) {
+        return run.on(Vessel{space, beer, ambient, t, v.oxygen}, by);
       },
       v.gas_space, v.beer, v.ambient, v.temperature, off);
 }
@@ -103,31 +99,29 @@ Result<PurgeEstimate> purge_estimate(const KnownVessel& v, std::span<const Purge
       {v.gas_space.value(), v.beer.value(), v.ambient.value(), v.temperature.value(), v.oxygen},
       PressureDifference());
   if (!plain) return std::unexpected(plain.error());
-  const auto left = carried(
-      v, run, off, [](const PurgeOutcome& o) { return LogOxygen(std::log(o.oxygen.count())); });
-  if (!left) return std::unexpected(left.error());
-  const auto in_beer = carried(v, run, off, [](const PurgeOutcome& o) {
-    return LogOxygen(std::log(o.if_all_in_beer.count()));
-  });
-  if (!in_beer) return std::unexpected(in_beer.error());
-  const auto used = carried(v, run, off, [](const PurgeOutcome& o) { return o.co2_used; });
-  if (!used) return std::unexpected(used.error());
+  const auto runs = runs_of(v, run, off);
+  if (!runs) return std::unexpected(runs.error());
+  const auto left =
+      runs->taken([](const PurgeOutcome& o) { return LogOxygen(std::log(o.oxygen.count())); });
+  const auto in_beer = runs->taken(
+      [](const PurgeOutcome& o) { return LogOxygen(std::log(o.if_all_in_beer.count())); });
+  const auto used = runs->taken([](const PurgeOutcome& o) { return o.co2_used; });
 
   PurgeEstimate out{
       *plain, plain->if_all_in_beer, gas_to_purge(plain->co2_used, std::move(method)), {}, {}};
-  for (const Contribution& c : used->contributions())
+  for (const Contribution& c : used.contributions())
     out.co2_used = out.co2_used.with(c.source, c.half_width);
   if (!(plain->oxygen.count() > 0)) return out;
-  const Sides share = sides_with(*plain, left->half_width());
-  const Sides beer = sides_with(*plain, in_beer->half_width());
+  const Sides share = sides_with(*plain, left.half_width());
+  const Sides beer = sides_with(*plain, in_beer.half_width());
   const double likely = plain->oxygen.count();
   out.outcome.best = mole_fraction(likely * std::exp(-share.below));
   out.outcome.worst = mole_fraction(std::min(1.0, likely * std::exp(share.above)));
   const double taken_up = plain->if_all_in_beer.count();
   out.if_all_in_beer_best = OxygenConcentration(taken_up * std::exp(-beer.below));
   out.outcome.if_all_in_beer_worst = OxygenConcentration(taken_up * std::exp(beer.above));
-  out.oxygen_errors = with_mixing(left->contributions(), *plain, acts);
-  out.in_beer_errors = with_mixing(in_beer->contributions(), *plain, acts);
+  out.oxygen_errors = with_mixing(left.contributions(), *plain, acts);
+  out.in_beer_errors = with_mixing(in_beer.contributions(), *plain, acts);
   return out;
 }
 

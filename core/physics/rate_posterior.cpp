@@ -5,10 +5,13 @@
 #include <boost/math/special_functions/gamma.hpp>
 #include <cmath>
 #include <numeric>
+#include <span>
+#include <utility>
 
 #include "core/physics/carbonation_solver.h"
 #include "core/physics/conditioning.h"
 #include "core/physics/rate_readings.h"
+#include "core/physics/reading_spread.h"
 #include "core/physics/small_matrix.h"
 
 namespace ullage::physics {
@@ -83,11 +86,10 @@ struct Others {
 };
 
 Others others_at(const RateReadings& readings, double x) {
-  const Misfit m = readings.at(x);
   const std::size_t n = readings.sources().size();
-  const Cholesky spread = readings.spread_of(m);
-  const std::vector<std::vector<double>> column = readings.columns_of(m, spread);
-  Others out{readings.wanted_by(m), SmallMatrix(n, n)};
+  const InSpread there = readings.in_spread(readings.at(x));
+  const std::vector<std::vector<double>>& column = there.columns;
+  Others out{there.wanted(), SmallMatrix(n, n)};
   for (std::size_t s = 0; s < n; ++s) {
     for (std::size_t r = 0; r < n; ++r)
       out.covariance(s, r) =
@@ -159,6 +161,39 @@ Learned learn(const PlainHistory& history, const std::vector<Co2Reading>& readin
   if (!rate.fits) return {rate, unconditioned(history)};
   rate.posterior = band_of(history.resting, x.low, x.median, x.high);
   return {rate, conditioning_of(history, against, x)};
+}
+
+Result<Estimate<Co2Volumes>> co2_by_history(const CarbonationHistory& history,
+                                            const CarbonationRates& rates, Duration at) {
+  const Duration last = history.steps.empty() ? seconds(0) : history.steps.back().at;
+  const Duration left = std::max(Duration(at - last), seconds(0));
+  if (const auto bad = check_history(history, rates, left + minutes(1)))
+    return std::unexpected(*bad);
+  if (auto bad = outside(Subject::duration, in_seconds(at), {0.0, in_seconds(last + left)}))
+    return std::unexpected(*bad);
+  const PlainHistory plain(history, rates);
+  const Conditioning each_alone = unconditioned(plain);
+  std::vector<Offsets> runs{Offsets(plain.source_count(), 0.0)};
+  for (const Conditioning::Direction& d : each_alone.directions) {
+    runs.push_back(plain.offsets(d.up));
+    if (!d.down.empty()) runs.push_back(plain.offsets(d.down));
+  }
+  const double time = in_seconds(at);
+  const auto co2 = co2_of_runs(plain, runs, std::span(&time, 1));
+  const double centre = co2.front().front();
+  std::vector<Contribution> out;
+  auto run = co2.begin() + 1;
+  for (const Conditioning::Direction& d : each_alone.directions) {
+    const double up = (*run++).front();
+    const double down = d.down.empty() ? 2 * centre - up : (*run++).front();
+    out.push_back({d.name, (up - down) / 2});
+  }
+  if (plain.pools()) {
+    const auto way = Trajectory::solve(plain, runs.front(), seconds(time + 1), Settling::skip);
+    out.push_back(
+        {repeatability_of_readings(), ReadingSpread(way, pooled_steps(plain)).half_width(at)});
+  }
+  return Estimate<Co2Volumes>(volumes_of_co2(centre), std::move(out));
 }
 
 Result<RatePosterior> rate_posterior(const CarbonationHistory& history,

@@ -17,7 +17,8 @@
 // are correlated; the model's band follows both (docs/physics-carbonation.md).
 //
 // Readings that a history could give less than once in a thousand times are a
-// conflict: something is missing or mistyped. Nothing is learned from them.
+// conflict: something is missing or mistyped. Nothing is learned from them; the history
+// may go on from a reading that tells more than it does by then (co2_by_history).
 #pragma once
 
 #include "core/physics/carbonation.h"
@@ -28,5 +29,11 @@ namespace ullage::physics {
 // refuses, and a history without readings (Subject::cycles).
 [[nodiscard]] Result<RatePosterior> rate_posterior(const CarbonationHistory&,
                                                    const CarbonationRates&);
+
+// What CarbonationModel::co2_at makes of a history whose readings are not asked, at one
+// time: without all the days after it, which are most of a model's work.
+[[nodiscard]] Result<units::Estimate<units::Co2Volumes>> co2_by_history(const CarbonationHistory&,
+                                                                        const CarbonationRates&,
+                                                                        units::Duration at);
 
 }  // namespace ullage::physics

@@ -48,29 +48,39 @@ RateReadings::RateReadings(const PlainHistory& history, const std::vector<Co2Rea
       sources_(followed_sources(history)),
       in_reading_(readings.size(), sources_.size()),
       own_(readings.size(), readings.size()) {
+  for (const Co2Reading& r : readings_) last_read_s_ = std::max(last_read_s_, in_seconds(r.at));
   take_apart();
   add_pooled();
   nodes_.resize(node_count);
   for (Node& node : nodes_) node.others.assign(sources_.size(), 0.0);
   run_nodes();
-  for (int i = 0; i < most_straightenings && rocking_tells() && go_to_wanted(); ++i) run_nodes();
+  for (int i = 0; i < most_straightenings && rocking_tells() && all_go_to_wanted(); ++i)
+    run_nodes();
 }
 
 Misfit RateReadings::at(double x) const {
-  Misfit out{std::vector<double>(count()), SmallMatrix(count(), sources_.size())};
+  std::vector<double> co2(count());
+  SmallMatrix moved(count(), sources_.size());
   const double place = std::clamp((x + furthest_x) / node_spacing, 0.0, node_count - 1.0);
   const std::size_t first =
       std::min<std::size_t>(node_count - 4, static_cast<std::size_t>(std::max(0.0, place - 1)));
   const std::array<double, 4> w = cubic_weights(place - static_cast<double>(first));
   for (std::size_t i = 0; i < count(); ++i) {
-    double model = 0;
-    for (std::size_t k = 0; k < 4; ++k) model += w[k] * nodes_[first + k].co2[i];
-    out.values[i] = readings_[i].co2.value().count() - model;
-    for (std::size_t s = 0; s < sources_.size(); ++s) {
-      double moved = -in_reading_(i, s);
-      for (std::size_t k = 0; k < 4; ++k) moved += w[k] * nodes_[first + k].moved(i, s);
-      out.by_source(i, s) = moved;
+    for (std::size_t k = 0; k < 4; ++k) {
+      co2[i] += w[k] * nodes_[first + k].co2[i];
+      for (std::size_t s = 0; s < sources_.size(); ++s)
+        moved(i, s) += w[k] * nodes_[first + k].moved(i, s);
     }
+  }
+  return misfit_of(co2, moved);
+}
+
+Misfit RateReadings::misfit_of(const std::vector<double>& co2, const SmallMatrix& moved) const {
+  Misfit out{std::vector<double>(count()), SmallMatrix(count(), sources_.size())};
+  for (std::size_t i = 0; i < count(); ++i) {
+    out.values[i] = readings_[i].co2.value().count() - co2[i];
+    for (std::size_t s = 0; s < sources_.size(); ++s)
+      out.by_source(i, s) = moved(i, s) - in_reading_(i, s);
   }
   return out;
 }
@@ -80,29 +90,27 @@ Cholesky RateReadings::spread_of(const Misfit& m) const {
   SmallMatrix s = own_;
   const std::size_t count = m.values.size();
   for (std::size_t i = 0; i < count; ++i) {
-    for (std::size_t j = 0; j < count; ++j) {
+    for (std::size_t j = 0; j <= i; ++j) {  // the root is taken of the lower half
       for (std::size_t k = 0; k < sources; ++k) s(i, j) += m.by_source(i, k) * m.by_source(j, k);
     }
   }
   return {s, count};
 }
 
-std::vector<std::vector<double>> RateReadings::columns_of(const Misfit& m,
-                                                          const Cholesky& spread) const {
-  std::vector<std::vector<double>> out(sources_.size());
+InSpread RateReadings::in_spread(const Misfit& m) const {
+  const Cholesky spread = spread_of(m);
+  InSpread out{spread.forward(m.values), {}};
   std::vector<double> by_reading(m.values.size());
-  for (std::size_t s = 0; s < out.size(); ++s) {
+  for (std::size_t s = 0; s < sources_.size(); ++s) {
     for (std::size_t i = 0; i < by_reading.size(); ++i) by_reading[i] = m.by_source(i, s);
-    out[s] = spread.forward(by_reading);
+    out.columns.push_back(spread.forward(by_reading));
   }
   return out;
 }
 
-std::vector<double> RateReadings::wanted_by(const Misfit& m) const {
-  const Cholesky spread = spread_of(m);
-  const std::vector<double> misfit = spread.forward(m.values);
+std::vector<double> InSpread::wanted() const {
   std::vector<double> out;
-  for (const std::vector<double>& column : columns_of(m, spread))
+  for (const std::vector<double>& column : columns)
     out.push_back(std::inner_product(column.begin(), column.end(), misfit.begin(), 0.0));
   return out;
 }
@@ -135,25 +143,25 @@ void RateReadings::take_apart() {
 // What is followed together has no offset of its own: it blurs the model.
 void RateReadings::add_pooled() {
   if (!history_.pools()) return;
-  double last = 0;
-  for (const Co2Reading& r : readings_) last = std::max(last, in_seconds(r.at));
   const Trajectory centre = Trajectory::solve(history_, Offsets(history_.source_count(), 0.0),
-                                              seconds(last + 1), Settling::skip);
+                                              seconds(last_read_s_ + 1), Settling::skip);
   const ReadingSpread spread(centre, pooled_steps(history_));
   for (std::size_t i = 0; i < count(); ++i)
     own_(i, i) += std::pow(spread.half_width(readings_[i].at), 2);
 }
 
-// Rate by rate: plain, and with each source moved, that of rocking a little to both
-// sides. All together, as most share the beer's temperature.
+// Rate by rate, where the line does not stand yet: plain, and with each source moved, that
+// of rocking a little to both sides. All together, as most share the beer's temperature.
 void RateReadings::run_nodes() {
   std::vector<Offsets> each;
   for (std::size_t n = 0; n < node_count; ++n) {
+    if (nodes_[n].stands) continue;
     Offsets offsets(history_.source_count(), 0.0);
     offsets[history_.resting.source] = -furthest_x + node_spacing * static_cast<double>(n);
     for (std::size_t s = 0; s < sources_.size(); ++s) offsets[sources_[s]] = nodes_[n].others[s];
     each.push_back(offsets);
     for (const std::size_t source : sources_) {
+      if (!is_read(source)) continue;
       each.push_back(offsets);
       each.back()[source] += rocks(source) ? rocking_step : 1.0;
       if (!rocks(source)) continue;
@@ -165,7 +173,9 @@ void RateReadings::run_nodes() {
   for (const Co2Reading& r : readings_) times.push_back(in_seconds(r.at));
   const auto runs = co2_of_runs(history_, each, times);
   auto run = runs.begin();
-  for (Node& node : nodes_) run = straighten(node, run);
+  for (Node& node : nodes_) {
+    if (!node.stands) run = straighten(node, run);
+  }
 }
 
 RateReadings::Runs RateReadings::straighten(Node& node, Runs run) const {
@@ -173,6 +183,7 @@ RateReadings::Runs RateReadings::straighten(Node& node, Runs run) const {
   node.co2 = plain;
   node.moved = SmallMatrix(count(), sources_.size());
   for (std::size_t s = 0; s < sources_.size(); ++s) {
+    if (!is_read(sources_[s])) continue;
     const std::vector<double>& up = *run++;
     const bool both = rocks(sources_[s]);
     const std::vector<double>& from = both ? *run++ : plain;
@@ -195,27 +206,28 @@ bool RateReadings::rocking_tells() const {
 }
 
 // Whether that was any way to go.
-bool RateReadings::go_to_wanted() {
-  double farthest = 0;
-  for (Node& node : nodes_) {
-    Misfit m{std::vector<double>(count()), SmallMatrix(count(), sources_.size())};
-    for (std::size_t i = 0; i < count(); ++i) {
-      m.values[i] = readings_[i].co2.value().count() - node.co2[i];
-      for (std::size_t s = 0; s < sources_.size(); ++s)
-        m.by_source(i, s) = node.moved(i, s) - in_reading_(i, s);
-    }
-    const std::vector<double> wanted = wanted_by(m);
-    double way = 0;
-    for (std::size_t s = 0; s < wanted.size(); ++s)
-      way = std::max(way, std::abs(wanted[s] - node.others[s]));
-    const double share = way > longest_way ? longest_way / way : 1.0;
-    for (std::size_t s = 0; s < wanted.size(); ++s) {
-      const double to = node.others[s] + share * (wanted[s] - node.others[s]);
-      node.others[s] = std::clamp(to, -furthest_other, furthest_other);
-    }
-    farthest = std::max(farthest, way);
+bool RateReadings::go_to_wanted(Node& node) const {
+  const std::vector<double> wanted = in_spread(misfit_of(node.co2, node.moved)).wanted();
+  double way = 0;
+  for (std::size_t s = 0; s < wanted.size(); ++s)
+    way = std::max(way, std::abs(wanted[s] - node.others[s]));
+  if (way <= near_enough) return false;
+  const double share = way > longest_way ? longest_way / way : 1.0;
+  for (std::size_t s = 0; s < wanted.size(); ++s) {
+    const double to = node.others[s] + share * (wanted[s] - node.others[s]);
+    node.others[s] = std::clamp(to, -furthest_other, furthest_other);
   }
-  return farthest > near_enough;
+  return true;
+}
+
+bool RateReadings::all_go_to_wanted() {
+  bool any = false;
+  for (Node& node : nodes_) {
+    if (node.stands) continue;
+    node.stands = !go_to_wanted(node);
+    any = any || !node.stands;
+  }
+  return any;
 }
 
 }  // namespace ullage::physics

@@ -28,6 +28,14 @@ struct Misfit {
   SmallMatrix by_source;       // reading, source
 };
 
+// The same in units of the readings' own spread, all sources in it.
+struct InSpread {
+  std::vector<double> misfit;
+  std::vector<std::vector<double>> columns;  // source by source
+  // Where the readings want each source.
+  [[nodiscard]] std::vector<double> wanted() const;
+};
+
 class RateReadings {
  public:
   // Both must outlive it.
@@ -39,10 +47,7 @@ class RateReadings {
   [[nodiscard]] Misfit at(double x) const;
   // Covariance of the readings at an x, all sources in it, in squared half-widths.
   [[nodiscard]] Cholesky spread_of(const Misfit&) const;
-  // What each source does to the readings, in units of that spread.
-  [[nodiscard]] std::vector<std::vector<double>> columns_of(const Misfit&, const Cholesky&) const;
-  // Where the readings want each source.
-  [[nodiscard]] std::vector<double> wanted_by(const Misfit&) const;
+  [[nodiscard]] InSpread in_spread(const Misfit&) const;
 
  private:
   // A straight line about `others`: what the model says where they are nothing, and
@@ -51,20 +56,29 @@ class RateReadings {
     std::vector<double> others;
     std::vector<double> co2;
     SmallMatrix moved;
+    bool stands = false;  // about where the readings want the sources, near enough
   };
+  // The misfit by what a node says, or what stands between nodes.
+  [[nodiscard]] Misfit misfit_of(const std::vector<double>& co2, const SmallMatrix& moved) const;
   using Runs = std::vector<std::vector<double>>::const_iterator;
 
   void take_apart();
   void add_pooled();
   [[nodiscard]] bool rocks(std::size_t source) const { return source == history_.rocking.source; }
+  // Else it comes in after the last reading, and no run need show that it moves none.
+  [[nodiscard]] bool is_read(std::size_t source) const {
+    return history_.moves_from(source) <= last_read_s_;
+  }
   void run_nodes();
   Runs straighten(Node&, Runs) const;
   [[nodiscard]] bool rocking_tells() const;
-  bool go_to_wanted();
+  bool go_to_wanted(Node&) const;
+  bool all_go_to_wanted();
 
   const PlainHistory& history_;
   const std::vector<Co2Reading>& readings_;
   std::vector<std::size_t> sources_;
+  double last_read_s_ = 0;
   SmallMatrix in_reading_;
   SmallMatrix own_;
   std::vector<Node> nodes_;

@@ -27,6 +27,10 @@ struct PooledStep {
 };
 
 [[nodiscard]] std::vector<PooledStep> pooled_steps(const PlainHistory&);
+// What they come out as, together.
+[[nodiscard]] inline units::ErrorSource repeatability_of_readings() {
+  return {"repeatability of readings"};
+}
 
 class ReadingSpread {
  public:

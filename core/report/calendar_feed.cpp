@@ -86,16 +86,16 @@ class ItemList {
     }
     return words;
   }
-  // The stamped date stands without a rule too.
+  // The stamped or certified date stands without a rule too.
   void add_bottle(const BottleStatus& bottle, const std::vector<DueWork>& work) {
-    if (!bottle.record.in_use || !bottle.record.retest_due) return;
+    if (!bottle.record.in_use || !bottle.test_due) return;
     const SubjectRef about = subject(bottle.record.bottle);
     const bool by_rule = std::any_of(work.begin(), work.end(), [&](const DueWork& w) {
       return w.work == WorkKind::bottle_retest && w.about == about;
     });
     if (by_rule) return;
-    due(bottle.record.bottle.uuid, "retest", *bottle.record.retest_due,
-        "Retest due: " + bottle.record.name, "The date stamped on the bottle decides.");
+    due(bottle.record.bottle.uuid, "retest", *bottle.test_due, "Retest due: " + bottle.record.name,
+        "The date certified at its last test decides, or else the one stamped on it.");
   }
   void add_keg(const KegStatus& keg) {
     const Uuid& uuid = keg.record.keg.uuid;

@@ -164,12 +164,13 @@ SheetBox bottles_box(const LogSource& from) {
       left = fmt::format("~{} left, weighed {}", from.speaker.printer.print(*bottle.gas_left),
                          from.clock(*bottle.weighed_at));
     }
-    box.lines.push_back(listed(
-        {r.name + ": " + say_gas(r.co2, from.speaker),
-         r.tare ? "tare " + from.print(r.tare) : std::string("tare not known"),
-         r.content ? "holds " + from.print(r.content) : std::string(), left,
-         r.retest_due ? "retest due " + iso_day(*r.retest_due) : std::string("retest not stated"),
-         feeds}));
+    box.lines.push_back(
+        listed({r.name + ": " + say_gas(r.co2, from.speaker),
+                r.tare ? "tare " + from.print(r.tare) : std::string("tare not known"),
+                r.content ? "holds " + from.print(r.content) : std::string(), left,
+                bottle.test_due ? "retest due " + iso_day(*bottle.test_due)
+                                : std::string("retest not stated"),
+                feeds}));
   }
   if (box.lines.empty()) box.lines.emplace_back("none registered");
   return box;

@@ -68,9 +68,24 @@ std::string parts_words(const LineCleaned& c, const Speaker& speaker) {
        c.foam_detector ? std::string(us ? "FOB detector" : "fob detector") : std::string()});
 }
 
+// Each line's rules, made when they are first asked for.
+class RulesByLine {
+ public:
+  explicit RulesByLine(const LogSource& from) : from_(from) {}
+  [[nodiscard]] const LineRules& of(LineId line) {
+    const auto at =
+        made_.try_emplace(line, from_.journal, from_.names, *from_.speaker.calendar, line);
+    return at.first->second;
+  }
+
+ private:
+  const LogSource& from_;
+  std::map<LineId, LineRules> made_;
+};
+
 class CleaningRows {
  public:
-  explicit CleaningRows(const LogSource& from) : from_(from) {}
+  CleaningRows(const LogSource& from, RulesByLine& rules) : from_(from), rules_(rules) {}
 
   TableRow row(const Entry& e, const LineCleaned& c) const {
     TableRow row;
@@ -215,9 +230,7 @@ class CleaningRows {
          r.countersigned_by.empty() ? std::string() : "countersigned " + r.countersigned_by});
   }
   std::optional<AppliedRule> rule_then(const Entry& e, LineId line) const {
-    const auto at =
-        rules_.try_emplace(line, from_.journal, from_.names, *from_.speaker.calendar, line);
-    return at.first->second.on(from_.day(e));
+    return rules_.of(line).on(from_.day(e));
   }
   std::optional<Date> by_rule(const Entry& e, LineId line) const {
     const auto rule = rule_then(e, line);
@@ -276,7 +289,7 @@ class CleaningRows {
   }
 
   const LogSource& from_;
-  mutable std::map<LineId, LineRules> rules_;
+  RulesByLine& rules_;
 };
 
 // In order, as the line's story is.
@@ -288,11 +301,11 @@ std::vector<Date> cleaning_days(const LogSource& from, LineId line) {
   return days;
 }
 
-std::string line_summed_up(const LogSource& from, const Period& period, const LineStatus& line,
-                           const std::vector<Date>& days, std::int64_t within) {
+std::string line_summed_up(const LogSource& from, const LineRules& rules, const Period& period,
+                           const LineStatus& line, const std::vector<Date>& days,
+                           std::int64_t within) {
   const LineId id = line.record.line;
   const Date today = from.speaker.calendar->date_of(from.speaker.now);
-  const LineRules rules(from.journal, from.names, *from.speaker.calendar, id);
   const auto records = from.journal.records(subject(id));
   const auto registered =
       records.empty() ? std::nullopt : std::optional(from.day(*records.front()));
@@ -309,14 +322,15 @@ std::string line_summed_up(const LogSource& from, const Period& period, const Li
   return longest.late ? words + ": LATE" : words;
 }
 
-SheetBox lines_summed_up(const LogSource& from, const Period& period) {
+SheetBox lines_summed_up(const LogSource& from, RulesByLine& rules, const Period& period) {
   SheetBox box{"Each line in this period", {}};
   for (const LineStatus& line : from.names.lines) {
     const std::vector<Date> days = cleaning_days(from, line.record.line);
     const auto within =
         std::count_if(days.begin(), days.end(), [&](Date day) { return period.holds(day); });
     if (!line.record.in_use && within == 0) continue;
-    box.lines.push_back(line_summed_up(from, period, line, days, within));
+    box.lines.push_back(
+        line_summed_up(from, rules.of(line.record.line), period, line, days, within));
   }
   if (box.lines.empty()) box.lines.emplace_back("no lines registered");
   return box;
@@ -343,7 +357,8 @@ SheetBox locked_lines(const LogSource& from) {
 TableSheet line_cleaning_log(const Journal& journal, const CellarStatus& now, const Period& period,
                              const Speaker& speaker, const std::string& by) {
   const LogSource from{journal, now, speaker};
-  const CleaningRows rows(from);
+  RulesByLine rules(from);
+  const CleaningRows rows(from, rules);
   TableSheet sheet = sheet_titled("Line cleaning log", now, speaker, by);
   sheet.period = say_period(period);
   sheet.columns = CleaningRows::columns(speaker);
@@ -358,7 +373,7 @@ TableSheet line_cleaning_log(const Journal& journal, const CellarStatus& now, co
     sheet.rows.push_back(cleaned ? rows.row(*e, *cleaned)
                                  : rows.row(*e, get<WorkDone>(e->payload)));
   }
-  sheet.boxes = {lines_summed_up(from, period), locked_lines(from)};
+  sheet.boxes = {lines_summed_up(from, rules, period), locked_lines(from)};
   sheet.signatures = {"Cleaned by", "Countersigned by the licensee"};
   sheet.footnote =
       "Crossed-through entries were struck or corrected and don’t count. "

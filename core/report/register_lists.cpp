@@ -60,10 +60,11 @@ TableRow bottle_row(const BottleStatus& bottle, const CellarStatus& status,
                stacked({left, bottle.weighed_at ? "weighed " + say_age(*bottle.weighed_at, speaker)
                                                 : std::string()}),
                lasts ? "~" + say_day(lasts->likely, speaker) : std::string("not known"),
-               r.retest_due ? iso_day(*r.retest_due) : std::string("not stated"),
+               bottle.test_due ? iso_day(*bottle.test_due) : std::string("not stated"),
                name_or_none(r.place, status),
                feeds};
-  row.marked = r.retest_due && *r.retest_due < speaker.calendar->date_of(status.now);
+  row.marked = cellar::retest_due(bottle.test_due, speaker.calendar->date_of(status.now)) ==
+               RetestDue::overdue;
   row.data = {datum(r.name),
               datum(r.co2.count() * 100),
               datum(r.tare, in_kilograms_of),
@@ -75,7 +76,7 @@ TableRow bottle_row(const BottleStatus& bottle, const CellarStatus& status,
               lasts ? day(lasts->likely) : Datum(),
               lasts ? day(lasts->earliest) : Datum(),
               lasts ? day(lasts->latest) : Datum(),
-              r.retest_due ? datum(iso_day(*r.retest_due)) : Datum(),
+              bottle.test_due ? datum(iso_day(*bottle.test_due)) : Datum(),
               datum(name_or_none(r.place, status)),
               datum(feeds)};
   return row;

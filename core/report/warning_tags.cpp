@@ -132,7 +132,7 @@ WarningTag gas_tag(const BottleStatus& bottle, const Speaker& speaker) {
   const auto mass = [&](const std::optional<Mass>& m) {
     return m ? speaker.printer.print(*m) : std::string();
   };
-  tag.facts = {{"Retest due", bottle.record.retest_due ? iso_day(*bottle.record.retest_due) : ""},
+  tag.facts = {{"Retest due", bottle.test_due ? iso_day(*bottle.test_due) : ""},
                {"Tare", mass(bottle.record.tare)},
                {"Holds when full", mass(bottle.record.content)},
                {"Put on, by", ""},

@@ -56,23 +56,28 @@ class Estimate {
   // half-width in the magnitude of Q (pascals for a pressure, cubic metres for a
   // volume); with_error() takes it as a quantity. A cause that is there already
   // adds to its half-width, with its sign: it moves the value once, by both.
-  [[nodiscard]] Estimate with(ErrorSource source, double half_width) const {
-    Estimate e = *this;
-    auto at = std::find_if(e.contributions_.begin(), e.contributions_.end(),
+  [[nodiscard]] Estimate with(ErrorSource source, double half_width) const& {
+    return Estimate(*this).with(std::move(source), half_width);
+  }
+  [[nodiscard]] Estimate with(ErrorSource source, double half_width) && {
+    auto at = std::find_if(contributions_.begin(), contributions_.end(),
                            [&](const Contribution& c) { return c.source == source; });
-    if (at != e.contributions_.end()) {
+    if (at != contributions_.end()) {
       at->half_width += half_width;
     } else {
-      e.contributions_.push_back({std::move(source), half_width});
+      contributions_.push_back({std::move(source), half_width});
     }
-    return e;
+    return std::move(*this);
   }
 
   [[nodiscard]] Q value() const { return value_; }
   [[nodiscard]] const std::vector<Contribution>& contributions() const { return contributions_; }
 
-  [[nodiscard]] Estimate with_error(ErrorSource source, Difference<Q> half_width) const {
+  [[nodiscard]] Estimate with_error(ErrorSource source, Difference<Q> half_width) const& {
     return with(std::move(source), to_magnitude(half_width));
+  }
+  [[nodiscard]] Estimate with_error(ErrorSource source, Difference<Q> half_width) && {
+    return std::move(*this).with(std::move(source), to_magnitude(half_width));
   }
 
   // 95 % half-width, in the magnitude of Q.
@@ -138,26 +143,57 @@ template <class F, class... Qs>
   return Estimate<R>(result.value(), std::move(out));
 }
 
-// The same for an f that can refuse: f returns std::expected<Q, E>. The value
+// An outcome of several quantities: as the inputs are stated, and with each source a
+// half-width up and down.
+template <class Outcome>
+struct OutcomeRuns {
+  struct Sides {
+    ErrorSource source;
+    Outcome up, down;
+  };
+  Outcome centre;
+  std::vector<Sides> sides;
+
+  // The quantity that `take` finds in an outcome, with its error.
+  template <class Take>
+  [[nodiscard]] auto taken(Take&& take) const {
+    using R = std::decay_t<decltype(take(centre))>;
+    std::vector<Contribution> out;
+    for (const Sides& s : sides)
+      out.push_back({s.source, (to_magnitude(take(s.up)) - to_magnitude(take(s.down))) / 2.0});
+    return Estimate<R>(take(centre), std::move(out));
+  }
+};
+
+// The runs of an f that can refuse: f returns std::expected<Outcome, E>. The value
 // itself must be in range; a shifted point that is refused makes the whole
 // refused, since half of the error would be made up otherwise.
+template <class F, class... Qs>
+[[nodiscard]] auto try_runs(F&& f, const Estimate<Qs>&... inputs)
+    -> std::expected<OutcomeRuns<typename std::decay_t<decltype(f(inputs.value()...))>::value_type>,
+                     typename std::decay_t<decltype(f(inputs.value()...))>::error_type> {
+  using X = std::decay_t<decltype(f(inputs.value()...))>;
+  X centre = f(inputs.value()...);
+  if (!centre) return std::unexpected(centre.error());
+  OutcomeRuns<typename X::value_type> runs{*std::move(centre), {}};
+  for (const ErrorSource& s : sources_of(inputs...)) {
+    X up = f(inputs.shifted(s, 1.0)...);
+    if (!up) return std::unexpected(up.error());
+    X down = f(inputs.shifted(s, -1.0)...);
+    if (!down) return std::unexpected(down.error());
+    runs.sides.push_back({s, *std::move(up), *std::move(down)});
+  }
+  return runs;
+}
+
+// As propagate, for an f that can refuse.
 template <class F, class... Qs>
 [[nodiscard]] auto try_propagate(F&& f, const Estimate<Qs>&... inputs)
     -> std::expected<Estimate<typename std::decay_t<decltype(f(inputs.value()...))>::value_type>,
                      typename std::decay_t<decltype(f(inputs.value()...))>::error_type> {
-  using X = std::decay_t<decltype(f(inputs.value()...))>;
-  using R = typename X::value_type;
-  const X centre = f(inputs.value()...);
-  if (!centre) return std::unexpected(centre.error());
-  std::vector<Contribution> out;
-  for (const ErrorSource& s : sources_of(inputs...)) {
-    const X up = f(inputs.shifted(s, 1.0)...);
-    if (!up) return std::unexpected(up.error());
-    const X down = f(inputs.shifted(s, -1.0)...);
-    if (!down) return std::unexpected(down.error());
-    out.push_back({s, (to_magnitude(*up) - to_magnitude(*down)) / 2.0});
-  }
-  return Estimate<R>(*centre, std::move(out));
+  const auto runs = try_runs(f, inputs...);
+  if (!runs) return std::unexpected(runs.error());
+  return runs->taken([](const auto& q) { return q; });
 }
 
 }  // namespace ullage::units

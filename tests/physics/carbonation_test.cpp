@@ -69,6 +69,29 @@ TEST(CarbonationPractice, BurstWindowHoldsAPublishedGuess) {
   EXPECT_GT(in_hours(*w.latest), 61.0);
 }
 
+// Each edge of the band is at the target at the time told, and was below a second before.
+TEST(Carbonation, TimesAreFoundToTheSecond) {
+  const CarbonationModel m = model(soda_keg(
+      4, {{hours(0), GasOn{dial(30)}}, {days(1.5), GasOff{}}, {days(3), GasOn{dial(12)}}}));
+  int found = 0;
+  for (double target = 1.0; target < 2.7; target += 0.05) {
+    const Window w = m.time_to_reach(volumes_of_co2(target), hours(1));
+    const auto expect_reached = [&](const std::optional<Duration>& t,
+                                    Co2Volumes CarbonationPoint::* edge) {
+      if (!t || *t < hours(1.1)) return;
+      ++found;
+      const double then = ((*m.at(*t)).*edge).count();
+      const double before = ((*m.at(*t - seconds(1))).*edge).count();
+      EXPECT_GE(then, target - 1e-12) << target;
+      EXPECT_LT(before, target) << target;
+    };
+    expect_reached(w.earliest, &CarbonationPoint::high);
+    expect_reached(w.likely, &CarbonationPoint::median);
+    expect_reached(w.latest, &CarbonationPoint::low);
+  }
+  EXPECT_GT(found, 60);
+}
+
 TEST(Carbonation, LoweringTheRegulatorDoesNotVent) {
   const auto lowered =
       model(soda_keg(2, {{hours(0), GasOn{exactly(40)}}, {days(4), GasOn{exactly(8)}}}));

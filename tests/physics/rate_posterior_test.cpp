@@ -270,6 +270,48 @@ TEST(RatePosterior, SharedBiasIsNotEvidence) {
   EXPECT_GT(with->co2_at(days(60))->half_width(), 0.93 * wide);
 }
 
+// What is set after the last reading tells nothing of the readings, and is a cause of
+// its own from then on.
+TEST(RatePosterior, WhatComesAfterTheLastReadingTeachesNothing) {
+  CarbonationHistory h = serving({metered(2, 1.6)});
+  const auto before = CarbonationModel::make(h, cases::rates());
+  h.steps.push_back({days(6), GasOn{on_the_dial(20, "another")}});
+  h.steps.push_back({days(7), Rocked{minutes(5)}});
+  const auto after = CarbonationModel::make(h, cases::rates());
+  ASSERT_TRUE(before && after);
+  EXPECT_NEAR(after->learned()->posterior.median / before->learned()->posterior.median, 1, 1e-9);
+  EXPECT_NEAR(after->learned()->agreement, before->learned()->agreement, 1e-9);
+  EXPECT_NEAR(after->co2_at(days(5))->half_width(), before->co2_at(days(5))->half_width(), 1e-6);
+  const auto rocked = after->co2_at(days(7.1));
+  ASSERT_TRUE(rocked);
+  const auto named = [&](const std::string& part) {
+    return std::any_of(
+        rocked->contributions().begin(), rocked->contributions().end(), [&](const Contribution& c) {
+          return c.source.name.find(part) != std::string::npos && std::abs(c.half_width) > 0.01;
+        });
+  };
+  EXPECT_TRUE(named("rocking"));
+}
+
+// The short way to the beer's CO2 at one time tells what the whole model does.
+TEST(RatePosterior, TheHistoryAloneTellsCo2AsTheModelDoes) {
+  const CarbonationHistory h = soda_keg(4, {{hours(0), GasOn{on_the_dial(30, "burst")}},
+                                            {days(1), Rocked{minutes(3)}},
+                                            {days(2), GasOn{on_the_dial(12, "serving")}},
+                                            {days(2), Vented{gauge_psi(12)}}});
+  const auto model = CarbonationModel::make(h, cases::rates());
+  ASSERT_TRUE(model);
+  for (const double day : {0.5, 1.5, 2.0, 5.0, 30.0}) {
+    const auto short_way = co2_by_history(h, cases::rates(), days(day));
+    const auto whole = model->co2_at(days(day));
+    ASSERT_TRUE(short_way && whole) << day;
+    EXPECT_NEAR(short_way->value().count(), whole->value().count(), 1e-4) << day;
+    EXPECT_NEAR(short_way->half_width(), whole->half_width(), 1e-3) << day;
+    EXPECT_EQ(short_way->contributions().size(), whole->contributions().size());
+  }
+  EXPECT_FALSE(co2_by_history(h, cases::rates(), days(-1)));
+}
+
 TEST(RatePosterior, MeterPinsTheBeerThen) {
   const auto model = CarbonationModel::make(serving({metered(5, 2.0)}), cases::rates());
   ASSERT_TRUE(model);

@@ -56,7 +56,7 @@ TEST_F(RegisterLists, ABottleTellsItsGasItsWeightsAndItsDates) {
   EXPECT_EQ(fact(0, "place"), "Cellar, north");
   EXPECT_EQ(fact(1, "feeds"), "Serving regulator") << "changed over on day 4";
   const auto past = [&] {
-    now.bottles.front().record.retest_due = date(0);
+    now.bottles.front().test_due = date(0);
     return report::bottle_list(now, speaker, "").rows.front().marked;
   };
   EXPECT_TRUE(past());

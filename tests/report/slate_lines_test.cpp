@@ -36,7 +36,7 @@ TEST(SlateTimedPour, FindsTheBoreThatPouredSo) {
   EXPECT_NEAR(std::stod(a.values.front().words), 4.7625 * 0.95, 0.06) << a.values.front().words;
   EXPECT_THAT(a.values[1].words, HasSubstr("95 %"));
   for (const char* source : {"dial: bias", "watch", "what was poured", "thermometer: bias"}) {
-    EXPECT_THAT(a.values.front().errors, Contains(::testing::Field(&units::Contribution::source,
+    EXPECT_THAT(a.values.front().causes, Contains(::testing::Field(&units::Contribution::source,
                                                                    units::ErrorSource{source})));
   }
   // Slower than sold: rough walls would do the same; faster, none would.

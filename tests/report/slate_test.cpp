@@ -49,6 +49,10 @@ bool says_no_number(const std::string& words) {
 void expect_finite(const Answer& a, const std::string& about) {
   ASSERT_FALSE(a.values.empty()) << about;
   for (const AnswerValue& v : a.values) {
+    for (const auto* sources : {&v.errors, &v.causes}) {
+      for (const units::Contribution& e : *sources)
+        EXPECT_TRUE(std::isfinite(e.half_width)) << about << v.name << e.source.name;
+    }
     if (!v.value) {
       EXPECT_FALSE(v.words.empty()) << about;
       continue;
@@ -56,9 +60,6 @@ void expect_finite(const Answer& a, const std::string& about) {
     EXPECT_TRUE(is_finite(*v.value)) << about << v.name;
     for (const auto& end : {v.low, v.high}) {
       EXPECT_TRUE(!end || is_finite(*end)) << about << v.name;
-    }
-    for (const units::Contribution& e : v.errors) {
-      EXPECT_TRUE(std::isfinite(e.half_width)) << about << v.name << e.source.name;
     }
   }
   for (const ChartPoint& p : a.chart.points) {

@@ -132,7 +132,7 @@ TEST_F(PaperDialogs, WhatIsDueSavesAsCsvUpToTheDayChosen) {
   cellar::BottleStatus bottle;
   bottle.record.bottle = numbered<cellar::BottleId>(71);
   bottle.record.name = "Bottle, old";
-  bottle.record.retest_due = cellar.calendar().date_of(status.now) - std::chrono::days(1);
+  bottle.test_due = cellar.calendar().date_of(status.now) - std::chrono::days(1);
   status.bottles.push_back(bottle);
   cellar.show(status);
   ui::LogPreview preview(context, report::LogBook::due);

@@ -136,33 +136,17 @@ void AnswerChart::draw_axes() {
 }
 
 void AnswerChart::draw_wanted_band() {
-  if (!chart_.band_low || !chart_.band_high) return;
-  const Theme& theme = theme_of(this);
-  auto* band = new QCPItemRect(plot_);
-  band->setPen(QPen(theme.success, 1));
-  QColor tint = theme.success;
-  tint.setAlphaF(0.22F);
-  band->setBrush(tint);
-  band->topLeft->setCoords(plot_->xAxis->range().lower, y_of(*chart_.band_high));
-  band->bottomRight->setCoords(plot_->xAxis->range().upper, y_of(*chart_.band_low));
-  band->setLayer("grid");
+  if (chart_.band_low && chart_.band_high)
+    draw_wanted(y_of(*chart_.band_low), y_of(*chart_.band_high));
 }
 
 void AnswerChart::draw_line() {
   const Theme& theme = theme_of(this);
-  QCPGraph* upper = plot_->addGraph();
-  QCPGraph* lower = plot_->addGraph();
+  const Band band = add_band(line_ink(theme), 0.24F);
   QCPGraph* likely = plot_->addGraph();
-  QColor band = line_ink(theme);
-  band.setAlphaF(0.24F);
-  upper->setPen(Qt::NoPen);
-  lower->setPen(Qt::NoPen);
-  upper->setBrush(band);
-  upper->setChannelFillGraph(lower);
   likely->setPen(QPen(line_ink(theme), 2.2));
   for (const ChartPoint& p : chart_.points) {
-    upper->addData(x_of(p.x), y_of(p.high));
-    lower->addData(x_of(p.x), y_of(p.low));
+    band.add(x_of(p.x), y_of(p.low), y_of(p.high));
     likely->addData(x_of(p.x), y_of(p.likely));
   }
 }
@@ -198,19 +182,10 @@ void AnswerChart::draw_dots() {
 
 void AnswerChart::draw_band_about(const ChartLine& line) {
   if (line.band.size() != line.points.size() || line.band.empty()) return;
-  QCPGraph* upper = plot_->addGraph();
-  QCPGraph* lower = plot_->addGraph();
-  QColor tint = line.guide ? theme_of(this).success : line_ink(theme_of(this));
-  tint.setAlphaF(0.20F);
-  upper->setPen(Qt::NoPen);
-  lower->setPen(Qt::NoPen);
-  upper->setBrush(tint);
-  upper->setChannelFillGraph(lower);
-  for (std::size_t i = 0; i < line.points.size(); ++i) {
-    const double x = x_of(line.points[i].first);
-    lower->addData(x, y_of(line.band[i].first));
-    upper->addData(x, y_of(line.band[i].second));
-  }
+  const Theme& theme = theme_of(this);
+  const Band band = add_band(line.guide ? theme.success : line_ink(theme), 0.20F);
+  for (std::size_t i = 0; i < line.points.size(); ++i)
+    band.add(x_of(line.points[i].first), y_of(line.band[i].first), y_of(line.band[i].second));
 }
 
 void AnswerChart::draw_lines_beside() {

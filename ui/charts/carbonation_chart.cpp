@@ -79,34 +79,18 @@ void CarbonationChart::draw_axes() {
 void CarbonationChart::draw_band_and_line() {
   const Theme& theme = theme_of(this);
   const PhaseLook& look = theme.phases[static_cast<std::size_t>(cellar::Phase::carbonating)];
-  if (curve_.target_low && curve_.target_high) {
-    auto* target = new QCPItemRect(plot_);
-    target->setPen(QPen(theme.success, 1));
-    QColor tint = theme.success;
-    tint.setAlphaF(0.22F);
-    target->setBrush(tint);
-    target->topLeft->setCoords(plot_->xAxis->range().lower, y_of(*curve_.target_high));
-    target->bottomRight->setCoords(plot_->xAxis->range().upper, y_of(*curve_.target_low));
-    target->setLayer("grid");
-  }
-  QCPGraph* upper = plot_->addGraph();
-  QCPGraph* lower = plot_->addGraph();
+  if (curve_.target_low && curve_.target_high)
+    draw_wanted(y_of(*curve_.target_low), y_of(*curve_.target_high));
+  const Band band = add_band(look.fill, 0.38F);
   QCPGraph* past = plot_->addGraph();
   QCPGraph* ahead = plot_->addGraph();
-  QColor band = look.fill;
-  band.setAlphaF(0.38F);
-  upper->setPen(Qt::NoPen);
-  lower->setPen(Qt::NoPen);
-  upper->setBrush(band);
-  upper->setChannelFillGraph(lower);
   past->setPen(QPen(look.ink, 2.2));
   QPen dashes(look.ink, 2.2);
   dashes.setDashPattern({3, 2});
   ahead->setPen(dashes);
   for (const cellar::CurvePoint& p : curve_.points) {
     const double x = along(p.at);
-    upper->addData(x, y_of(p.high));
-    lower->addData(x, y_of(p.low));
+    band.add(x, y_of(p.low), y_of(p.high));
     if (p.at <= speaker_.now) {
       past->addData(x, y_of(p.likely));
       ahead->data()->clear();  // the dashes begin where the line ends
@@ -116,21 +100,11 @@ void CarbonationChart::draw_band_and_line() {
 }
 
 void CarbonationChart::draw_readings() {
-  const Theme& theme = theme_of(this);
   if (curve_.readings.empty()) return;
-  QCPGraph* dots = plot_->addGraph();
-  dots->setLineStyle(QCPGraph::lsNone);
-  dots->setScatterStyle(
-      QCPScatterStyle(QCPScatterStyle::ssCircle, QPen(theme.text, 1.8), QBrush(theme.surface), 8));
-  auto* errors = new QCPErrorBars(plot_->xAxis, plot_->yAxis);
-  errors->setDataPlottable(dots);
-  errors->setPen(QPen(theme.text, 1.2));
-  errors->setWhiskerWidth(6);
-  errors->setSymbolGap(8);
+  const ReadPoints points = add_read_points();
   for (const cellar::CurveReading& r : curve_.readings) {
     const double value = y_of(r.co2.value());
-    dots->addData(along(r.at), value);
-    errors->addData(y_of(r.co2.high()) - value);
+    points.add(along(r.at), value, y_of(r.co2.high()) - value);
   }
 }
 

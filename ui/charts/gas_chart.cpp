@@ -66,41 +66,25 @@ void GasChart::draw_axes() {
 
 void GasChart::draw_expected() {
   const Theme& theme = theme_of(this);
-  QCPGraph* upper = plot_->addGraph();
-  QCPGraph* lower = plot_->addGraph();
+  const Band band = add_band(theme.accent, 0.22F);
   QCPGraph* likely = plot_->addGraph();
-  QColor band = theme.accent;
-  band.setAlphaF(0.22F);
-  upper->setPen(Qt::NoPen);
-  lower->setPen(Qt::NoPen);
-  upper->setBrush(band);
-  upper->setChannelFillGraph(lower);
   QPen dashes(theme.accent_ink, 2);
   dashes.setDashPattern({4, 2});
   likely->setPen(dashes);
   for (const cellar::ExpectedLeft& e : account_->expected) {
     const double x = along(e.at);
-    upper->addData(x, y_of(e.high));
-    lower->addData(x, y_of(e.low));
+    band.add(x, y_of(e.low), y_of(e.high));
     likely->addData(x, y_of(e.likely));
   }
 }
 
 void GasChart::draw_weighings() {
-  const Theme& theme = theme_of(this);
-  QCPGraph* dots = plot_->addGraph();
-  dots->setPen(QPen(theme.text, 1.8));
-  dots->setScatterStyle(
-      QCPScatterStyle(QCPScatterStyle::ssCircle, QPen(theme.text, 1.8), QBrush(theme.raised), 8));
-  auto* errors = new QCPErrorBars(plot_->xAxis, plot_->yAxis);
-  errors->setDataPlottable(dots);
-  errors->setPen(QPen(theme.text, 1.2));
-  errors->setWhiskerWidth(6);
-  errors->setSymbolGap(8);
+  const ReadPoints points = add_read_points();
+  points.rings->setLineStyle(QCPGraph::lsLine);
+  points.rings->setPen(QPen(theme_of(this).text, 1.8));
   for (const cellar::AccountWeighing& w : account_->weighings) {
     const double value = y_of(w.gas.value());
-    dots->addData(along(w.at), value);
-    errors->addData(y_of(w.gas.high()) - value);
+    points.add(along(w.at), value, y_of(w.gas.high()) - value);
   }
 }
 

@@ -103,17 +103,10 @@ void HoldChart::draw_axes() {
 void HoldChart::draw_lines() {
   const Theme& theme = theme_of(this);
   QCPGraph* tight = plot_->addGraph();
-  QCPGraph* upper = plot_->addGraph();
-  QCPGraph* lower = plot_->addGraph();
-  QColor band = theme.success;
-  band.setAlphaF(0.20F);
+  const Band band = add_band(theme.success, 0.20F);
   QPen dashes(theme.success, 2);
   dashes.setDashPattern({4, 3});
   tight->setPen(dashes);
-  upper->setPen(Qt::NoPen);
-  upper->setBrush(band);
-  lower->setPen(Qt::NoPen);
-  upper->setChannelFillGraph(lower);
   std::vector<QCPGraph*> laws;
   for (std::size_t i = 0; i < lines_.front().leaking.size(); ++i) {
     QCPGraph* graph = plot_->addGraph();
@@ -125,28 +118,17 @@ void HoldChart::draw_lines() {
   for (const physics::HoldPoint& p : lines_) {
     const double x = x_of(p.at);
     tight->addData(x, y_of(p.tight));
-    upper->addData(x, y_of(p.high));
-    lower->addData(x, y_of(p.low));
+    band.add(x, y_of(p.low), y_of(p.high));
     for (std::size_t i = 0; i < laws.size(); ++i) laws[i]->addData(x, y_of(p.leaking[i]));
   }
 }
 
 void HoldChart::draw_readings() {
-  const Theme& theme = theme_of(this);
-  QCPGraph* dots = plot_->addGraph();
-  dots->setLineStyle(QCPGraph::lsNone);
-  dots->setScatterStyle(
-      QCPScatterStyle(QCPScatterStyle::ssCircle, QPen(theme.text, 1.8), QBrush(theme.surface), 8));
-  auto* errors = new QCPErrorBars(plot_->xAxis, plot_->yAxis);
-  errors->setDataPlottable(dots);
-  errors->setPen(QPen(theme.text, 1.2));
-  errors->setWhiskerWidth(6);
-  errors->setSymbolGap(8);
+  const ReadPoints points = add_read_points();
   for (std::size_t i = 0; i < study_->test.readings.size(); ++i) {
     const physics::HoldReading& r = study_->test.readings[i];
     const double value = y_of(r.pressure.value());
-    dots->addData(x_of(r.at), value);
-    errors->addData(y_of(r.pressure.value() + own_error(study_->test, i)) - value);
+    points.add(x_of(r.at), value, y_of(r.pressure.value() + own_error(study_->test, i)) - value);
   }
 }
 

@@ -101,6 +101,50 @@ void PlotWidget::mark_days(cellar::Instant from, cellar::Instant to, int least_p
   y->setNumberPrecision(axis_decimals(y->range().size(), numbers));
 }
 
+void PlotWidget::Band::add(double x, double low, double high) const {
+  upper->addData(x, high);
+  lower->addData(x, low);
+}
+
+PlotWidget::Band PlotWidget::add_band(QColor tint, float opacity) {
+  const Band band{plot_->addGraph(), plot_->addGraph()};
+  tint.setAlphaF(opacity);
+  band.upper->setPen(Qt::NoPen);
+  band.lower->setPen(Qt::NoPen);
+  band.upper->setBrush(tint);
+  band.upper->setChannelFillGraph(band.lower);
+  return band;
+}
+
+void PlotWidget::draw_wanted(double low, double high) {
+  QColor tint = theme_of(this).success;
+  auto* wanted = new QCPItemRect(plot_);
+  wanted->setPen(QPen(tint, 1));
+  tint.setAlphaF(0.22F);
+  wanted->setBrush(tint);
+  wanted->topLeft->setCoords(plot_->xAxis->range().lower, high);
+  wanted->bottomRight->setCoords(plot_->xAxis->range().upper, low);
+  wanted->setLayer("grid");
+}
+
+void PlotWidget::ReadPoints::add(double x, double value, double half_width) const {
+  rings->addData(x, value);
+  errors->addData(half_width);
+}
+
+PlotWidget::ReadPoints PlotWidget::add_read_points() {
+  const Theme& theme = theme_of(this);
+  const ReadPoints points{plot_->addGraph(), new QCPErrorBars(plot_->xAxis, plot_->yAxis)};
+  points.rings->setLineStyle(QCPGraph::lsNone);
+  points.rings->setScatterStyle(
+      QCPScatterStyle(QCPScatterStyle::ssCircle, QPen(theme.text, 1.8), QBrush(theme.*ground_), 8));
+  points.errors->setDataPlottable(points.rings);
+  points.errors->setPen(QPen(theme.text, 1.2));
+  points.errors->setWhiskerWidth(6);
+  points.errors->setSymbolGap(8);
+  return points;
+}
+
 double PlotWidget::along(cellar::Instant at) {
   return static_cast<double>(at.time_since_epoch().count());
 }

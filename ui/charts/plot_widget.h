@@ -11,6 +11,8 @@
 #include "core/report/say.h"
 #include "ui/theme/theme.h"
 
+class QCPErrorBars;
+class QCPGraph;
 class QCustomPlot;
 
 namespace ullage::ui {
@@ -40,6 +42,22 @@ class PlotWidget : public QWidget {
   // The cellar's days along the bottom, `least_px` apart or more, and about four numbers
   // at the left with the decimals that they need.
   void mark_days(cellar::Instant from, cellar::Instant to, int least_px, const report::Speaker&);
+  // A range along the bottom, shaded between the data of its two edges.
+  struct Band {
+    QCPGraph* upper;
+    QCPGraph* lower;
+    void add(double x, double low, double high) const;
+  };
+  [[nodiscard]] Band add_band(QColor, float opacity);
+  // Where the values should be, all along, under everything.
+  void draw_wanted(double low, double high);
+  // What was read: rings with an error bar each, to be filled in the same order.
+  struct ReadPoints {
+    QCPGraph* rings;
+    QCPErrorBars* errors;
+    void add(double x, double value, double half_width) const;
+  };
+  [[nodiscard]] ReadPoints add_read_points();
   // A time as the bottom axis counts it.
   [[nodiscard]] static double along(cellar::Instant at);
 

@@ -104,15 +104,16 @@ struct Problem {
 };
 
 // One number of the answer: with a ± by its sources of error, or with a lopsided
-// 95 % range, or in words alone.
+// 95 % range, or in words alone. Made by the functions below.
 struct AnswerValue {
   std::string name;  // "Set the regulator to"
   std::optional<Value> value;
-  std::vector<units::Contribution> errors;
+  std::vector<units::Contribution> errors;  // the ± of estimated()
   std::optional<Value> low, high;
   std::string words;  // instead of a number
   bool main = false;
-  // What a range, or words, come from: only the shares count, whatever the unit.
+  // What a range, or words, come from, by because(): only the shares count, whatever
+  // the unit.
   std::vector<units::Contribution> causes = {};
 };
 [[nodiscard]] std::string print(const AnswerValue&, const units::Printer&);

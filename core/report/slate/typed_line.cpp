@@ -147,7 +147,7 @@ void tell_pour(const LineAnswer<units::VolumeFlow>& flow, units::Volume glass,
   a.values.push_back(in_words("It pours about", print_flow(flow, printer), true));
   a.values.push_back(
       in_words("A glass of " + printer.print(glass) + " takes", glass_words(flow, glass, printer)));
-  for (AnswerValue& v : a.values) v.errors = flow.errors;
+  for (AnswerValue& v : a.values) v = because(flow.errors, std::move(v));
 }
 
 void draw_profile(const physics::LineFlow& line, units::GaugePressure pressure, Answer& a) {

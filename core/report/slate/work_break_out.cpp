@@ -50,9 +50,8 @@ void tell_standing(const physics::StandingPlace& place, const Inputs& in, const 
     }
     return "Can’t tell";
   };
-  AnswerValue verdict = in_words("Standing there, the beer", words(), true);
-  verdict.errors = place.margin.contributions();
-  a.values.push_back(std::move(verdict));
+  a.values.push_back(
+      because(place.margin.contributions(), in_words("Standing there, the beer", words(), true)));
   a.values.push_back(
       estimated("Pressure on it there",
                 Estimate(place.pressure)

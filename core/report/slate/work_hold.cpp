@@ -214,9 +214,8 @@ void tell_hold_laws(const physics::HoldTest& test, const HoldOutcome& o, const P
 
 void tell_hold(const Inputs& in, const physics::HoldTest& test, const HoldOutcome& o,
                const Printer& printer, Answer& a) {
-  AnswerValue verdict = in_words("By these readings", hold_verdict_words(o), true);
-  verdict.errors = o.leak_per_day.contributions();
-  a.values.push_back(std::move(verdict));
+  a.values.push_back(because(o.leak_per_day.contributions(),
+                             in_words("By these readings", hold_verdict_words(o), true)));
   if (const std::string why = hold_reason_words(o, in, printer); !why.empty()) {
     a.sentences.push_back(why);
   }

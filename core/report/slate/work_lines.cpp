@@ -65,7 +65,8 @@ Outcome pour(const Inputs& in, const Printer& printer) {
   return a;
 }
 
-// With its range; where one end of the errors has no answer, without, and said so.
+// With its range; where one end of the errors has no answer, with what a straight line
+// makes of them, and said so.
 template <class Q>
 AnswerValue line_value(std::string name, const LineAnswer<Q>& answer, Answer& a) {
   if (!answer.high) {
@@ -176,12 +177,12 @@ void tell_pour_by_bore(const Inputs& in, LineKnown line, units::Length bore,
   line.bores = factor;
   const auto flow = pour_of(line);
   if (!flow) return;
-  a.values.push_back(in_words("A hose so sold pours", print_flow(*flow, printer)));
-  a.values.back().errors = flow->errors;
+  a.values.push_back(
+      because(flow->errors, in_words("A hose so sold pours", print_flow(*flow, printer))));
   const auto glass = in.get<units::Volume>("glass");
-  a.values.push_back(in_words("A glass of " + printer.print(glass) + " then takes",
-                              glass_words(*flow, glass, printer)));
-  a.values.back().errors = flow->errors;
+  a.values.push_back(
+      because(flow->errors, in_words("A glass of " + printer.print(glass) + " then takes",
+                                     glass_words(*flow, glass, printer))));
 }
 
 // The bore it takes, as made; hoses of the material run narrower or wider than sold.
@@ -217,8 +218,7 @@ Outcome line_bore(const Inputs& in, const Printer& printer) {
   };
   std::string words = printer.print_bore(bore->likely);
   if (bore->low && bore->high) words += " (" + range(*bore->low, *bore->high) + ")";
-  a.values.push_back(in_words("Bore that it takes", words, true));
-  a.values.back().errors = bore->errors;
+  a.values.push_back(because(bore->errors, in_words("Bore that it takes", words, true)));
   a.values.push_back(because(factor.contributions(),
                              in_words("Sold as", range(bore->likely / factor.high().count(),
                                                        bore->likely / factor.low().count()))));

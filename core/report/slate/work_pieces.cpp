@@ -89,7 +89,7 @@ Outcome timed_pour(const Inputs& in, const Printer& printer) {
                words([&](double f) { return printer.print_bore(units::Length(bore * f)); }), true));
   a.values.push_back(in_words("That is, of the bore as sold",
                               words([&](double f) { return printer.print(units::fraction(f)); })));
-  for (AnswerValue& v : a.values) v.errors = resists->contributions();
+  for (AnswerValue& v : a.values) v = because(resists->contributions(), std::move(v));
   const auto beer = physics::flowing_beer(in.get<units::Temperature>("temperature"));
   if (beer) {
     const auto prior = physics::bore_prior(typed_material(in), bore, *beer, {"bore of the hose"});
@@ -138,12 +138,12 @@ Outcome restriction(const Inputs& in, const Printer& printer) {
   if (!friction) return refused(friction.error());
   Answer a;
   const auto figure = physics::handbook_restriction(typed_material(in), bore);
-  AnswerValue by_friction = in_words("Pipe friction alone",
-                                     print_gradient(friction->value(), printer) + " (" +
-                                         print_gradient(friction->low(), printer) + " to " +
-                                         print_gradient(friction->high(), printer) + ")",
-                                     !figure);
-  by_friction.errors = friction->contributions();
+  AnswerValue by_friction = because(friction->contributions(),
+                                    in_words("Pipe friction alone",
+                                             print_gradient(friction->value(), printer) + " (" +
+                                                 print_gradient(friction->low(), printer) + " to " +
+                                                 print_gradient(friction->high(), printer) + ")",
+                                             !figure));
   if (!figure) {
     a.values.push_back(std::move(by_friction));
     a.sentences.emplace_back("The trade prints no figure for such a hose.");

@@ -100,11 +100,11 @@ physics::Result<physics::PurgeEstimate> purge_known(const Inputs& in,
 
 void tell(const physics::PurgeEstimate& known, Answer& a) {
   const physics::PurgeOutcome& out = known.outcome;
-  a.values.push_back(between("Oxygen left", out.oxygen, out.best, out.worst, true));
-  a.values.back().errors = known.oxygen_errors;
-  a.values.push_back(between("In the beer, if it takes all up", out.if_all_in_beer,
-                             known.if_all_in_beer_best, out.if_all_in_beer_worst));
-  a.values.back().errors = known.in_beer_errors;
+  a.values.push_back(
+      because(known.oxygen_errors, between("Oxygen left", out.oxygen, out.best, out.worst, true)));
+  a.values.push_back(
+      because(known.in_beer_errors, between("In the beer, if it takes all up", out.if_all_in_beer,
+                                            known.if_all_in_beer_best, out.if_all_in_beer_worst)));
   a.values.push_back(estimated("Gas used", known.co2_used));
   a.sentences.emplace_back("The beer’s own oxygen comes on top of it.");
 }
