@@ -104,7 +104,7 @@ struct Problem {
 };
 
 // One number of the answer: with a ± by its sources of error, or with a lopsided
-// 95 % range, or in words alone.
+// 95 % range, or in words alone. A time with a low end only may never come.
 struct AnswerValue {
   std::string name;  // "Set the regulator to"
   std::optional<Value> value;
