@@ -52,9 +52,7 @@ Result<OutcomeRuns<PurgeOutcome>> runs_of(const KnownVessel& v, const PurgeRun& 
                                           const Estimate<PressureDifference>& off) {
   return try_runs(
       [&](Volume space, Volume beer, AbsolutePressure ambient, Temperature t,
-          PressureDifference by) {
-        return run.on(Vessel{space, beer, ambient, t, v.oxygen}, by);
-      },
+          PressureDifference by) { return run.on(Vessel{space, beer, ambient, t, v.oxygen}, by); },
       v.gas_space, v.beer, v.ambient, v.temperature, off);
 }
 

@@ -96,7 +96,10 @@ Shown<Mass> shown(const DisplayUnits& u, Mass size) {
   if (u.mass == MassUnit::pound) {
     const bool small = stays_below(in_pounds(size) * ounces_per_pound, ounces_per_pound, 1);
     if (small && !nothing) {
-      return {[](Mass m) { return in_pounds(m) * ounces_per_pound; }, {0, 1}, "oz"};
+      // A leak of 1.4 g a day is 0.05 oz: one decimal would call it none.
+      const bool tiny = stays_below(in_pounds(size) * ounces_per_pound, 0.1, 2);
+      const Decimals decimals{0, tiny ? 2 : 1};
+      return {[](Mass m) { return in_pounds(m) * ounces_per_pound; }, decimals, "oz"};
     }
     return {[](Mass m) { return in_pounds(m); }, {0, 1}, unit_name(u.mass)};
   }

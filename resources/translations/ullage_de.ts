@@ -2980,6 +2980,14 @@
 <context>
     <name>KegTasks</name>
     <message>
+        <source>Log the pour…</source>
+        <translation>Zapfzeit eintragen …</translation>
+    </message>
+    <message>
+        <source>Log the rocking…</source>
+        <translation>Schütteln eintragen …</translation>
+    </message>
+    <message>
         <source>Say what is in it…</source>
         <translation>Inhalt angeben …</translation>
     </message>
@@ -5392,6 +5400,30 @@
 </context>
 <context>
     <name>ullage::ui::KegsToFillPart</name>
+    <message>
+        <source>%1 and others</source>
+        <translation>%1 und weitere</translation>
+    </message>
+    <message>
+        <source>Standing empty (%1): %2.</source>
+        <translation>Leer stehen (%1): %2.</translation>
+    </message>
+    <message>
+        <source>No batch is logged that waits for them.</source>
+        <translation>Kein Sud ist eingetragen, der auf sie wartet.</translation>
+    </message>
+    <message>
+        <source>Not in a keg yet: %1.</source>
+        <translation>Noch in keinem Fass: %1.</translation>
+    </message>
+    <message>
+        <source>%1 to %2 days</source>
+        <translation>%1 bis %2 Tage</translation>
+    </message>
+    <message>
+        <source>%1 days or more</source>
+        <translation>%1 Tage oder mehr</translation>
+    </message>
     <message>
         <source>can’t tell: how much is in it is not known</source>
         <translation>nicht zu sagen: wie viel darin ist, ist nicht bekannt</translation>

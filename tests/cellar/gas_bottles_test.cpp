@@ -175,5 +175,34 @@ TEST(GasPlanned, KegsStillToFillAreAddedAndWriteNothing) {
   EXPECT_EQ(scene.journal.entries().size(), entries);
 }
 
+// The question starts with the kegs that stand empty, once a batch waits for them.
+TEST(KegsToFill, AreThoseThatStandEmptyWhileABatchWaits) {
+  Scenario scene;
+  const PlaceId box = scene.place("Cold box", 4.0);
+  const KegId full = scene.keg("K01", box);
+  const KegId empty = scene.keg("K02", box);
+  const KegId large = scene.keg("K03", box, KegKind::keg_50);
+  scene.keg("K04", box);  // never told of
+  const BatchId old = scene.batch("Bitter", 2.4, 2.6);
+  for (const KegId k : {full, empty, large}) scene.log(day(-2), Emptied{k});
+  scene.prepare(full, day(-1));
+  scene.fill(full, old, day(0), 18.6, 4);
+  const auto waiting = [&] { return kegs_waiting(scene.cellar(day(1)), scene.journal); };
+  EXPECT_EQ(waiting().empty, (std::vector<std::string>{"K02", "K03"}));
+  EXPECT_TRUE(waiting().batches.empty()) << "it is in K01";
+  EXPECT_EQ(waiting().kegs.count, 0);
+  scene.batch("Stout", 1.8, 2.2);
+  EXPECT_EQ(waiting().batches.size(), 1U);
+  EXPECT_EQ(waiting().kegs.count, 2);
+  const KegRecord soda = keg_from_preset(KegKind::ball_lock_19);
+  EXPECT_NEAR(units::in_litres(waiting().kegs.each), (units::in_litres(soda.nominal) + 50) / 2,
+              1e-9);
+  scene.log(day(0, 5), Quarantined{large, "dented"});
+  EXPECT_EQ(waiting().empty, std::vector<std::string>{"K02"});
+  // In the keg it waits no more, and the keg is full.
+  scene.log(day(0, 6), Cleared{large});
+  EXPECT_EQ(waiting().kegs.count, 2);
+}
+
 }  // namespace
 }  // namespace ullage::testing

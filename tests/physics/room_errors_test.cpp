@@ -96,7 +96,7 @@ TEST(RoomErrors, AllAtOnceAgainstBruteForce) {
 TEST(RoomErrors, ALeakAgainstBruteForce) {
   const KnownLeak leak = leak_of(500, 0.5, 2);
   const KnownRoom room = known_room(0.1);
-  for (const std::optional<Duration> after :
+  for (const std::optional<Duration>& after :
        {std::optional<Duration>(hours(3)), std::optional<Duration>(hours(24)),
         std::optional<Duration>()}) {
     const auto stated = steady_release_range(leak, room, after);

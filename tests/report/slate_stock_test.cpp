@@ -77,6 +77,17 @@ TEST(SlateCarbonation, TakesTheThermometersErrorIn) {
   EXPECT_GT(width(2), 1.02 * width(0));
 }
 
+// A slow keg on a dial that reads high never gets into its range: the time has its early
+// end and says so, and never stands there alone.
+TEST(SlateCarbonation, ATimeThatMayNeverComeSaysSo) {
+  const Answer a = Asked("set_and_wait").answer(in_metric_units);
+  const AnswerValue& reaches = a.values.front();
+  ASSERT_TRUE(reaches.value && reaches.low && !reaches.high);
+  EXPECT_LT(*reaches.low, *reaches.value);
+  EXPECT_THAT(print(reaches, in_metric_units), HasSubstr(" at the earliest, perhaps never)"));
+  EXPECT_THAT(Asked("set_and_wait").grounds(reaches).notes, Contains(HasSubstr("never comes")));
+}
+
 // 3/16 in and 10 m: 178 mL, and 6 % of it for a bore drawn to 3 %.
 TEST(SlateLines, WhatALineHoldsIsAsSureAsItsBore) {
   const Answer a = Asked("line_contents").with("length", units::metres(10)).answer();

@@ -148,6 +148,8 @@ TEST(PrintReading, volume_mass_length) {
                  {metric_printer.print(kilograms(0)), "0 kg"},
                  {us_printer.print(pounds(9.84)), "9.8 lb"},
                  {us_printer.print(pounds(0.25)), "4 oz"},
+                 {us_printer.print(grams(4.6)), "0.2 oz"},
+                 {us_printer.print(grams(1.4)), "0.05 oz"},  // a leak a day, not none
                  {us_printer.print(pounds(0.999)), "1 lb"},
                  {metric_printer.print(metres(1.829)), "1.83 m"},
                  {us_printer.print(feet(10)), "10 ft"},

@@ -47,8 +47,8 @@ QString some_of(const std::vector<std::string>& names) {
 
 QString known_words(const cellar::KegsWaiting& waiting) {
   if (waiting.empty.empty()) return {};
-  const QString kegs = KegsToFillPart::tr("Standing empty, %n keg(s): %1.", nullptr,
-                                          static_cast<int>(waiting.empty.size()))
+  const QString kegs = KegsToFillPart::tr("Standing empty (%1): %2.")
+                           .arg(waiting.empty.size())
                            .arg(some_of(waiting.empty));
   const QString beer =
       waiting.batches.empty()

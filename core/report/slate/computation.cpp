@@ -174,7 +174,13 @@ AnswerValue because(const units::ErrorSource& source, AnswerValue a) {
 std::string print(const AnswerValue& a, const Printer& printer) {
   if (!a.value) return a.words;
   if (a.low && a.high) {
-    return fmt::format("{} ({})", print(*a.value, printer), print_range(*a.low, *a.high, printer));
+    const std::string likely = print(*a.value, printer);
+    const std::string range = print_range(*a.low, *a.high, printer);
+    return range == likely ? likely : fmt::format("{} ({})", likely, range);
+  }
+  if (a.low) {
+    return fmt::format("{} ({} at the earliest, perhaps never)", print(*a.value, printer),
+                       print(*a.low, printer));
   }
   return a.errors.empty() ? print(*a.value, printer) : with_error(a, printer);
 }
@@ -306,6 +312,10 @@ Grounds grounds_of(const Computation& c, const Inputs& in, const AnswerValue& a,
   }
   if (a.low && a.high) {
     g.notes.emplace_back("In brackets: between these, nineteen times in twenty.");
+  } else if (a.low) {
+    g.notes.emplace_back(
+        "In brackets: no sooner, thirty-nine times in forty. At the other end of the errors it "
+        "never comes.");
   }
   g.narrow = narrowing_of(shares_of(a.errors.empty() ? a.causes : a.errors));
   for (std::string& line : g.narrow) line = regional(line, words);

@@ -104,7 +104,8 @@ struct Problem {
 };
 
 // One number of the answer: with a ± by its sources of error, or with a lopsided
-// 95 % range, or in words alone. Made by the functions below.
+// 95 % range, or in words alone. A time with a low end only may never come. Made by the
+// functions below.
 struct AnswerValue {
   std::string name;  // "Set the regulator to"
   std::optional<Value> value;

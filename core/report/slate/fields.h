@@ -59,10 +59,9 @@ namespace ullage::report::slate {
 // with what can be said.
 template <units::Quantity Q>
 [[nodiscard]] AnswerValue within(std::string name, const physics::Ranged<Q>& r, bool main = false) {
-  AnswerValue v = r.low && r.high ? between(std::move(name), r.likely, *r.low, *r.high, main)
-                                  : exactly(std::move(name), r.likely, main);
-  v.errors = r.errors;
-  return v;
+  return because(r.errors, r.low && r.high
+                               ? between(std::move(name), r.likely, *r.low, *r.high, main)
+                               : exactly(std::move(name), r.likely, main));
 }
 
 // The field, folded away among the further ones, or one that may be left blank.

@@ -96,10 +96,12 @@ AnswerValue window_value(std::string name, const physics::Window& w, const Carbo
   auto causes = causes_at(model, w.likely);
   if (!w.likely)
     return because(std::move(causes), in_words(std::move(name), "not at this setting", main));
-  return because(std::move(causes),
-                 w.earliest && w.latest
-                     ? between(std::move(name), *w.likely, *w.earliest, *w.latest, main)
-                     : exactly(std::move(name), *w.likely, main));
+  if (w.earliest && w.latest)
+    return because(std::move(causes),
+                   between(std::move(name), *w.likely, *w.earliest, *w.latest, main));
+  AnswerValue value = because(std::move(causes), exactly(std::move(name), *w.likely, main));
+  if (w.earliest) value.low = Value(*w.earliest);
+  return value;
 }
 
 void draw_co2(const CarbonationModel& model, const Inputs& in, units::Duration until, Answer& a) {

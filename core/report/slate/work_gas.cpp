@@ -46,9 +46,9 @@ Outcome gas_for_a_keg(const Inputs& in, const Printer& printer) {
     return Count{std::floor(units::in_grams(gas) / units::in_grams(a_keg))};
   };
   if (units::in_grams(all.low()) > 1) {
-    a.values.push_back(
-        between("Kegs from so much gas", kegs(all.value()), kegs(all.high()), kegs(all.low())));
-    a.values.back().errors = all.contributions();
+    a.values.push_back(because(
+        all.contributions(),
+        between("Kegs from so much gas", kegs(all.value()), kegs(all.high()), kegs(all.low()))));
   }
   a.sentences.emplace_back("Purging comes on top, and so does what leaks: weigh the bottle.");
   return a;

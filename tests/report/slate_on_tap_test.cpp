@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+//
+// What a keg on tap is offered, filled in from its journal, and the acts it leads to.
+#include <gmock/gmock.h>
+
+#include "core/report/slate/prefill.h"
+#include "core/units/shown.h"
+#include "tests/cellar/pour_scene.h"
+
+namespace ullage::testing {
+namespace {
+
+namespace slate = report::slate;
+using report::InputOrigin;
+using ::testing::IsEmpty;
+
+const units::Printer us_words{units::DisplayUnits::us(), {}};
+
+class SlateOnTap : public ::testing::Test {
+ protected:
+  void look(Instant when) {
+    status_ = scene_.cellar(when);
+    speaker_ = {us_words, &scene_.calendar, report::RegionalWords::us, when};
+  }
+  [[nodiscard]] const KegStatus& keg() const { return *status_.find(scene_.keg); }
+  [[nodiscard]] std::optional<slate::Offer> offer(std::string_view key) const {
+    for (slate::Offer& o : slate::offers_for({status_, keg(), speaker_})) {
+      if (o.computation == key) return o;
+    }
+    return std::nullopt;
+  }
+  static slate::Outcome answer(const slate::Offer& o) {
+    return slate::work_out(*slate::find_computation(o.computation), o.inputs, us_words);
+  }
+  [[nodiscard]] std::optional<SuggestedTask> act(const slate::Offer& o) const {
+    const slate::Outcome out = answer(o);
+    if (!out) {
+      ADD_FAILURE() << o.computation << ": " << out.error().sentence;
+      return std::nullopt;
+    }
+    return slate::leads_to(*slate::find_computation(o.computation), o.inputs, *out, keg());
+  }
+  PourScene scene_;
+  CellarStatus status_;
+  report::Speaker speaker_;
+};
+
+// 18.6 L went in on day 0, it was put on tap on day 21: what is gone on day 24 was drawn
+// in three days.
+TEST_F(SlateOnTap, RunsOutByWhatWasDrawnSinceItWasPutOn) {
+  LevelReading read{scene_.keg};
+  read.method = LevelMethod::heft;
+  read.fraction_left = units::fraction(0.5);
+  scene_.log(day(24), read);
+  look(day(24, 1));
+  const auto o = offer("run_out");
+  ASSERT_TRUE(o);
+  EXPECT_THAT(o->to_fill_in, IsEmpty());
+  const auto left = o->inputs.get<units::Volume>("left");
+  EXPECT_EQ(left, keg().level.left->value());
+  EXPECT_EQ(o->inputs.held("left")->origin, InputOrigin::worked_out);
+  EXPECT_NEAR(units::in_litres(o->inputs.get<units::Volume>("drawn")),
+              18.6 - units::in_litres(left), 0.01);
+  EXPECT_NEAR(units::in_days(o->inputs.get<units::Duration>("over")), 3 + 1 / 24.0, 0.01);
+  const std::chrono::weekday today(scene_.calendar.date_of(day(24, 1)));
+  EXPECT_EQ(o->inputs.choice("weekday"), static_cast<int>(today.iso_encoding()) - 1);
+  EXPECT_EQ(o->inputs.get<units::Volume>("left_error"), keg().level.left->error());
+  EXPECT_TRUE(answer(*o));
+}
+
+TEST_F(SlateOnTap, GlassesGoFromWhatIsInItAndAreLogged) {
+  look(day(23));
+  auto o = offer("left_by_glasses");
+  ASSERT_TRUE(o);
+  EXPECT_FALSE(o->inputs.has("glasses")) << "the person's to count";
+  EXPECT_EQ(o->inputs.get<units::Volume>("beer"), keg().level.left->value());
+  o->inputs.set("glasses", slate::Count{8});
+  const auto task = act(*o);
+  ASSERT_TRUE(task);
+  EXPECT_EQ(task->kind, "level_reading");
+  const auto& read = get<LevelReading>(*task->prefill);
+  EXPECT_EQ(read.method, LevelMethod::glasses);
+  EXPECT_EQ(read.glasses, 8);
+  EXPECT_EQ(read.glass_volume, units::one_glass(us_words.units));
+  EXPECT_EQ(read.keg, scene_.keg);
+}
+
+// 6 ft of 3/16 in, a foot up, at 11.5 psi: as registered and set.
+TEST_F(SlateOnTap, ItsLineIsFilledInAndItsActsAreOpened) {
+  look(day(22));
+  for (const char* key : {"pour", "line_length", "line_pressure", "timed_pour"}) {
+    const auto o = offer(key);
+    ASSERT_TRUE(o) << key;
+    EXPECT_EQ(o->inputs.get<units::Length>("bore"), units::inches(3.0 / 16)) << key;
+    EXPECT_NEAR(units::in_metres(o->inputs.get<units::Length>("rise")), 0.3048, 1e-9) << key;
+    EXPECT_EQ(o->inputs.choice("material"), 0) << key;
+    EXPECT_NEAR(units::in_psi(o->inputs.get<units::PressureDifference>("fittings")), 1, 1e-9)
+        << key;
+  }
+  EXPECT_NEAR(units::in_psi(offer("pour")->inputs.get<units::GaugePressure>("pressure")), 11.5,
+              1e-9);
+  EXPECT_EQ(offer("pour")->inputs.get<units::Length>("length"), units::feet(6));
+
+  const auto length = act(*offer("line_length"));
+  ASSERT_TRUE(length);
+  EXPECT_EQ(length->kind, "line_record");
+  const auto& changed = get<LineRecord>(*length->prefill);
+  EXPECT_EQ(changed.name, "Line 1");
+  EXPECT_NE(changed.length, units::feet(6));
+  const auto pressure = act(*offer("line_pressure"));
+  ASSERT_TRUE(pressure);
+  EXPECT_EQ(pressure->kind, "gas_set");
+
+  auto timed = offer("timed_pour");
+  EXPECT_FALSE(timed->inputs.has("seconds")) << "the watch is the person's to read";
+  timed->inputs.set("seconds", slate::Count{8});
+  const auto pour = act(*timed);
+  ASSERT_TRUE(pour);
+  EXPECT_EQ(pour->kind, "timed_pour");
+  EXPECT_EQ(get<TimedPour>(*pour->prefill).duration, units::seconds(8));
+  EXPECT_EQ(get<TimedPour>(*pour->prefill).line, scene_.line);
+  EXPECT_FALSE(act(*offer("pour"))) << "it only tells something";
+}
+
+TEST_F(SlateOnTap, ALineOfSeveralPiecesIsOfferedAsSuch) {
+  const PlaceId bar = scene_.place("Bar", 20.0);
+  scene_.read(bar, day(20), 20);
+  scene_.segment(1, 20, 0.25, scene_.box);
+  scene_.segment(2, 4, 3.0 / 16, bar, 3);
+  look(day(22));
+  EXPECT_FALSE(offer("pour"));
+  EXPECT_FALSE(offer("line_length"));
+  const auto o = offer("line_pieces");
+  ASSERT_TRUE(o);
+  EXPECT_EQ(o->inputs.get<units::Length>("length"), units::feet(20));
+  EXPECT_EQ(o->inputs.get<units::Length>("length2"), units::feet(4));
+  EXPECT_EQ(o->inputs.get<units::Length>("bore2"), units::inches(3.0 / 16));
+  EXPECT_FALSE(o->inputs.has("length3"));
+  EXPECT_FALSE(o->inputs.has("bore3"));
+  EXPECT_TRUE(answer(*o));
+  // Where it may foam: the warm piece, three feet up.
+  const auto foam = offer("break_out");
+  ASSERT_TRUE(foam);
+  EXPECT_NEAR(units::in_celsius(foam->inputs.get<units::Temperature>("place")), 20, 0.5);
+  EXPECT_NEAR(units::in_metres(foam->inputs.get<units::Length>("rise")), 3 * 0.3048, 1e-9);
+  EXPECT_NEAR(foam->inputs.get<units::Co2Volumes>("co2_error").count(), keg().co2.now->half_width(),
+              1e-9);
+  const slate::Outcome told = answer(*foam);
+  ASSERT_TRUE(told);
+  EXPECT_EQ(told->values.front().words, "It breaks out");
+}
+
+TEST_F(SlateOnTap, KegsOnOneRegulatorAreAskedTogether) {
+  look(day(22));
+  EXPECT_FALSE(offer("one_regulator")) << "alone on it, as far as is logged";
+  const BatchId stout = scene_.batch("Stout", 1.8, 2.2);
+  const KegId other = scene_.Scenario::keg("K02", scene_.box);
+  scene_.log(day(-1), Emptied{other});
+  scene_.prepare(other, day(0));
+  scene_.fill(other, stout, day(0, 3), 18.0, 4);
+  RegulatorRecord r;
+  r.regulator = scene_.counted.make<RegulatorId>();
+  r.name = "R1";
+  scene_.log(day(1), r);
+  for (const KegId k : {scene_.keg, other})
+    scene_.log(day(2), GasSet{k, units::gauge_psi(11.5), GasPurpose::serving, r.regulator, {}, {}});
+  look(day(22));
+  const auto o = offer("one_regulator");
+  ASSERT_TRUE(o);
+  EXPECT_NEAR(o->inputs.get<units::Co2Volumes>("low").count(), 2.4, 1e-6);
+  EXPECT_NEAR(o->inputs.get<units::Co2Volumes>("high2").count(), 2.2, 1e-6);
+  EXPECT_FALSE(o->inputs.has("low3"));
+  const auto task = act(*o);
+  ASSERT_TRUE(task);
+  EXPECT_EQ(task->kind, "gas_set");
+}
+
+// What the journal does not know is not offered: a keg put away has no line.
+TEST_F(SlateOnTap, OffTheTapNothingOfThisIsOffered) {
+  look(day(20));
+  for (const char* key : {"run_out", "left_by_glasses", "pour", "line_length", "timed_pour",
+                          "break_out", "one_regulator"})
+    EXPECT_FALSE(offer(key)) << key;
+  EXPECT_TRUE(offer("left_by_weight"));
+}
+
+TEST_F(SlateOnTap, EveryOfferAnswersOnceTheReadingsAreTyped) {
+  look(day(22));
+  for (slate::Offer& o : slate::offers_for({status_, keg(), speaker_})) {
+    if (o.computation == "left_by_weight") o.inputs.set("gross", units::kilograms(20));
+    if (o.computation == "left_by_glasses") o.inputs.set("glasses", slate::Count{5});
+    if (o.computation == "timed_pour") o.inputs.set("seconds", slate::Count{8});
+    const slate::Outcome out = answer(o);
+    EXPECT_TRUE(out) << o.computation << ": " << (out ? "" : out.error().sentence);
+  }
+}
+
+}  // namespace
+}  // namespace ullage::testing
