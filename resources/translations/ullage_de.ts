@@ -7122,6 +7122,10 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <translation>%1 ist wieder in Gebrauch.</translation>
     </message>
     <message>
+        <source>Nothing is registered yet.</source>
+        <translation>Noch ist nichts eingetragen.</translation>
+    </message>
+    <message>
         <source>%1 is out of use.</source>
         <translation>%1 ist außer Gebrauch.</translation>
     </message>
@@ -8051,8 +8055,8 @@ F3</translation>
         </translation>
     </message>
     <message>
-        <source>K02, K05..K08</source>
-        <translation>K02, K05..K08</translation>
+        <source>such as K02, K05..K08</source>
+        <translation>etwa K02, K05..K08</translation>
     </message>
     <message>
         <source>There is no keg %1. Register it first.</source>

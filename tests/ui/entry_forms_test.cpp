@@ -215,6 +215,7 @@ TEST_F(EntryForms, APickerRegistersWhatItLacksAndPicksIt) {
   const int add = place->combo()->findText("New place", Qt::MatchStartsWith);
   ASSERT_GE(add, 0);
   emit place->combo()->activated(add);
+  QCoreApplication::processEvents();
   EXPECT_EQ(navigator.asked, std::vector<std::string>{"place_record"});
   EXPECT_TRUE(place->combo()->currentText().startsWith("Shed"));
   EXPECT_EQ(place->value(), facade.status()->places.back().record.place);

@@ -109,6 +109,7 @@ void RegisterList::refresh() {
                                  q(report::say_entry(thing.record, *status, speaker)),
                                  in_use(thing.record) ? tr("yes") : tr("no")});
   }
+  if (things_.empty()) outcome_->setText(tr("Nothing is registered yet."));
   narrow();
   if (before) choose(before->about);
   tell_chosen();

@@ -90,7 +90,10 @@ void EntityPicker::take(std::optional<cellar::Uuid> uuid) {
 }
 
 void EntityPicker::reload() {
-  const QString typed = combo_->currentText();
+  // The row that adds is no choice: left standing, it would be chosen once more by
+  // whoever leaves the field.
+  const bool at_add = !add_text_.isEmpty() && combo_->currentText() == add_text_;
+  const QString typed = at_add ? unknown_ : combo_->currentText();
   const bool keep_typed = !typed_fault_.isEmpty();
   rows_ = choices();
   const QSignalBlocker quiet(combo_);
@@ -116,7 +119,9 @@ void EntityPicker::on_activated(int row) {
   const int which = combo_->itemData(row).toInt();
   if (which == add_row) {
     reload();
-    emit add_asked(unknown_);
+    // A form opens on it: the list and the key that chose must be done with first.
+    QMetaObject::invokeMethod(
+        this, [this, typed = unknown_] { emit add_asked(typed); }, Qt::QueuedConnection);
     return;
   }
   take(which == none_row ? std::nullopt

@@ -24,7 +24,7 @@ TagListEdit::TagListEdit(const cellar::Facade& cellar, Of of, QWidget* parent)
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
-  edit_->setPlaceholderText(of == Of::new_kegs ? tr("K01..K08") : tr("K02, K05..K08"));
+  edit_->setPlaceholderText(of == Of::new_kegs ? tr("K01..K08") : tr("such as K02, K05..K08"));
   column->addWidget(edit_);
   column->addWidget(below_);
   setFocusProxy(edit_);
