@@ -109,9 +109,9 @@ TEST_F(JournalStoreTest, KeepsAllThatIsAppendedAsOneOrNothing) {
   auto second = PayloadMaker(source).entries(4, 5);
   auto store = made();
   EXPECT_THROW(static_cast<void>(store.as_one([&] {
-    ASSERT_TRUE(store.append(first));
-    throw std::runtime_error("half way");
-  })),
+                 ASSERT_TRUE(store.append(first));
+                 throw std::runtime_error("half way");
+               })),
                std::runtime_error);
   EXPECT_EQ(store.last_sequence().value(), 0);
 
