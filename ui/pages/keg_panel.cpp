@@ -79,7 +79,6 @@ QWidget* KegPanel::build() {
   nothing_->setWordWrap(true);
   outer->addWidget(nothing_);
   content_ = new QWidget(inside);
-  content_->hide();
   outer->addWidget(content_);
   outer->addStretch(1);
 
@@ -135,6 +134,7 @@ void KegPanel::show_keg(const cellar::CellarStatus& cellar, std::optional<cellar
   nothing_->setVisible(status == nullptr);
   if (status == nullptr) {
     content_->hide();
+    shows_nothing_ = true;
     return;
   }
   const int scrolled = verticalScrollBar()->value();
@@ -152,7 +152,8 @@ void KegPanel::show_keg(const cellar::CellarStatus& cellar, std::optional<cellar
   preparation_->show_keg(subject);
   preparation_part_->setVisible(!status->preparation.empty());
   entries_->show_keg(subject);
-  content_->show();  // laid out once, with all that stands in it
+  if (shows_nothing_) content_->show();  // laid out once, with all that stands in it
+  shows_nothing_ = false;
   verticalScrollBar()->setValue(another ? 0 : scrolled);
 }
 

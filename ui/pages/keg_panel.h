@@ -54,6 +54,7 @@ class KegPanel final : public QScrollArea {
   Context& context_;
   std::optional<cellar::KegId> keg_;
   QWidget* content_;
+  bool shows_nothing_ = false;
   InkLabel* nothing_;
   KegPanelHead* head_;
   KegPanelReadiness* readiness_;

@@ -48,11 +48,16 @@ qreal draw_elided(QPainter& painter, qreal x, qreal baseline, qreal width, const
                   const QColor& colour, const QString& text) {
   if (text.isEmpty() || width <= 0) return x;
   const QFontMetricsF metrics(font);
-  const QString fits = metrics.elidedText(text, Qt::ElideRight, width);
+  qreal taken = metrics.horizontalAdvance(text);
+  QString fits = text;
+  if (taken > width) {
+    fits = metrics.elidedText(text, Qt::ElideRight, width);
+    taken = metrics.horizontalAdvance(fits);
+  }
   painter.setFont(font);
   painter.setPen(colour);
   painter.drawText(QPointF(x, baseline), fits);
-  return x + metrics.horizontalAdvance(fits);
+  return x + taken;
 }
 
 namespace {
