@@ -7,6 +7,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 
+#include "core/cellar/presets.h"
 #include "tests/support/accessibility.h"
 #include "tests/ui/gas_fixture.h"
 #include "ui/pages/gas_page.h"
@@ -172,6 +173,47 @@ TEST_F(GasCards, KegsStillToFillAreAnsweredAndWriteNothing) {
       part->findChild<ui::FactList*>()->figure(QStringLiteral("They take"))->grounds().empty());
   EXPECT_TRUE(facade_.logged().empty());
   EXPECT_TRUE(navigator_.tasks.empty());
+}
+
+// The kegs that stand empty are counted once a batch waits for them; what is typed stays.
+TEST_F(GasCards, KegsStillToFillStartFromTheJournal) {
+  cellar::CellarStatus status = gas_cellar();
+  status.kegs.clear();
+  auto account = std::make_shared<GasAccount>(*status.bottles[0].account);
+  account->next_keg =
+      physics::SupplyState{cellar::PressureEstimate(units::gauge_psi(12)),
+                           cellar::TemperatureEstimate(units::celsius(4)),
+                           units::pascals_absolute(101325), units::mole_fraction(1)};
+  status.bottles[0].account = account;
+  cellar::KegStatus empty;
+  empty.record = cellar::keg_from_preset(cellar::KegKind::ball_lock_19);
+  empty.record.tag = "K09";
+  empty.phase = cellar::Phase::clean;
+  status.kegs.push_back(empty);
+  status.batches.clear();
+  facade_.show(status);
+  {
+    const auto page = open<ui::GasPage>();
+    const QString words = all_words(*page);
+    EXPECT_TRUE(words.contains(QStringLiteral("Standing empty (1): K09."))) << words.toStdString();
+    EXPECT_TRUE(words.contains(QStringLiteral("No batch is logged")));
+    EXPECT_FALSE(words.contains(QStringLiteral("They take")));
+  }
+  cellar::BatchRecord waiting;
+  waiting.name = "Stout 4";
+  status.batches.push_back(waiting);
+  facade_.show(status);
+  const auto page = open<ui::GasPage>();
+  auto* edit =
+      page->findChild<QWidget*>(QStringLiteral("kegs_to_fill_count"))->findChild<QLineEdit*>();
+  EXPECT_EQ(edit->text(), QStringLiteral("1"));
+  const QString words = all_words(*page);
+  EXPECT_TRUE(words.contains(QStringLiteral("Not in a keg yet: Stout 4."))) << words.toStdString();
+  EXPECT_TRUE(words.contains(QStringLiteral("They take")));
+  edit->selectAll();
+  QTest::keyClicks(edit, QStringLiteral("3"));
+  facade_.show(status);
+  EXPECT_EQ(edit->text(), QStringLiteral("3")) << "typed";
 }
 
 }  // namespace
