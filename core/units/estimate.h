@@ -71,7 +71,7 @@ class Estimate {
   [[nodiscard]] Q value() const { return value_; }
   [[nodiscard]] const std::vector<Contribution>& contributions() const { return contributions_; }
 
-  [[nodiscard]] Estimate with_error(ErrorSource source, Difference<Q> half_width) const {
+  [[nodiscard]] Estimate with_error(ErrorSource source, const Difference<Q>& half_width) const {
     return with(std::move(source), to_magnitude(half_width));
   }
 
@@ -128,14 +128,14 @@ template <class... Qs>
 template <class F, class... Qs>
 [[nodiscard]] auto propagate(F&& f, const Estimate<Qs>&... inputs) {
   using R = std::decay_t<decltype(f(inputs.value()...))>;
-  Estimate<R> result(f(inputs.value()...));
+  const R centre = f(inputs.value()...);
   std::vector<Contribution> out;
   for (const ErrorSource& s : sources_of(inputs...)) {
     const double up = to_magnitude(f(inputs.shifted(s, 1.0)...));
     const double down = to_magnitude(f(inputs.shifted(s, -1.0)...));
     out.push_back({s, (up - down) / 2.0});
   }
-  return Estimate<R>(result.value(), std::move(out));
+  return Estimate<R>(centre, std::move(out));
 }
 
 // The same for an f that can refuse: f returns std::expected<Q, E>. The value
