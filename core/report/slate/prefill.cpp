@@ -7,6 +7,7 @@
 #include "core/cellar/hold_test.h"
 #include "core/cellar/suggest.h"
 #include "core/report/keg_inputs.h"
+#include "core/units/present.h"
 
 namespace ullage::report::slate {
 namespace {
@@ -216,7 +217,7 @@ Offer weighing_offer(const KegSubject& s) {
   if (keg.tare_half_width) {
     p.put_known("tare_error", Value(*keg.tare_half_width), InputOrigin::typed);
   }
-  const auto& gravity = s.keg.contents->batch_record.final_gravity;
+  const auto& gravity = present(s.keg.contents).batch_record.final_gravity;
   p.put("gravity", gravity ? std::optional<Value>(*gravity) : std::nullopt, InputOrigin::typed);
   return p.offer("How much by weight");
 }
@@ -290,7 +291,7 @@ bool is_warm(const KegSubject& s) {
          *place->temperature < s.keg.beer_temperature->low();
 }
 
-double answered(const Answer& a) { return magnitude_of(*a.values.front().value); }
+double answered(const Answer& a) { return magnitude_of(present(a.values.front().value)); }
 
 // What a dial can be set to: a tenth of a psi.
 units::GaugePressure to_set(double pascals_above) {
