@@ -71,7 +71,7 @@ class Estimate {
   [[nodiscard]] Q value() const { return value_; }
   [[nodiscard]] const std::vector<Contribution>& contributions() const { return contributions_; }
 
-  [[nodiscard]] Estimate with_error(ErrorSource source, const Difference<Q>& half_width) const {
+  [[nodiscard]] Estimate with_error(ErrorSource source, Difference<Q> half_width) const {
     return with(std::move(source), to_magnitude(half_width));
   }
 
