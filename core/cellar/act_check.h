@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/cellar/validate.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -71,7 +72,7 @@ void ActCheck::for_each_record(F&& f) const {
   std::set<SubjectRef> of_the_act;
   for (const Draft& d : act_.drafts) {
     if (const auto* r = get_if<Record>(&d.payload)) {
-      of_the_act.insert(*registers(d.payload));
+      of_the_act.insert(present(registers(d.payload)));
       f(*r);
     }
   }

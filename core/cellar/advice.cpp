@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/cellar/suggest.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -52,7 +53,7 @@ void advise_level(const Moment& m, AdviceList& out) {
              why == MessageKey::level_reading_impossible ||
              why == MessageKey::level_more_drawn_than_held) {
     out.push_back(keg_advice(m, Severity::advice, message(MessageKey::adv_level_conflict),
-                             *m.status.level.cant_tell, keg_task<LevelReading>(keg)));
+                             m.status.level.cant_tell, keg_task<LevelReading>(keg)));
   }
 }
 
@@ -85,7 +86,7 @@ void advise_empty(const Moment& m, AdviceList& out) {
   if (keg.hold.result && keg.hold.result->key == MessageKey::hold_gas_on && keg.gas.now.on) {
     out.push_back(keg_advice(m, Severity::advice,
                              message(MessageKey::adv_hold_again, keg.hold.pressure),
-                             *keg.hold.result, keg_task<GasOff>(id)));
+                             keg.hold.result, keg_task<GasOff>(id)));
   } else if (keg.hold.kind == HoldKind::cant_tell && m.now - keg.hold.last > hold_reading_due) {
     HoldReading again;
     again.pressure = keg.hold.pressure;
@@ -94,8 +95,10 @@ void advise_empty(const Moment& m, AdviceList& out) {
                    message(MessageKey::adv_hold_again_detail), keg_task<HoldReading>(id, again)));
   }
   const GasOnKeg& gas = m.status.gas;
-  if (keg.stage == Stage::dirty && gas.on && gas.set && m.now - *keg.stage_since > gas_left_on) {
-    out.push_back(keg_advice(m, Severity::advice, message(MessageKey::adv_gas_on_empty, *gas.set),
+  const auto& set = gas.set;
+  if (keg.stage == Stage::dirty && gas.on && set &&
+      m.now - present(keg.stage_since) > gas_left_on) {
+    out.push_back(keg_advice(m, Severity::advice, message(MessageKey::adv_gas_on_empty, *set),
                              message(MessageKey::adv_gas_on_empty_detail), keg_task<GasOff>(id)));
   }
 }

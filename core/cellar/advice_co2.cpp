@@ -6,6 +6,7 @@
 
 #include "core/cellar/advice.h"
 #include "core/cellar/suggest.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -58,7 +59,7 @@ void advise_drop(const Moment& m, AdviceList& out) {
   if (!m.drop || m.now + drop_announced < m.drop->when.likely) return;
   const bool overdue = m.drop->when.likely <= m.now;
   const Message detail =
-      message(MessageKey::adv_drop_detail, m.drop->if_not_vented, m.keg.range->high);
+      message(MessageKey::adv_drop_detail, m.drop->if_not_vented, present(m.keg.range).high);
   out.push_back(co2_advice(m, overdue ? Severity::warning : Severity::advice,
                            message(overdue ? MessageKey::adv_drop_overdue : MessageKey::adv_drop,
                                    m.drop->to, m.drop->when.likely),
@@ -67,10 +68,11 @@ void advise_drop(const Moment& m, AdviceList& out) {
 
 void advise_above(const Moment& m, AdviceList& out) {
   const Co2State& co2 = m.status.co2;
-  const units::Co2Volumes high = m.keg.range->high;
-  const bool surely = co2.now->low() > high;
+  const units::Co2Volumes high = present(m.keg.range).high;
+  const units::Estimate<units::Co2Volumes>& now = present(co2.now);
+  const bool surely = now.low() > high;
   out.push_back(co2_advice(m, surely ? Severity::warning : Severity::advice,
-                           message(MessageKey::adv_over_carbonated, *co2.now, high),
+                           message(MessageKey::adv_over_carbonated, now, high),
                            message(MessageKey::adv_over_detail),
                            keg_task<Vented>(m.keg.record.keg)));
 }
@@ -81,16 +83,17 @@ void advise_course(const Moment& m, AdviceList& out) {
   const auto& should_be = m.status.gas.should_be;
   if (!m.status.gas.on || !co2.settles_at || m.drop || !should_be) return;
   const double settles = co2.settles_at->count();
+  const Co2Range& range = present(m.keg.range);
   const Message detail = message(MessageKey::adv_set_to_detail, *should_be);
-  if (settles > m.keg.range->high.count() + worth_changing && co2.overshoots &&
+  if (settles > range.high.count() + worth_changing && co2.overshoots &&
       co2.overshoots->likely < m.now + overshoot_minded) {
     out.push_back(co2_advice(m, Severity::advice,
-                             message(MessageKey::adv_too_high, *co2.settles_at, m.keg.range->high),
-                             detail, set_gas(m, *should_be)));
-  } else if (settles < m.keg.range->low.count() - worth_changing) {
+                             message(MessageKey::adv_too_high, *co2.settles_at, range.high), detail,
+                             set_gas(m, *should_be)));
+  } else if (settles < range.low.count() - worth_changing) {
     out.push_back(co2_advice(m, Severity::advice,
-                             message(MessageKey::adv_too_low, *co2.settles_at, m.keg.range->low),
-                             detail, set_gas(m, *should_be)));
+                             message(MessageKey::adv_too_low, *co2.settles_at, range.low), detail,
+                             set_gas(m, *should_be)));
   }
 }
 
@@ -101,12 +104,12 @@ void advise_below(const Moment& m, AdviceList& out) {
     out.push_back(co2_advice(m, Severity::advice, message(MessageKey::adv_no_gas),
                              message(MessageKey::adv_no_gas_detail, *m.status.gas.should_be),
                              set_gas(m, *m.status.gas.should_be)));
-  } else if (m.status.gas.on && m.now - m.keg.filling->at > longest_carbonation) {
-    out.push_back(co2_advice(
-        m, Severity::advice,
-        message(MessageKey::adv_still_below, m.since(m.keg.filling->at), m.keg.range->low),
-        message(MessageKey::adv_still_below_detail),
-        keg_task<CarbonationReading>(m.keg.record.keg)));
+  } else if (m.status.gas.on && m.now - present(m.keg.filling).at > longest_carbonation) {
+    out.push_back(co2_advice(m, Severity::advice,
+                             message(MessageKey::adv_still_below,
+                                     m.since(present(m.keg.filling).at), present(m.keg.range).low),
+                             message(MessageKey::adv_still_below_detail),
+                             keg_task<CarbonationReading>(m.keg.record.keg)));
   }
 }
 
@@ -121,7 +124,7 @@ void advise_fermenting(const Moment& m, AdviceList& out) {
       keg_advice(m, Severity::warning,
                  message(MessageKey::adv_gas_to_come, *m.keg.fill_gravity, *final_gravity),
                  message(MessageKey::adv_gas_to_come_detail), keg_task<Vented>(m.keg.record.keg));
-  a.because_of.push_back(m.keg.filling->entry);
+  a.because_of.push_back(present(m.keg.filling).entry);
   out.push_back(std::move(a));
 }
 

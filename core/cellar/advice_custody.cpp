@@ -4,6 +4,7 @@
 #include "core/cellar/advice.h"
 #include "core/cellar/beers_status.h"
 #include "core/cellar/suggest.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -18,11 +19,12 @@ void advise_not_to_serve(const Moment& m, AdviceList& out) {
   if (keg.recalled && m.full()) {
     Quarantined hold;
     hold.reason = keg.recall_reason;
-    Advice a = keg_advice(
-        m, Severity::danger, message(MessageKey::adv_recalled, keg.contents->batch_record.name),
-        message(MessageKey::adv_recalled_detail, keg.recall_reason),
-        keg.custody.quarantine_reason ? std::nullopt
-                                      : std::optional(keg_task<Quarantined>(id, hold)));
+    Advice a =
+        keg_advice(m, Severity::danger,
+                   message(MessageKey::adv_recalled, present(keg.contents).batch_record.name),
+                   message(MessageKey::adv_recalled_detail, keg.recall_reason),
+                   keg.custody.quarantine_reason ? std::nullopt
+                                                 : std::optional(keg_task<Quarantined>(id, hold)));
     a.because_of.push_back(*keg.recalled);
     out.push_back(std::move(a));
   }
@@ -69,7 +71,7 @@ void advise_on_tap(const Moment& m, AdviceList& out) {
   const KegId id = keg.record.keg;
   if (keg.on_line->displaced_by) {
     out.push_back(keg_advice(m, Severity::advice,
-                             message(MessageKey::adv_displaced, keg.line->record.name),
+                             message(MessageKey::adv_displaced, present(keg.line).record.name),
                              message(MessageKey::adv_displaced_detail), keg_task<Untapped>(id)));
   }
   const auto limit = keeps_on_tap(storage_at(m.status.beer_temperature
@@ -92,7 +94,7 @@ void advise_custody(const Moment& m, AdviceList& out) {
   if (keg.custody.lent_to && keg.custody.due_back && *keg.custody.due_back < m.today()) {
     out.push_back(keg_advice(
         m, Severity::advice,
-        message(MessageKey::adv_lent_overdue, *keg.custody.lent_to, *keg.custody.due_back),
+        message(MessageKey::adv_lent_overdue, *keg.custody.lent_to, present(keg.custody.due_back)),
         message(MessageKey::adv_lent_detail), keg_task<Returned>(id)));
   }
   advise_dates(m, out);

@@ -56,7 +56,7 @@ std::optional<TemperatureEstimate> BeerWarmth::at(Instant when) const {
     const Instant until = i + 1 < steps.size() ? std::clamp(steps[i + 1].at, from, t) : t;
     add(steps[i].place, left_of(until) - left_of(from));
   }
-  TemperatureEstimate out(units::kelvin(value), std::move(parts));
+  const TemperatureEstimate out(units::kelvin(value), std::move(parts));
   // How far the lag itself is off, for the last change still under way.
   const double gap = units::in_kelvin(steps[reached].place.value()) - value;
   const double since = units::in_seconds(between(std::max(start_at, steps[reached].at), t)) / tau;
@@ -74,7 +74,8 @@ std::optional<Window> BeerWarmth::comes_to(Temperature target, Instant now) cons
                 after(now, (*window)->latest)};
 }
 
-std::optional<BeerWarmth> beer_warmth(Instant start_at, std::optional<TemperatureEstimate> start,
+std::optional<BeerWarmth> beer_warmth(Instant start_at,
+                                      const std::optional<TemperatureEstimate>& start,
                                       const std::vector<Stay>& stays, Volume brimful,
                                       const std::string& tag, Instant until) {
   if (stays.empty() || !stays.back().place) return std::nullopt;

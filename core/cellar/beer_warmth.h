@@ -42,7 +42,7 @@ struct Stay {
 // nullopt when no temperature was ever told for where it stands. Of what the
 // places were told after `until` nothing is used, but for a first temperature.
 [[nodiscard]] std::optional<BeerWarmth> beer_warmth(Instant start_at,
-                                                    std::optional<TemperatureEstimate> start,
+                                                    const std::optional<TemperatureEstimate>& start,
                                                     const std::vector<Stay>& stays, Volume brimful,
                                                     const std::string& tag,
                                                     Instant until = Instant::max());

@@ -126,6 +126,7 @@ std::vector<WasteLine> wasted_of(const BeersPast& past, Instant since, Instant n
     }
   }
   std::vector<WasteLine> all;
+  all.reserve(by_reason.size());
   for (auto& [reason, line] : by_reason) all.push_back(line);
   std::stable_sort(all.begin(), all.end(),
                    [](const WasteLine& a, const WasteLine& b) { return b.volume < a.volume; });

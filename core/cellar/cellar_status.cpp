@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "core/cellar/suggest.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -20,11 +21,12 @@ bool usable(const KegStatus& keg) {
 }
 
 auto use_order(const KegStatus& keg) {
+  const auto& contents = present(keg.contents);
   const bool later = keg.readiness.kind == ReadinessKind::ready_at;
   const Date none = Date::max();
-  const Instant since = keg.readiness.when ? keg.readiness.when->likely : keg.contents->since;
+  const Instant since = keg.readiness.when ? keg.readiness.when->likely : contents.since;
   const double left = keg.level.left ? keg.level.left->value().value() : 1e9;
-  return std::tuple(later, keg.contents->best_by.value_or(none), since, left);
+  return std::tuple(later, contents.best_by.value_or(none), since, left);
 }
 
 bool says_recalled(const KegStatus& keg) {
@@ -89,7 +91,7 @@ void join_lines_and_kegs(CellarStatus& cellar) {
     for (const KegStatus& keg : cellar.kegs) {
       if (keg.phase != Phase::on_tap || !keg.line || keg.line->line != line.record.line) continue;
       // Of several the one put on last; the others carry advice about it.
-      if (!on || *keg.phase_since > *on->phase_since) on = &keg;
+      if (!on || present(keg.phase_since) > present(on->phase_since)) on = &keg;
     }
     if (!on) continue;
     line.keg = on->record.keg;
@@ -111,7 +113,7 @@ void rank_use_next(CellarStatus& cellar) {
   for (KegStatus* keg : usable_kegs) keg->use_next_rank = ++rank;
 }
 
-void gather_attention(CellarStatus& cellar, std::vector<Advice> others) {
+void gather_attention(CellarStatus& cellar, const std::vector<Advice>& others) {
   std::vector<Advice>& all = cellar.attention;
   const auto take = [&](const std::vector<Advice>& from) {
     std::copy_if(from.begin(), from.end(), std::back_inserter(all),

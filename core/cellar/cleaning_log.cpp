@@ -14,7 +14,7 @@ const Cleaner& cleaner_of(const PlanStep& step, const CleaningKit& kit) {
 }
 
 Payload line_cleaned(const PlanStep& step, LineId line, const CellarStatus& cellar,
-                     const CleaningKit& kit, std::optional<units::Duration> stood) {
+                     const CleaningKit& kit, const std::optional<units::Duration>& stood) {
   const Cleaner& cleaner = cleaner_of(step, kit);
   LineCleaned c;
   c.line = line;
@@ -32,7 +32,8 @@ Payload line_cleaned(const PlanStep& step, LineId line, const CellarStatus& cell
   return Payload(c);
 }
 
-Payload keg_cleaned(KegId keg, const CleaningKit& kit, std::optional<units::Duration> stood) {
+Payload keg_cleaned(KegId keg, const CleaningKit& kit,
+                    const std::optional<units::Duration>& stood) {
   Cleaned c;
   c.keg = keg;
   c.agent = kit.caustic.name;
@@ -142,7 +143,8 @@ TickMeans means(const PlanStep& step, SubjectRef thing) {
 }
 
 std::optional<Payload> entry_for(const PlanStep& step, SubjectRef thing, const CellarStatus& cellar,
-                                 const CleaningKit& kit, std::optional<units::Duration> stood) {
+                                 const CleaningKit& kit,
+                                 const std::optional<units::Duration>& stood) {
   switch (step.kind) {
     case StepKind::check_alarm:
       return Payload(AlarmChecked{PlaceId{thing.uuid}, true});

@@ -23,7 +23,7 @@ enum class TickMeans { logs, opens_form, leaves_no_trace };
 // else the entry states no contact time, for nobody knows it.
 [[nodiscard]] std::optional<Payload> entry_for(const PlanStep&, SubjectRef thing,
                                                const CellarStatus&, const CleaningKit&,
-                                               std::optional<units::Duration> stood = {});
+                                               const std::optional<units::Duration>& stood = {});
 
 // The entry by which the journal has it already (the line locked, the keg washed),
 // since the list was begun; null when it has not.

@@ -6,6 +6,7 @@
 
 #include "core/cellar/keg_moment.h"
 #include "core/physics/equilibrium.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -38,8 +39,9 @@ std::optional<GaugePressure> serving_pressure(const Moment& m) {
 // How far off it is, by the place's temperature, the weather and the equation.
 std::vector<units::Contribution> serving_pressure_errors(const Moment& m) {
   const auto p = physics::equilibrium_gauge_estimate(
-      units::Estimate<units::Co2Volumes>(middle(*m.keg.range)), m.keg.warmth->place_now(),
-      *m.keg.ambient, {"equilibrium equation"}, m.status.gas.co2);
+      units::Estimate<units::Co2Volumes>(middle(present(m.keg.range))),
+      present(m.keg.warmth).place_now(), present(m.keg.ambient), {"equilibrium equation"},
+      m.status.gas.co2);
   return p ? p->contributions() : std::vector<units::Contribution>{};
 }
 
@@ -52,7 +54,7 @@ void plan_drop(Moment& m) {
   const CarbonationTrack& track = m.keg.co2;
   const auto serving = units::Estimate<GaugePressure>(*m.status.gas.should_be);
   const auto plan =
-      physics::drop_plan(*track.model, middle(*m.keg.range), serving, track.time_of(m.now));
+      physics::drop_plan(present(track.model), middle(*m.keg.range), serving, track.time_of(m.now));
   if (!plan) return;
   const auto when = track.on_calendar(plan->drop);
   if (!when) return;
@@ -75,7 +77,7 @@ std::optional<Window> from_now(const std::optional<Window>& from_start, Instant 
 
 void forecast(Moment& m) {
   const CarbonationTrack& track = m.keg.co2;
-  const Co2Range& range = *m.keg.range;
+  const Co2Range& range = present(m.keg.range);
   Co2State& co2 = m.status.co2;
   const units::Duration t = track.time_of(m.now);
   if (co2.verdict == Co2Verdict::below) {

@@ -54,7 +54,7 @@ class FieldSink {
   using Call = void (*)(void* sink, std::string_view column, const void* field);
 
   template <class F>
-  explicit FieldSink(F& f) : f_(std::addressof(f)), calls_(table<F>.data()) {}
+  explicit FieldSink(F& f) : f_(std::addressof(f)), calls_(Table<F, FieldTypes>::calls.data()) {}
 
   template <class T>
   void operator()(std::string_view column, T& field) const {
@@ -79,8 +79,6 @@ class FieldSink {
   struct Table<F, boost::mp11::mp_list<Ts...>> {
     static constexpr std::array<Call, sizeof...(Ts)> calls = {&call<F, Ts>...};
   };
-  template <class F>
-  static constexpr const auto& table = Table<F, FieldTypes>::calls;
 
   void* f_;
   const Call* calls_;

@@ -2,6 +2,7 @@
 #include "core/cellar/gas_account.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <set>
 #include <unordered_map>
@@ -273,8 +274,7 @@ void find_loss(GasAccount& out, Mass limit) {
   }
   out.alarm = loss->verdict == physics::LossVerdict::unexplained;
   if (const auto price = price_per_kilogram(out.bottles))
-    out.cost_minor_per_30_days =
-        static_cast<std::int64_t>(loss->per_day.value().value() * 30 * *price + 0.5);
+    out.cost_minor_per_30_days = std::llround(loss->per_day.value().value() * 30 * *price);
   out.loss = std::move(*loss);
 }
 

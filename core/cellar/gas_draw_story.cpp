@@ -8,6 +8,7 @@
 #include "core/cellar/beer_level.h"
 #include "core/cellar/purge_story.h"
 #include "core/physics/atmosphere.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -72,11 +73,11 @@ void GasDrawStory::on(const Vented& v) {
 
 void GasDrawStory::on(const HoldReading& h) {
   if (s_.filling || s_.spell || h.pressure <= s_.standing.value_or(units::gauge_pascals(0))) return;
-  GasSpell test{at(),
-                readings_.pressure(h.pressure, h.instrument, entry_->header.sequence),
-                s_.usual,
-                gas_given({}, s_.usual, at(), lookup_),
-                {}};
+  const GasSpell test{at(),
+                      readings_.pressure(h.pressure, h.instrument, entry_->header.sequence),
+                      s_.usual,
+                      gas_given({}, s_.usual, at(), lookup_),
+                      {}};
   fill_headspace(test, GasWork::pressure_test);
 }
 
@@ -101,7 +102,7 @@ void GasDrawStory::on(const Found& f) {
   if (f.contents == FoundContents::beer) {
     begin_filling(false);
     s_.standing = f.pressure;
-    if (f.line) s_.filling->tapped = at();
+    if (f.line) present(s_.filling).tapped = at();
   }
   s_.line = f.line;
   GasSpell spell = spell_set_now(f.pressure.value_or(units::gauge_pascals(0)));
@@ -126,7 +127,7 @@ void GasDrawStory::on(const Tapped& t) {
   if (s_.filling && !s_.filling->tapped) s_.filling->tapped = at();
   s_.line = t.line;
   const Entry* set = s_.spell ? lookup_.entry(s_.spell->set_by) : nullptr;
-  if (!set) return;
+  if (!s_.spell || !set) return;
   const auto by = gas_once_tapped(*set, s_.spell->regulator, t.line, at(), lookup_);
   if (!by || !by->regulator) return;  // of a line that names none the usual one is expected
   GasSpell spell = spell_by(*by, *set, s_.spell->pressure.value());
@@ -161,8 +162,9 @@ VolumeEstimate GasDrawStory::headspace(Instant t) const {
 }
 
 TemperatureEstimate GasDrawStory::temperature(Instant t) const {
-  if (s_.filling && s_.filling->timeline && s_.filling->timeline->warmth) {
-    if (const auto known = s_.filling->timeline->warmth->at(t)) return *known;
+  const KegTimeline* timeline = s_.filling ? s_.filling->timeline : nullptr;
+  if (timeline && timeline->warmth) {
+    if (const auto known = timeline->warmth->at(t)) return *known;
   }
   return TemperatureEstimate(units::celsius(gas_celsius))
       .with({tag() + ": temperature of its gas"}, gas_celsius_error);
@@ -192,7 +194,8 @@ std::optional<Mass> GasDrawStory::purge_use(const Purged& p, Volume space) const
 
 void GasDrawStory::close(Instant end) {
   if (!s_.spell) return;
-  const GasSpell spell = *std::exchange(s_.spell, std::nullopt);
+  const GasSpell spell = std::move(*s_.spell);
+  s_.spell.reset();
   if (!s_.filling || !s_.filling->timeline || !s_.filling->timeline->filling || end < first_) {
     if (s_.filling) s_.co2_before.reset();
     return;
@@ -220,7 +223,8 @@ void GasDrawStory::between(const GasSpell& s, Instant a, Instant b) {
 }
 
 void GasDrawStory::carbonate(const GasSpell& s, Instant a, Instant b, const VolumeEstimate& held) {
-  const CarbonationTrack& track = s_.filling->timeline->co2;
+  const GasFilling& filling = present(s_.filling);
+  const CarbonationTrack& track = filling.timeline->co2;
   const auto end = track.at(b);
   // What it took out of its own headspace while the gas was off comes in now.
   const auto start = s_.co2_before ? s_.co2_before : track.at(a);
@@ -230,11 +234,11 @@ void GasDrawStory::carbonate(const GasSpell& s, Instant a, Instant b, const Volu
     if (taken) note_draw(a, b, GasWork::carbonating, s.regulator, *taken);
     return;
   }
-  const Instant last = s_.filling->from + unknown_uptake_over;
+  const Instant last = filling.from + unknown_uptake_over;
   const double days = std::max(0.0, units::in_days(cellar::between(a, std::min(b, last))));
   const double share = days / static_cast<double>(unknown_uptake_over.count());
-  const double likely = s_.filling->by_us ? unknown_uptake_volumes : 0.0;
-  const double either_way = s_.filling->by_us ? unknown_uptake_volumes : supplied_uptake_volumes;
+  const double likely = filling.by_us ? unknown_uptake_volumes : 0.0;
+  const double either_way = filling.by_us ? unknown_uptake_volumes : supplied_uptake_volumes;
   const double grams_a_volume = units::in_litres(held.value()) * units::grams_per_litre_per_volume;
   note_draw(a, b, GasWork::carbonating, s.regulator,
             MassEstimate(units::grams(likely * share * grams_a_volume))

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/cellar/keg_story.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -68,7 +69,7 @@ class KegDraws::Walk {
     for (; taken_ < end; ++taken_) fold_->take(*story_[taken_]);
     return fold_->until(story_[end]->header.happened_at);
   }
-  [[nodiscard]] const Reliance& past_relies_on() const { return fold_lookup_->relies_on(); }
+  [[nodiscard]] const Reliance& past_relies_on() const { return present(fold_lookup_).relies_on(); }
 
  private:
   const KegTimeline& now_;

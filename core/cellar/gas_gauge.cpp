@@ -7,6 +7,7 @@
 #include "core/cellar/gas_account.h"
 #include "core/physics/atmosphere.h"
 #include "core/physics/co2_bottle.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -31,11 +32,11 @@ TemperatureEstimate bottle_temperature(const GaugeRead& g, const BottleRecord& b
 Message gauge_message(const physics::GaugeVerdict& v) {
   switch (v.tells) {
     case physics::GaugeTells::nothing_while_liquid:
-      return message(MessageKey::gauge_tells_nothing, *v.least);
+      return message(MessageKey::gauge_tells_nothing, present(v.least));
     case physics::GaugeTells::vapour_only:
-      return message(MessageKey::gauge_tells_vapour, *v.gas);
+      return message(MessageKey::gauge_tells_vapour, present(v.gas));
     case physics::GaugeTells::mixed_gas:
-      return message(MessageKey::gauge_tells_mixed, *v.gas);
+      return message(MessageKey::gauge_tells_mixed, present(v.gas));
     case physics::GaugeTells::above_saturation:
       break;
   }
@@ -119,7 +120,8 @@ void tell_bottles(GasAccount& out, const GasAccountInput& in, Lookup& lookup) {
 }
 
 Message warm_words(const BottleRecord& bottle, const ToldBottle& told) {
-  return message(MessageKey::adv_bottle_warm, bottle.name, *told.liquid_full_at, *told.place);
+  return message(MessageKey::adv_bottle_warm, bottle.name, present(told.liquid_full_at),
+                 present(told.place));
 }
 
 void advise_warm_bottles(const GasAccount& account, std::vector<Advice>& out) {
@@ -132,7 +134,7 @@ void advise_warm_bottles(const GasAccount& account, std::vector<Advice>& out) {
     a.headline = warm_words(account.bottles[i], told);
     a.detail = message(MessageKey::adv_bottle_warm_detail);
     TemperatureRead prefill;
-    prefill.place = *account.bottles[i].place;
+    prefill.place = present(account.bottles[i].place);
     a.action =
         SuggestedTask{std::string(TemperatureRead::kind), subject(prefill.place), Payload(prefill)};
     out.push_back(std::move(a));

@@ -9,6 +9,7 @@
 
 #include "core/cellar/gas_account.h"
 #include "core/cellar/suggest.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -103,7 +104,7 @@ Ranked judge_keg(const BranchKeg& keg, const KegTimeline& timeline, const Touche
   out.suspect.about = subject(keg.keg);
   out.suspect.check = leak_test(&LeakTested::keg, keg.keg);
   const LastHandled handling = last_handled(keg, touched, lookup);
-  out.suspect.touched = handling.ever->at;
+  out.suspect.touched = present(handling.ever).at;
   const auto& tight = timeline.tight_since;
   // Who fits new seals looks the keg over: that is no test of them.
   const auto tested_since = [&](const Handling& h) {

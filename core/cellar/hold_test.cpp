@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/physics/atmosphere.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -70,7 +71,7 @@ HoldKind kind_of_verdict(physics::HoldVerdict verdict) {
 }
 
 Message cant_tell_words(const HoldStudy& study) {
-  const physics::HoldOutcome& outcome = *study.outcome;
+  const physics::HoldOutcome& outcome = present(study.outcome);
   switch (outcome.reason) {
     case physics::HoldReason::one_reading:
       return message(MessageKey::hold_one_reading, study.test.readings.back().pressure.value(),

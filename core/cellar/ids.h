@@ -30,18 +30,18 @@ struct Id {
   friend auto operator<=>(const Id&, const Id&) = default;
 };
 
-using KegId = Id<struct KegTag>;
-using BeerId = Id<struct BeerTag>;
-using BatchId = Id<struct BatchTag>;
-using PlaceId = Id<struct PlaceTag>;
-using LineId = Id<struct LineTag>;
-using BottleId = Id<struct BottleTag>;
-using RegulatorId = Id<struct RegulatorTag>;
-using InstrumentId = Id<struct InstrumentTag>;
-using SegmentId = Id<struct SegmentTag>;
-using RuleId = Id<struct RuleTag>;
-using EntryId = Id<struct EntryTag>;
-using ActId = Id<struct ActTag>;
+using KegId = Id<struct KegIdTag>;
+using BeerId = Id<struct BeerIdTag>;
+using BatchId = Id<struct BatchIdTag>;
+using PlaceId = Id<struct PlaceIdTag>;
+using LineId = Id<struct LineIdTag>;
+using BottleId = Id<struct BottleIdTag>;
+using RegulatorId = Id<struct RegulatorIdTag>;
+using InstrumentId = Id<struct InstrumentIdTag>;
+using SegmentId = Id<struct SegmentIdTag>;
+using RuleId = Id<struct RuleIdTag>;
+using EntryId = Id<struct EntryIdTag>;
+using ActId = Id<struct ActIdTag>;
 
 enum class SubjectKind {
   keg,

@@ -77,10 +77,10 @@ Standing Journal::standing(EntryId id) const {
 std::vector<const Entry*> Journal::chain(EntryId id) const {
   const auto index = index_of(id);
   if (!index) return {};
-  const auto links = links_.find(*index);
-  if (links == links_.end() || !links->second.first_of_chain) return {&entries_[*index]};
+  const auto* members = chain_of(*index);
+  if (members == nullptr) return {&entries_[*index]};
   std::vector<const Entry*> all;
-  for (const Index member : links_.at(*links->second.first_of_chain).chain) {
+  for (const Index member : *members) {
     all.push_back(&entries_[member]);
   }
   return all;
@@ -89,9 +89,9 @@ std::vector<const Entry*> Journal::chain(EntryId id) const {
 const Entry* Journal::replaced_by(EntryId id) const {
   const auto index = index_of(id);
   if (!index) return nullptr;
-  const auto links = links_.find(*index);
-  if (links == links_.end() || !links->second.first_of_chain) return nullptr;
-  const auto winner = winner_of(links_.at(*links->second.first_of_chain).chain);
+  const auto* members = chain_of(*index);
+  if (members == nullptr) return nullptr;
+  const auto winner = winner_of(*members);
   return winner && *winner > *index ? &entries_[*winner] : nullptr;
 }
 
@@ -115,6 +115,13 @@ void Journal::join_chain(Index replacement, Index target) {
   links_[replacement].first_of_chain = first;
   links_[first].chain.push_back(replacement);
   places_[replacement].order = places_[first].order;
+}
+
+const std::vector<Journal::Index>* Journal::chain_of(Index index) const {
+  const auto links = links_.find(index);
+  if (links == links_.end()) return nullptr;
+  const std::optional<Index>& first = links->second.first_of_chain;
+  return first ? &links_.at(*first).chain : nullptr;
 }
 
 std::optional<Journal::Index> Journal::winner_of(const std::vector<Index>& chain) const {
@@ -145,12 +152,12 @@ void Journal::decide_struck(Index target) {
 
 // Works out the standing of an entry and of its chain.
 void Journal::settle(Index index) {
-  const auto links = links_.find(index);
-  if (links == links_.end() || !links->second.first_of_chain) {
+  const auto* members = chain_of(index);
+  if (members == nullptr) {
     set_standing(index, places_[index].struck ? Standing::struck : Standing::in_force);
     return;
   }
-  const std::vector<Index> chain = links_.at(*links->second.first_of_chain).chain;
+  const std::vector<Index> chain = *members;
   const auto winner = winner_of(chain);
   // Whoever leaves the story leaves first: the members of a chain may share a key.
   for (const Index member : chain) {
@@ -319,9 +326,9 @@ std::set<SubjectRef> Journal::changed_since(std::uint64_t revision) const {
 bool Journal::outlives(Index index, Instant limit) const {
   if (speaks_of_journal(entries_[index].payload)) return false;
   if (entries_[index].header.happened_at > limit) return true;
-  const auto links = links_.find(index);
-  if (links == links_.end() || !links->second.first_of_chain) return false;
-  const auto winner = winner_of(links_.at(*links->second.first_of_chain).chain);
+  const auto* members = chain_of(index);
+  if (members == nullptr) return false;
+  const auto winner = winner_of(*members);
   return winner && entries_[*winner].header.happened_at > limit;
 }
 
@@ -331,8 +338,9 @@ void Journal::gather(Index index, std::set<Index>& into) const {
   const auto links = links_.find(index);
   if (links == links_.end()) return;
   for (const Index act : links->second.acted_on_by) gather(act, into);
-  if (!links->second.first_of_chain) return;
-  for (const Index member : links_.at(*links->second.first_of_chain).chain) gather(member, into);
+  const auto* members = chain_of(index);
+  if (members == nullptr) return;
+  for (const Index member : *members) gather(member, into);
 }
 
 Journal Journal::excerpt(const std::vector<const Entry*>& chosen) const {

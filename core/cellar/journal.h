@@ -41,8 +41,8 @@ struct AsOf {
 class Journal {
  public:
   Journal() = default;
-  Journal(Journal&&) = default;
-  Journal& operator=(Journal&&) = default;
+  Journal(Journal&&) noexcept = default;
+  Journal& operator=(Journal&&) noexcept = default;
   // A copy is as_of({}).
   Journal(const Journal&) = delete;
   Journal& operator=(const Journal&) = delete;
@@ -130,6 +130,8 @@ class Journal {
 
   [[nodiscard]] std::optional<Index> index_of(EntryId) const;
   [[nodiscard]] Key key(Index) const;
+  // The chain that an entry belongs to; nullptr where it is alone.
+  [[nodiscard]] const std::vector<Index>* chain_of(Index) const;
   [[nodiscard]] std::optional<Index> winner_of(const std::vector<Index>& chain) const;
   [[nodiscard]] bool outlives(Index, Instant limit) const;
   void gather(Index, std::set<Index>& into) const;

@@ -185,16 +185,17 @@ const PlaceHistory& KegStory::history_of(PlaceId id) {
 
 std::vector<Stay> KegStory::stays() {
   std::vector<Stay> out;
+  out.reserve(stays_.size());
   for (const PlaceStay& stay : stays_)
     out.push_back({stay.from, stay.place ? &history_of(*stay.place) : nullptr});
   return out;
 }
 
 void KegStory::derive_warmth_and_co2() {
-  if (!stays_.empty() && stays_.back().place) {
-    out_.place = stays_.back().place;
+  if (const auto place = stays_.empty() ? std::nullopt : stays_.back().place) {
+    out_.place = place;
     out_.in_place_since = stays_.back().from;
-    out_.place_history = history_of(*out_.place);
+    out_.place_history = history_of(*place);
   }
   if (out_.filling) derive_co2(since_filling_, stays(), lookup_, out_);
 }

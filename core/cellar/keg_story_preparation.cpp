@@ -8,6 +8,7 @@
 #include "core/cellar/purge_story.h"
 #include "core/cellar/suggest.h"
 #include "core/physics/atmosphere.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -192,7 +193,8 @@ std::optional<Message> KegStory::purge_result(const Purged& p) const {
                    at_most);
   switch (p.method) {
     case PurgeMethod::cycles:
-      return message(MessageKey::step_purged_cycles, *p.cycles, *p.pressure, ppm, at_most);
+      return message(MessageKey::step_purged_cycles, present(p.cycles), present(p.pressure), ppm,
+                     at_most);
     case PurgeMethod::swept:
       return message(MessageKey::step_purged_swept, ppm, at_most);
     case PurgeMethod::pushed_liquid:

@@ -5,6 +5,7 @@
 
 #include "core/cellar/keg_story.h"
 #include "core/cellar/suggest.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -130,10 +131,11 @@ void KegStory::on(const Received& r) {
   forget_preparation();
   out_.gas = {};
   begin_filling(FillingKind::received, at(), r.batch);
-  out_.filling->best_by = r.best_by;
-  out_.filling->arrival = r.temperature;
-  out_.filling->seal_intact = r.seal_intact;
-  out_.filling->supplier = r.supplier;
+  auto& filling = present(out_.filling);
+  filling.best_by = r.best_by;
+  filling.arrival = r.temperature;
+  filling.seal_intact = r.seal_intact;
+  filling.supplier = r.supplier;
   const Volume volume = r.volume.value_or(out_.record.nominal);
   if (volume.value() > 0) {
     out_.level.start(at(), VolumeEstimate(volume).with({out_.record.tag + ": fill as delivered"},

@@ -4,6 +4,7 @@
 #include "core/cellar/due_work.h"
 #include "core/cellar/keg_moment.h"
 #include "core/cellar/readiness.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -54,7 +55,7 @@ Words empty_words(const Moment& m) {
 
 Words on_tap_words(const Moment& m) {
   const KegTimeline& keg = m.keg;
-  const LineRecord& line = keg.line->record;
+  const LineRecord& line = present(keg.line).record;
   Words w{message(MessageKey::state_on_tap, line.tap.empty() ? line.name : line.tap), {}};
   if (m.status.lock) {
     w.state = message(MessageKey::state_do_not_serve, line.name);
@@ -111,7 +112,7 @@ Words full_words(const Moment& m) {
                      : message(MessageKey::state_ready),
               m.drop ? waiting_next(m) : (use_by(m) ? use_by(m) : message(MessageKey::next_tap))};
     case ReadinessKind::ready_at:
-      return {message(MessageKey::state_ready_at, *r.when), waiting_next(m)};
+      return {message(MessageKey::state_ready_at, present(r.when)), waiting_next(m)};
     case ReadinessKind::blocked:
       return {blocked_state(r), r.to_do};
     default:

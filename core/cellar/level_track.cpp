@@ -7,6 +7,7 @@
 
 #include "core/cellar/weekdays.h"
 #include "core/physics/run_out.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -104,15 +105,16 @@ void LevelTrack::finish(Volume brimful, std::vector<BeerDraw> before) {
   before_ = std::move(before);
   if (!full_ || !start_) return;
   physics::LevelHistory history{brimful, *start_, {}};
+  const Instant origin = present(origin_);
   for (const Step& s : steps_)
-    history.steps.push_back({between(*origin_, std::max(s.at, *origin_)), s.what});
+    history.steps.push_back({between(origin, std::max(s.at, origin)), s.what});
   auto filter = physics::LevelFilter::make(history);
   if (!filter) {
     cant_tell_ = message(MessageKey::level_reading_impossible);
     return;
   }
   for (const physics::LevelThen& p : filter->points())
-    points_.push_back({after(*origin_, p.at), p.left, p.told_by_evidence});
+    points_.push_back({after(origin, p.at), p.left, p.told_by_evidence});
   points_.front().measured = false;
   filter_ = std::move(*filter);
 }
@@ -131,7 +133,7 @@ std::optional<VolumeEstimate> LevelTrack::left_at(Instant now) const {
   if (!filter_) return std::nullopt;
   // As long as nothing tells of a draw, the last that was told stands.
   if (!filter_->draw_a_day()) return points_.back().left;
-  return filter_->at(between(*origin_, std::max(now, points_.back().at)));
+  return filter_->at(between(present(origin_), std::max(now, points_.back().at)));
 }
 
 Level LevelTrack::at(Instant now, Volume brimful) const {
@@ -173,8 +175,9 @@ std::optional<LevelTrack::RunsOut> LevelTrack::runs_out(Instant now,
   const auto left = left_at(now);
   if (!left || left->value().value() < 0) return std::nullopt;
   std::vector<BeerDraw> draws = before_;
+  const Instant origin = present(origin_);
   for (const physics::DrawSeen& d : filter_->draws())
-    draws.push_back({after(*origin_, d.from), after(*origin_, d.to), d.amount});
+    draws.push_back({after(origin, d.from), after(origin, d.to), d.amount});
   const auto local = calendar.to_local(now);
   const auto today = std::chrono::floor<std::chrono::days>(local);
   physics::RunOutQuestion question{*left, spans_of(draws, calendar), 0, 0};

@@ -43,7 +43,7 @@ class OneKeg {
   void on(const Emptied&) {
     if (at_ > tapped_ && !emptied_) emptied_ = at_;
   }
-  void begins(std::optional<Volume> volume) {
+  void begins(const std::optional<Volume>& volume) {
     if (at_ > tapped_) {
       if (!emptied_) opened_ = true;  // nobody logged when it ran empty
       return;

@@ -1,20 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/cellar/line_set_up.h"
 
+#include "core/units/present.h"
+
 namespace ullage::cellar {
 
 namespace {
 
 class LineParted {
  public:
-  void fitting(LinePiece kind, std::optional<PressureDifference> stated, double assumed_psi) {
+  void fitting(LinePiece kind, const std::optional<PressureDifference>& stated,
+               double assumed_psi) {
     const bool assumed = !stated;
-    out.parts.push_back(physics::Fitting{stated.value_or(units::psi(assumed_psi))});
+    out.parts.emplace_back(physics::Fitting{stated.value_or(units::psi(assumed_psi))});
     out.pieces.push_back({kind, {}, {}, LineMaterial::other, assumed});
   }
   void hose(LinePiece kind, const SegmentRecord& s) {
-    out.parts.push_back(physics::Hose{s.length, s.bore, physics::drawn_tube_roughness(),
-                                      s.rise.value_or(units::metres(0))});
+    out.parts.emplace_back(physics::Hose{s.length, s.bore, physics::drawn_tube_roughness(),
+                                         s.rise.value_or(units::metres(0))});
     std::optional<SegmentId> id;
     if (s.segment != SegmentId{}) id = s.segment;
     out.pieces.push_back({kind, id, s.place, s.material, false});
@@ -25,8 +28,8 @@ class LineParted {
 SegmentRecord whole_line(const LineRecord& line) {
   SegmentRecord s;
   s.line = line.line;
-  s.length = *line.length;
-  s.bore = *line.bore;
+  s.length = present(line.length);
+  s.bore = present(line.bore);
   s.rise = line.rise;
   s.material = line.material;
   return s;

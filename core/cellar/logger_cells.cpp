@@ -212,10 +212,10 @@ std::vector<std::string> cells_of(std::string_view line, char delimiter) {
         }
       }
       while (at < line.size() && line[at] != delimiter) ++at;
-      out.push_back(std::string(without_blanks(cell)));
+      out.emplace_back(without_blanks(cell));
     } else {
       const std::size_t end = std::min(line.find(delimiter, at), line.size());
-      out.push_back(std::string(without_blanks(line.substr(at, end - at))));
+      out.emplace_back(without_blanks(line.substr(at, end - at)));
       at = end;
     }
     if (at >= line.size()) return out;
@@ -280,7 +280,7 @@ std::optional<CellDate> date_in(std::string_view cell) {
 std::optional<CellDate> counted_date_in(std::string_view cell) {
   using namespace std::chrono;
   constexpr std::int64_t from = 946'684'800, to = 4'102'444'800;  // 2000 to 2100
-  std::string_view s = without_blanks(cell);
+  const std::string_view s = without_blanks(cell);
   std::int64_t count = 0;
   const auto [end, error] = std::from_chars(s.data(), s.data() + s.size(), count);
   if (error != std::errc{}) return std::nullopt;
@@ -303,7 +303,7 @@ std::optional<CellDate> counted_date_in(std::string_view cell) {
 
 std::optional<std::chrono::local_days> day_of(const CellDate& d, DateOrder order) {
   const bool year_first = d.year_first;
-  int y = year_first ? d.parts[0] : d.parts[2];
+  const int y = year_first ? d.parts[0] : d.parts[2];
   int m = d.parts[1], day = year_first ? d.parts[2] : d.parts[0];
   if (!year_first && order == DateOrder::month_day_year) std::swap(m, day);
   using namespace std::chrono;
@@ -320,8 +320,11 @@ std::optional<CellClock> clock_in(std::string_view text) {
   s = without_blanks(s);
   if (s.empty()) return out;
   int h = take_number(s, 2), m = 0, sec = 0;
-  if (h < 0 || !take(s, ':') || (m = take_number(s, 2)) < 0) return std::nullopt;
-  if (take(s, ':') && (sec = take_number(s, 2)) < 0) return std::nullopt;
+  if (h < 0 || !take(s, ':')) return std::nullopt;
+  m = take_number(s, 2);
+  if (m < 0) return std::nullopt;
+  if (take(s, ':')) sec = take_number(s, 2);
+  if (sec < 0) return std::nullopt;
   if (!s.empty() && (s.front() == '.' || s.front() == ',')) {  // parts of a second
     s.remove_prefix(1);
     while (!s.empty() && is_digit(s.front())) s.remove_prefix(1);
@@ -343,7 +346,8 @@ std::optional<CellClock> clock_in(std::string_view text) {
   const int sign = s.front() == '-' ? -1 : s.front() == '+' ? 1 : 0;
   if (sign == 0) return std::nullopt;
   s.remove_prefix(1);
-  int oh = take_number(s, 2), om = 0;
+  const int oh = take_number(s, 2);
+  int om = 0;
   take(s, ':');
   if (!s.empty()) om = take_number(s, 2);
   if (oh < 0 || oh > 14 || om < 0 || om > 59 || !s.empty()) return std::nullopt;

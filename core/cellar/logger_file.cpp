@@ -43,6 +43,7 @@ std::vector<TextLine> lines_of(std::string_view text, std::size_t& count) {
 std::vector<TextLine> sample(const std::vector<TextLine>& lines) {
   if (lines.size() <= looked_at) return lines;
   std::vector<TextLine> out;
+  out.reserve(looked_at);
   for (std::size_t i = 0; i < looked_at; ++i) out.push_back(lines[i * lines.size() / looked_at]);
   return out;
 }

@@ -2,6 +2,7 @@
 #include "core/cellar/lookup.h"
 
 #include <algorithm>
+#include <ranges>
 
 namespace ullage::cellar {
 
@@ -11,8 +12,8 @@ namespace {
 // so the id has to match as well.
 template <class Record, class Id>
 std::optional<Record> last_record(std::span<const Entry* const> story, Id id, Id Record::* of) {
-  for (auto at = story.rbegin(); at != story.rend(); ++at) {
-    if (const auto* record = get_if<Record>(&(*at)->payload); record && record->*of == id) {
+  for (const Entry* entry : std::views::reverse(story)) {
+    if (const auto* record = get_if<Record>(&entry->payload); record && record->*of == id) {
       return *record;
     }
   }
@@ -108,8 +109,8 @@ std::optional<RuleRecord> Lookup::find(RuleId id) {
 }
 std::optional<CellarDescribed> Lookup::cellar() {
   const auto entries = records(SubjectRef{});
-  for (auto at = entries.rbegin(); at != entries.rend(); ++at) {
-    if (const auto* c = get_if<CellarDescribed>(&(*at)->payload)) return *c;
+  for (const Entry* entry : std::views::reverse(entries)) {
+    if (const auto* c = get_if<CellarDescribed>(&entry->payload)) return *c;
   }
   return std::nullopt;
 }

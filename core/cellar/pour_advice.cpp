@@ -7,6 +7,7 @@
 
 #include "core/cellar/suggest.h"
 #include "core/physics/gas_blend.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -77,8 +78,8 @@ class Adviser {
     if (o_.untold_places.empty()) return;
     std::optional<SuggestedTask> read;
     for (std::size_t i = 0; i < s_.line.pieces.size() && !read; ++i)
-      if (!s_.told(i) && s_.line.pieces[i].place)
-        read = SuggestedTask{"temperature_read", subject(*s_.line.pieces[i].place), {}, {}};
+      if (const auto& place = s_.line.pieces[i].place; place && !s_.told(i))
+        read = SuggestedTask{"temperature_read", subject(*place), {}, {}};
     line(item(Severity::info,
               message(MessageKey::adv_pour_untold, o_.untold_places, o_.standing_untold),
               message(MessageKey::adv_pour_untold_detail), std::move(read)));
@@ -131,7 +132,8 @@ class Adviser {
   }
   // By what makes most of the width: a better dial helps only where it is the dial.
   void cant_tell(const units::Estimate<GaugePressure>& should_be) {
-    const units::Contribution* widest = o_.settles->largest();
+    const auto& settles = present(o_.settles);
+    const units::Contribution* widest = settles.largest();
     const auto is_of = [&](const auto& estimate) {
       const auto& parts = estimate.contributions();
       return std::any_of(parts.begin(), parts.end(),
@@ -140,10 +142,10 @@ class Adviser {
     const MessageKey narrow = is_of(s_.pressure) ? MessageKey::adv_pour_cant_tell_detail
                               : is_of(s_.beer)   ? MessageKey::adv_pour_cant_tell_warmth_detail
                                                  : MessageKey::adv_pour_cant_tell_else_detail;
-    keg(item(Severity::info,
-             message(MessageKey::adv_pour_cant_tell, o_.settles->low(), o_.settles->high(),
-                     widest->source.name),
-             message(narrow, should_be)));
+    keg(item(
+        Severity::info,
+        message(MessageKey::adv_pour_cant_tell, settles.low(), settles.high(), widest->source.name),
+        message(narrow, should_be)));
   }
 
   void speed() {
@@ -162,9 +164,9 @@ class Adviser {
     const bool fast = units::in_litres_per_second(o_.flow->low()) * 1e3 > fastest_ml_s;
     const bool slow = units::in_litres_per_second(o_.flow->high()) * 1e3 < slowest_ml_s;
     if (!fast && !slow) return;
-    const Message headline =
-        message(fast ? MessageKey::adv_pour_fast : MessageKey::adv_pour_slow, s_.glass,
-                o_.glass_time->likely, o_.glass_time->low, o_.glass_time->high);
+    const physics::PourTime& glass = present(o_.glass_time);
+    const Message headline = message(fast ? MessageKey::adv_pour_fast : MessageKey::adv_pour_slow,
+                                     s_.glass, glass.likely, glass.low, glass.high);
     line(item(Severity::advice, headline, speed_detail(fast), change_line()));
   }
   // Its form has the pieces of the hose with it.
@@ -206,7 +208,8 @@ class Adviser {
 
   void blend() {
     if (s_.co2_share.count() >= 0.999 || !o_.settles || !s_.target_low || !o_.right_blend) return;
-    const bool off = o_.settles->high() < *s_.target_low || o_.settles->low() > *s_.target_high;
+    const bool off =
+        o_.settles->high() < *s_.target_low || o_.settles->low() > present(s_.target_high);
     if (!off) return;
     line(item(Severity::advice,
               message(MessageKey::adv_pour_blend, units::fraction(s_.co2_share.count()),

@@ -75,7 +75,7 @@ std::vector<Payload> entries_for(const WhatIf& change, const LineStatus& line,
   if (change.temperature && keg && keg->place) {
     PlaceRecord place = *keg->place;
     place.set_temperature = change.temperature;
-    out.push_back(Payload(std::move(place)));
+    out.emplace_back(std::move(place));
   }
   if (change.target && keg)
     if (auto beer = beer_entry(*change.target, *keg)) out.push_back(std::move(*beer));

@@ -7,6 +7,7 @@
 #include "core/cellar/pour_advice.h"
 #include "core/physics/equilibrium.h"
 #include "core/physics/shared_regulator.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -83,7 +84,7 @@ std::optional<Advice> over_gassed_advice(const LineStatus& line, const PourSetti
   a.severity = Severity::advice;
   a.about = subject(line.record.line);
   a.headline = message(MessageKey::adv_pour_over_gasses_by, s.pressure.value(), over->then,
-                       *s.target_high, over->in);
+                       present(s.target_high), over->in);
   return a;
 }
 
@@ -117,7 +118,7 @@ std::optional<OverGassed> over_gassed(const PourSetting& s, const KegStatus& sta
   for (const double days : {7., 28.}) {
     const auto then = physics::co2_after(*keg, s.pressure, units::days(days));
     if (!then) return std::nullopt;
-    if (then->median.count() - s.target_high->count() < least_over_told) continue;
+    if (then->median.count() - present(s.target_high).count() < least_over_told) continue;
     const double half = (then->high.count() - then->low.count()) / 2;
     return OverGassed{units::Estimate<units::Co2Volumes>(then->median)
                           .with({s.keg_tag + ": carbonation rate"}, half),
@@ -138,7 +139,7 @@ std::vector<Advice> shared_regulator_advice(const CellarStatus& cellar, const Li
   const auto best = physics::best_shared_pressure(all);
   if (!best || best->suits_all) return {};
   std::vector<Advice> out{
-      shared_advice(all, *best, s, regulator_name(cellar, *own->gas.regulator))};
+      shared_advice(all, *best, s, regulator_name(cellar, present(own->gas.regulator)))};
   if (auto over = over_gassed_advice(line, s, *own, told)) out.push_back(std::move(*over));
   return out;
 }

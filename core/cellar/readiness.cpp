@@ -127,7 +127,7 @@ void within_range(Moment& m) {
   }
   r.kind = ReadinessKind::ready_now;
   if (m.reached) {
-    r.when = Window{*m.reached, *m.reached, *m.reached};
+    r.when = Window{*m.reached, *m.reached, m.reached};
     r.headline = message(MessageKey::ready_since, *m.reached);
   } else {
     r.headline = message(MessageKey::ready_now);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/cellar/register.h"
 
+#include <ranges>
+
 #include "core/cellar/field_walk.h"
 
 namespace ullage::cellar {
@@ -25,9 +27,9 @@ void Register::refresh() {
   for (const SubjectRef& s : journal_.changed_since(seen_)) {
     records_.erase(s);
     const auto story = journal_.story(s);
-    for (auto at = story.rbegin(); at != story.rend(); ++at) {
-      if (registers((*at)->payload) != s) continue;
-      records_.emplace(s, *at);
+    for (const Entry* entry : std::views::reverse(story)) {
+      if (registers(entry->payload) != s) continue;
+      records_.emplace(s, entry);
       break;
     }
   }

@@ -2,6 +2,7 @@
 #include "core/cellar/round.h"
 
 #include <algorithm>
+#include <ranges>
 #include <tuple>
 
 #include "core/cellar/cellar_status.h"
@@ -104,11 +105,11 @@ class Questioner {
   RoundQuestion last_read(RoundAsk ask, SubjectRef about, Read&& read) {
     RoundQuestion q = question(ask);
     const auto story = journal_.story(about);
-    for (auto e = story.rbegin(); e != story.rend(); ++e) {
-      const auto* p = get_if<P>(&(*e)->payload);
+    for (const Entry* e : std::views::reverse(story)) {
+      const auto* p = get_if<P>(&e->payload);
       if (p == nullptr) continue;
       if (const std::optional<LastRead> v = read(*p)) {
-        tell_last(q, *v, (*e)->header.happened_at, (*e)->header.sequence);
+        tell_last(q, *v, e->header.happened_at, e->header.sequence);
         break;
       }
     }

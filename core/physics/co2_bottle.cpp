@@ -202,7 +202,7 @@ Result<Estimate<Mass>> gas_by_gauge(const BottleGauge& g, MoleFraction co2, Volu
 }  // namespace
 
 Result<GaugeVerdict> what_gauge_tells(const BottleGauge& g, MoleFraction co2, Volume water_capacity,
-                                      ErrorSource equation) {
+                                      const ErrorSource& equation) {
   if (auto bad = outside(Subject::co2_fraction, co2.count(), {0.0, 1.0}))
     return std::unexpected(*bad);
   if (auto bad = outside(Subject::volume, in_cubic_metres(water_capacity), water_capacity_range))

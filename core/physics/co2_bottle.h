@@ -111,6 +111,6 @@ struct GaugeVerdict {
 inline constexpr double pure_co2_from = 0.995;
 [[nodiscard]] Result<GaugeVerdict> what_gauge_tells(const BottleGauge&, units::MoleFraction co2,
                                                     units::Volume water_capacity,
-                                                    units::ErrorSource equation);
+                                                    const units::ErrorSource& equation);
 
 }  // namespace ullage::physics

@@ -85,7 +85,7 @@ Result<RestrictionCompared> compare_restriction(const RestrictionFigure& f,
 
 Estimate<BoreFactor> bore_prior(HoseMaterial material, Length bore, const FlowingBeer& beer,
                                 ErrorSource source) {
-  const auto unknown = Estimate<BoreFactor>(BoreFactor(1.0)).with(source, 0.08);
+  auto unknown = Estimate<BoreFactor>(BoreFactor(1.0)).with(source, 0.08);
   const auto f = handbook_restriction(material, bore);
   if (!f) return unknown;
   const auto compared = compare_restriction(*f, beer);

@@ -158,7 +158,9 @@ bool rose_at_any_rate(const HoldTest& test, const BeerInside& inside, const Beer
   for (const double seconds : {inside_time_constant_range.low, inside_time_constant_range.high}) {
     const auto loss =
         loss_of_gas(test, inside, balance, Estimate<LogSeconds>(LogSeconds(std::log(seconds))));
-    if (!loss || !loss->spread.high || in_kilograms(*loss->spread.high) >= 0) return false;
+    if (!loss) return false;
+    const std::optional<Mass>& high = loss->spread.high;
+    if (!high || in_kilograms(*high) >= 0) return false;
   }
   return true;
 }

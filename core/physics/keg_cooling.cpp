@@ -61,7 +61,7 @@ Result<Temperature> keg_temperature(Temperature start, std::span<const PlaceTemp
 Result<std::optional<CoolingWindow>> time_to_temperature(
     Temperature beer, Temperature place, Temperature target,
     const LogEstimate<Duration>& time_constant) {
-  for (Temperature t : {beer, place, target}) {
+  for (const Temperature& t : {beer, place, target}) {
     if (auto bad = outside(Subject::temperature, in_kelvin(t), place_temperature_range))
       return std::unexpected(*bad);
   }

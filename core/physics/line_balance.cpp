@@ -42,7 +42,7 @@ Result<BalancedHose> balance_length(const LineFlow& line, std::size_t part, Gaug
   BalancedHose balanced{*exact, {}, {}};
   // Nearest by ratio: half a metre matters more on a short hose.
   const auto off = [&](Length l) { return std::abs(std::log(l.value() / exact->value())); };
-  for (Length l : at_hand) {
+  for (const Length& l : at_hand) {
     if (l.value() <= 0) continue;
     if (!balanced.at_hand || off(l) < off(*balanced.at_hand)) balanced.at_hand = l;
   }

@@ -53,7 +53,8 @@ class PurgePlanner {
       if (whole > purge_cycles_range.high) return std::optional<PurgePlan>();
       plan.cycles.cycles = static_cast<int>(whole);
     }
-    return carried_out(std::move(plan), from, plan.cycles);
+    const PressureCycles act = plan.cycles;
+    return carried_out(std::move(plan), from, act);
   }
 
   MaybePlan sweep(const std::optional<PurgeOutcome>& from) const {
@@ -66,7 +67,8 @@ class PurgePlanner {
       plan.vessel_volumes = std::ceil(*exact / volumes_step - 1e-9) * volumes_step;
       if (plan.vessel_volumes > swept_volumes_range.high) return std::optional<PurgePlan>();
     }
-    return carried_out(std::move(plan), from, Sweep{plan.vessel_volumes});
+    const Sweep act{plan.vessel_volumes};
+    return carried_out(std::move(plan), from, act);
   }
 
   // Cycles after it where it does not do alone.

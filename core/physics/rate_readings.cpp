@@ -170,6 +170,7 @@ void RateReadings::run_nodes() {
     }
   }
   std::vector<double> times;
+  times.reserve(readings_.size());
   for (const Co2Reading& r : readings_) times.push_back(in_seconds(r.at));
   const auto runs = co2_of_runs(history_, each, times);
   auto run = runs.begin();

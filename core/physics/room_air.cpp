@@ -151,14 +151,15 @@ Result<Volume> room_for(MoleFraction limit, std::span<const EscapingGas> gases,
 }
 
 Result<MoleFraction> steady_release(const EscapingGas& per_day, const Room& room, Rate air_changes,
-                                    std::optional<Duration> after) {
+                                    const std::optional<Duration>& after) {
   const auto shares = released_shares(per_day, room, air_changes, after);
   if (!shares) return std::unexpected(shares.error());
   return mole_fraction(shares->co2);
 }
 
 Result<MoleFraction> oxygen_by_steady_release(const EscapingGas& per_day, const Room& room,
-                                              Rate air_changes, std::optional<Duration> after) {
+                                              Rate air_changes,
+                                              const std::optional<Duration>& after) {
   const auto shares = released_shares(per_day, room, air_changes, after);
   if (!shares) return std::unexpected(shares.error());
   return mole_fraction(ordinary_oxygen.count() * (1 - shares->all));

@@ -60,9 +60,9 @@ struct RoomOutcome {
 
 // A steady leak of `per_day` into a room with so many air changes; `after` absent:
 // what it settles at. Without air changes it never settles: refused (air_changes).
-[[nodiscard]] Result<units::MoleFraction> steady_release(const EscapingGas& per_day, const Room&,
-                                                         units::Rate air_changes,
-                                                         std::optional<units::Duration> after = {});
+[[nodiscard]] Result<units::MoleFraction> steady_release(
+    const EscapingGas& per_day, const Room&, units::Rate air_changes,
+    const std::optional<units::Duration>& after = {});
 
 // --- published limits, to stand beside it
 

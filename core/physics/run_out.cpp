@@ -126,6 +126,7 @@ Week week_of(const std::vector<SpanOnTap>& seen, double usual) {
     Week next = prior_week(usual);
     const Week& squares_by = round == 0 ? next : week;
     std::vector<double> variances;
+    variances.reserve(seen.size());
     for (const SpanOnTap& span : seen)
       variances.push_back(share * day_squares(squares_by, span.days, usual));
     for (std::size_t i = 0; i < seen.size(); ++i) learn_span(next, seen[i], variances[i]);

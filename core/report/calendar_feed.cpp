@@ -13,6 +13,7 @@
 #include "core/report/cleaning_words.h"
 #include "core/report/log_rows.h"
 #include "core/report/names.h"
+#include "core/units/present.h"
 
 namespace ullage::report {
 
@@ -132,7 +133,7 @@ class ItemList {
     }
     if (!back) return;
     due(keg.record.keg.uuid, "back", *back, "Keg due back: " + keg.record.tag,
-        "Lent to " + *keg.lent_to);
+        "Lent to " + present(keg.lent_to));
   }
   std::string window_words(const Window& w) const {
     const std::string from = iso_day(speaker_.calendar->date_of(w.earliest));

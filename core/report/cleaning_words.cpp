@@ -338,7 +338,7 @@ bool waits_for_empty(SubjectRef thing, const PlannedDay& day, const CellarStatus
 }
 
 std::string say_left_out(const LeftOut& l, const CellarStatus& names, const Speaker& s) {
-  const std::string what = say(l.task.work, s) + ", " + name_of(l.task.about, names);
+  std::string what = say(l.task.work, s) + ", " + name_of(l.task.about, names);
   switch (l.why) {
     case LeftOutWhy::no_time:
       return what + ": not enough time that day";

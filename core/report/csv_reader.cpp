@@ -170,7 +170,7 @@ std::string say(const CsvFault& fault) {
       return "There are no lines below the headings.";
     case Kind::too_large:
       return fmt::format("The file is larger than {} MB: that is no list of kegs.",
-                         csv_most_bytes / (1024 * 1024));
+                         csv_most_bytes / (std::size_t{1024} * 1024));
     case Kind::too_many_lines:
       return fmt::format("There are more than {} lines.", csv_most_lines);
     case Kind::too_many_columns:

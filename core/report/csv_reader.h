@@ -14,7 +14,7 @@
 
 namespace ullage::report {
 
-inline constexpr std::size_t csv_most_bytes = 2U * 1024 * 1024;
+inline constexpr std::size_t csv_most_bytes = std::size_t{2} * 1024 * 1024;
 inline constexpr std::size_t csv_most_lines = 5000;
 inline constexpr std::size_t csv_most_columns = 64;
 inline constexpr std::size_t csv_longest_field = 2000;  // bytes

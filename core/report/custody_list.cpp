@@ -3,6 +3,7 @@
 
 #include "core/report/cellar_lists.h"
 #include "core/report/log_rows.h"
+#include "core/units/present.h"
 
 namespace ullage::report {
 
@@ -22,7 +23,7 @@ struct Custody {
 Custody lent_of(const KegStatus& keg, const LogSource& from) {
   Custody c;
   c.how = "lent";
-  c.whom = *keg.lent_to;
+  c.whom = present(keg.lent_to);
   for (const Entry* e : from.journal.story(subject(keg.record.keg))) {
     if (e->header.happened_at > from.names.now) break;
     if (const auto* lent = get_if<Lent>(&e->payload)) {
@@ -175,8 +176,8 @@ TableSheet keg_list(const CellarStatus& status, const Speaker& speaker, const st
     const std::string place = keg.place ? keg.place->name : std::string();
     const std::string beer = keg.contents ? keg.contents->beer.name : std::string();
     const std::string batch = keg.contents ? keg.contents->batch_record.name : std::string();
-    const bool dated = keg.contents && keg.contents->best_by;
-    const std::string use_by = dated ? iso_day(*keg.contents->best_by) : std::string();
+    const std::optional<Date> best_by = keg.contents ? keg.contents->best_by : std::nullopt;
+    const std::string use_by = best_by ? iso_day(*best_by) : std::string();
     row.cells = {r.tag,
                  say(r.keg_kind, speaker),
                  place,

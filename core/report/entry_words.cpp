@@ -105,7 +105,7 @@ std::string words_of(const InstrumentRecord& i, const EntryTeller& t) {
 }
 
 std::string words_of(const Found& f, const EntryTeller& t) {
-  std::string beer = f.batch ? t.batch(*f.batch) : std::string();
+  const std::string beer = f.batch ? t.batch(*f.batch) : std::string();
   return t.line("Found " + contents_words(f.contents, t),
                 {beer, t.print(f.volume), t.print(f.pressure), t.print(f.temperature)});
 }

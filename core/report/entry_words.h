@@ -50,8 +50,8 @@ struct EntryTeller {
   [[nodiscard]] std::string count(std::int64_t n, std::string_view one) const;
   [[nodiscard]] std::string percent(std::optional<double>) const;
   // Regional words inside stored ones: foam/fob, sanitiser/sanitizer.
-  [[nodiscard]] std::string foam(std::string words) const;
-  [[nodiscard]] std::string sanitiser(std::string words) const;
+  [[nodiscard]] std::string foam(const std::string& words) const;
+  [[nodiscard]] std::string sanitiser(const std::string& words) const;
 };
 
 // The register, stock and preparation: entry_words.cpp.

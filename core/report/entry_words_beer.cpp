@@ -31,10 +31,10 @@ std::string EntryTeller::percent(std::optional<double> p) const {
   const bool whole = std::abs(*p - std::round(*p)) < 0.05;
   return speaker.printer.number(*p, whole ? 0 : 1) + " %";
 }
-std::string EntryTeller::foam(std::string words) const {
+std::string EntryTeller::foam(const std::string& words) const {
   return words == "foam" && !us() ? "fob" : words;
 }
-std::string EntryTeller::sanitiser(std::string words) const {
+std::string EntryTeller::sanitiser(const std::string& words) const {
   return regional(words, speaker.words);
 }
 

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/cellar/gas_sums.h"
+#include "core/units/present.h"
 
 namespace ullage::report {
 namespace {
@@ -180,8 +181,8 @@ Grounds gas_for_kegs_grounds(const cellar::KegsToFill& kegs, const GasAccount& a
   g.inputs.push_back(
       {std::to_string(kegs.count) + " kegs of " + print.print(kegs.each), InputOrigin::typed, {}});
   g.inputs.push_back(
-      {"Served at " + print.print(a.next_keg->pressure) + " and " +
-           print.print(a.next_keg->temperature),
+      {"Served at " + print.print(present(a.next_keg).pressure) + " and " +
+           print.print(present(a.next_keg).temperature),
        a.planned.value().value() > 0 ? InputOrigin::worked_out : InputOrigin::assumed,
        {}});
   g.inputs.push_back(
@@ -208,7 +209,7 @@ Grounds gas_for_kegs_grounds(const cellar::KegsToFill& kegs, const GasAccount& a
 Grounds gas_gauge_grounds(const GasAccount& a, std::size_t bottle, const Speaker& speaker) {
   if (bottle >= a.told.size() || !a.told[bottle].gauge) return {};
   const cellar::ToldBottle& told = a.told[bottle];
-  Grounds g = grounds_by(laws::bottle_gauge, "Its gauge", say(*told.gauge, speaker));
+  Grounds g = grounds_by(laws::bottle_gauge, "Its gauge", say(present(told.gauge), speaker));
   g.inputs.push_back({"The gauge on " + a.bottles[bottle].name, InputOrigin::read,
                       told.gauge_read ? say_age(*told.gauge_read, speaker) : std::string()});
   g.narrow.emplace_back("Weigh it: a scale tells what a gauge can’t.");
@@ -220,7 +221,7 @@ Grounds liquid_full_grounds(const GasAccount& a, std::size_t bottle, const Speak
   const cellar::ToldBottle& told = a.told[bottle];
   const cellar::BottleRecord& b = a.bottles[bottle];
   Grounds g = grounds_by(laws::bottle_gauge, "Full of liquid at",
-                         speaker.printer.print(*told.liquid_full_at));
+                         speaker.printer.print(present(told.liquid_full_at)));
   if (b.fill_ratio)
     g.inputs.push_back(
         {b.name + " filled to " + speaker.printer.print(*b.fill_ratio), InputOrigin::typed, {}});

@@ -5,6 +5,8 @@
 
 #include <algorithm>
 
+#include "core/units/present.h"
+
 namespace ullage::report {
 
 namespace {
@@ -85,7 +87,7 @@ class HoldTeller {
   }
 
   void leak() {
-    const HoldOutcome& outcome = *study_.outcome;
+    const HoldOutcome& outcome = present(study_.outcome);
     const Printer& print = speaker_.printer;
     figure("Lost", fmt::format("{} a day, over the test", print.print(outcome.leak_per_day)));
     if (outcome.laws.empty()) return;
@@ -96,7 +98,7 @@ class HoldTeller {
                        say_leak(outcome.laws.front().at_service, print),
                        say_leak(outcome.laws.back().at_service, print)));
     if (outcome.bottle.soonest) {
-      figure(fmt::format("A {} bottle lasts", print.print(*study_.test.service.bottle)),
+      figure(fmt::format("A {} bottle lasts", print.print(present(study_.test.service.bottle))),
              fmt::format("{} at least", print.print(*outcome.bottle.soonest)));
     }
   }
@@ -108,7 +110,7 @@ class HoldTeller {
 };
 
 void tell_notes(const HoldStudy& study, const Speaker& speaker, HoldReport& out) {
-  const HoldOutcome& outcome = *study.outcome;
+  const HoldOutcome& outcome = present(study.outcome);
   const Printer& print = speaker.printer;
   if (outcome.proven_down_to) {
     out.notes.push_back(

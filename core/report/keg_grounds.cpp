@@ -7,6 +7,7 @@
 
 #include "core/cellar/presets.h"
 #include "core/report/keg_inputs.h"
+#include "core/units/present.h"
 
 namespace ullage::report {
 namespace {
@@ -89,7 +90,7 @@ Grounds co2_grounds(const KegSubject& s) {
   if (!co2.now && !co2.cant_tell) return {};
   Grounds g = grounds_by(laws::carbonation, "CO₂ now",
                          co2.now ? s.speaker.printer.print(*co2.now)
-                                 : "can’t tell: " + say(*co2.cant_tell, s.speaker));
+                                 : "can’t tell: " + say(present(co2.cant_tell), s.speaker));
   add_input(g, gas_input(s));
   add_acts(g, s, MessageKey::mark_vented, "Vented");
   add_acts(g, s, MessageKey::mark_rocked, "Rocked");

@@ -10,6 +10,7 @@
 #include "core/cellar/limits.h"
 #include "core/cellar/presets.h"
 #include "core/report/text_columns.h"
+#include "core/units/present.h"
 
 namespace ullage::report {
 
@@ -149,7 +150,8 @@ class LineReader {
   [[nodiscard]] std::string with_unit(KegField field) const {
     std::string typed = text(field);
     const bool bare = typed.find_first_not_of("0123456789.,+- ") == std::string::npos;
-    const std::string unit = heading_of(file_.header.fields[*columns_[index_of(field)]]).unit;
+    const std::string unit =
+        heading_of(file_.header.fields[present(columns_[index_of(field)])]).unit;
     if (bare && !unit.empty()) typed += " " + unit;
     return typed;
   }

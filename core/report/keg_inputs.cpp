@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "core/units/present.h"
+
 namespace ullage::report {
 
 GroundsInput size_input(const KegSubject& s) {
@@ -13,13 +15,14 @@ GroundsInput size_input(const KegSubject& s) {
 
 GroundsInput level_input(const KegSubject& s) {
   const cellar::Level& level = s.keg.level;
-  return {"Beer in it: " + s.speaker.printer.print(*level.left), InputOrigin::worked_out,
+  return {"Beer in it: " + s.speaker.printer.print(present(level.left)), InputOrigin::worked_out,
           level.measured_at ? say_age(*level.measured_at, s.speaker) : std::string()};
 }
 
 GroundsInput beer_temperature_input(const KegSubject& s) {
-  return {
-      "Beer at " + s.speaker.printer.print(*s.keg.beer_temperature), InputOrigin::worked_out, {}};
+  return {"Beer at " + s.speaker.printer.print(present(s.keg.beer_temperature)),
+          InputOrigin::worked_out,
+          {}};
 }
 
 GroundsInput air_input(const KegSubject& s) {

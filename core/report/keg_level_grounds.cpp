@@ -6,6 +6,7 @@
 #include "core/report/keg_grounds.h"
 #include "core/report/keg_inputs.h"
 #include "core/report/laws_slate.h"
+#include "core/units/present.h"
 
 namespace ullage::report {
 namespace {
@@ -83,7 +84,7 @@ Grounds level_grounds(const KegSubject& s) {
   const bool several = level.told.size() > 1;
   Grounds g = grounds_by(several ? laws::level_fusion : laws::level, "Left in it",
                          level.left ? s.speaker.printer.print(*level.left)
-                                    : "can’t tell: " + say(*level.cant_tell, s.speaker));
+                                    : "can’t tell: " + say(present(level.cant_tell), s.speaker));
   add_level_words(g, s);
   add_draw(g, s);
   add_input(g, filling_input(s));

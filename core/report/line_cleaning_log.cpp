@@ -9,6 +9,7 @@
 #include "core/report/line_rules.h"
 #include "core/report/log_rows.h"
 #include "core/report/period_logs.h"
+#include "core/units/present.h"
 
 namespace ullage::report {
 
@@ -119,14 +120,14 @@ class CleaningRows {
   TableRow row(const Entry& e, const WorkDone& w) const {
     TableRow row;
     tell_standing(row, e, from_);
-    const auto* record =
-        record_at<LineRecord>(from_.journal, subject(*w.line), e.header.happened_at);
+    const LineId line = present(w.line);
+    const auto* record = record_at<LineRecord>(from_.journal, subject(line), e.header.happened_at);
     const EntryTeller teller{from_.names, from_.speaker};
     const std::string work =
         listed({spaced(to_word(w.work)), w.complete ? std::string() : std::string("partly done")});
     const std::string by = w.done_by.empty() ? e.header.by : w.done_by;
     row.cells.assign(columns(from_.speaker).size(), std::string());
-    row.cells[0] = line_words(*w.line, record);
+    row.cells[0] = line_words(line, record);
     row.cells[2] = from_.clock(e.header.happened_at);
     row.cells[3] = stacked({work, w.agent, teller.percent(w.strength_percent)});
     row.cells[4] = from_.print(w.contact);
@@ -134,7 +135,7 @@ class CleaningRows {
     row.cells[9] =
         w.countersigned_by.empty() ? std::string() : "countersigned " + w.countersigned_by;
     const std::optional<Date> next = row.struck ? std::nullopt : due(e, w);
-    const std::string rule = next && !w.next_due ? rule_words(e, *w.line) : std::string();
+    const std::string rule = next && !w.next_due ? rule_words(e, line) : std::string();
     row.cells[10] = next ? stacked({iso_day(*next), rule}) : std::string();
     row.cells[11] = e.header.note;
     if (cleans_line(e.payload)) {
@@ -147,7 +148,7 @@ class CleaningRows {
       const auto at = std::find(all.begin(), all.end(), key) - all.begin();
       row.data.at(static_cast<std::size_t>(at)) = std::move(value);
     };
-    set("line", datum(record ? record->name : name_of(subject(*w.line), from_.names)));
+    set("line", datum(record ? record->name : name_of(subject(line), from_.names)));
     set("tap", datum(record ? record->tap : std::string()));
     set("cleaned_at", datum(stamp_of(e.header.happened_at, from_.speaker)));
     set("agent", datum(w.agent));
@@ -225,7 +226,7 @@ class CleaningRows {
     if (!sides.release) return {};
     const LineReleased& r = *sides.release;
     return stacked(
-        {from_.clock(*sides.released), check_words(r.check, r.passed),
+        {from_.clock(present(sides.released)), check_words(r.check, r.passed),
          r.checked_by.empty() ? std::string() : "by " + r.checked_by,
          r.countersigned_by.empty() ? std::string() : "countersigned " + r.countersigned_by});
   }
@@ -235,15 +236,16 @@ class CleaningRows {
   std::optional<Date> by_rule(const Entry& e, LineId line) const {
     const auto rule = rule_then(e, line);
     if (!rule || !cleans_line(e.payload)) return std::nullopt;
-    return from_.day(e) + std::chrono::days(*rule->interval_days);
+    return from_.day(e) + std::chrono::days(present(rule->interval_days));
   }
   std::optional<Date> due(const Entry& e, const WorkDone& w) const {
-    return w.next_due ? w.next_due : by_rule(e, *w.line);
+    return w.next_due ? w.next_due : by_rule(e, present(w.line));
   }
   std::string rule_words(const Entry& e, LineId line) const {
     const auto rule = rule_then(e, line);
     if (!rule) return {};
-    return listed({fmt::format("every {} days", *rule->interval_days), rule->reason, rule->source});
+    return listed(
+        {fmt::format("every {} days", present(rule->interval_days)), rule->reason, rule->source});
   }
   std::string due_words(const Entry& e, const LineCleaned& c) const {
     if (c.agent == LineAgent::water) return "water alone: not a cleaning";

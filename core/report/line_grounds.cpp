@@ -134,7 +134,7 @@ LineSubject line_subject(const cellar::LineStatus& line, const cellar::CellarSta
 }
 
 std::string say_set_pressure(const PourSetting& s, const Speaker& speaker) {
-  const std::string typed = speaker.printer.print(s.pressure.value());
+  std::string typed = speaker.printer.print(s.pressure.value());
   if (!(s.pressure.half_width() > 0)) return typed;
   return typed + ", may be " + speaker.printer.print(s.pressure.error()) + " off";
 }

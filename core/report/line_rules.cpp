@@ -7,6 +7,7 @@
 #include <set>
 
 #include "core/report/log_rows.h"
+#include "core/units/present.h"
 
 namespace ullage::report {
 
@@ -92,7 +93,7 @@ LongestWithout longest_without(const std::vector<Date>& cleanings, std::optional
       longest.never_before = !last;
     }
     const auto rule = rules.on(day);
-    if (rule && without > *rule->interval_days) longest.late = true;
+    if (rule && without > present(rule->interval_days)) longest.late = true;
   }
   return longest;
 }

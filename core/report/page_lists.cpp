@@ -35,7 +35,9 @@ std::string pressures(const KegStatus* keg, const Speaker& speaker) {
 }
 
 const physics::PourTime* glass_time(const LineStatus& line) {
-  return line.pour && line.pour->outlook.glass_time ? &*line.pour->outlook.glass_time : nullptr;
+  if (!line.pour) return nullptr;
+  const auto& time = line.pour->outlook.glass_time;
+  return time ? &*time : nullptr;
 }
 
 std::string glass_time_words(const LineStatus& line, const Speaker& speaker) {

@@ -7,6 +7,7 @@
 #include "core/cellar/round.h"
 #include "core/report/cellar_lists.h"
 #include "core/report/log_rows.h"
+#include "core/units/present.h"
 
 namespace ullage::report {
 
@@ -58,7 +59,8 @@ TableRow row_of(const std::string& name, const std::string& what, const std::str
 }
 
 std::string keg_last(const KegStatus& keg, const Speaker& speaker) {
-  std::string gas = keg.gas.on && keg.gas.set ? "set " + speaker.printer.print(*keg.gas.set) : "";
+  const std::string gas =
+      keg.gas.on && keg.gas.set ? "set " + speaker.printer.print(*keg.gas.set) : "";
   std::string level;
   if (keg.level.left) {
     level = "~" + speaker.printer.print(*keg.level.left);
@@ -124,7 +126,7 @@ class RoundRows {
   }
   void add_place(const RoundStation& station) {
     go_to(PlaceId{station.about.uuid});
-    const PlaceStatus* place = status_.find(*here_);
+    const PlaceStatus* place = status_.find(present(here_));
     if (place == nullptr) return;
     std::string set;
     if (place->record.set_temperature) {

@@ -33,7 +33,7 @@ std::string say_span(Instant now, Instant earliest, Instant latest, const Speake
 
 // "Fri 27 Nov (1 to 3 days)"
 std::string say_window(const Window& w, const Speaker& s) {
-  const std::string day = say_day(w.likely, s);
+  std::string day = say_day(w.likely, s);
   if (w.likely <= s.now) return day;
   const Instant earliest = std::max(w.earliest, s.now);
   if (!w.latest) return day + " (" + s.printer.print(rounded(s.now, earliest)) + " or more)";

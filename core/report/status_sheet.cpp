@@ -38,7 +38,7 @@ bool has_warning(const KegStatus& keg) {
 
 std::string where(const KegStatus& keg, const Speaker& speaker) {
   if (keg.lent_to) return fmt::format("Lent: {}", *keg.lent_to);
-  const std::string place = keg.place ? keg.place->name : std::string("place not known");
+  std::string place = keg.place ? keg.place->name : std::string("place not known");
   if (!keg.line) return place;
   const std::string_view tap = speaker.words == RegionalWords::us ? "Faucet" : "Tap";
   return fmt::format("{} {}\n{}", tap, keg.line->tap, place);

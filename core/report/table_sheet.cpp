@@ -31,6 +31,7 @@ namespace {
 void add_table(std::string& out, const TableSheet& sheet) {
   TextColumns columns;
   std::vector<std::string> headings;
+  headings.reserve(sheet.columns.size());
   for (const SheetColumn& column : sheet.columns) headings.push_back(column.heading);
   columns.add(headings);
   columns.add_rule();

@@ -7,6 +7,7 @@
 #include "core/report/entry_words.h"
 #include "core/report/log_rows.h"
 #include "core/report/period_logs.h"
+#include "core/units/present.h"
 
 namespace ullage::report {
 
@@ -50,9 +51,9 @@ std::string range_words(RangeVerdict j, const std::optional<TemperatureLimits>& 
     case RangeVerdict::within:
       return "within";
     case RangeVerdict::below:
-      return "OUT: below " + printer.print(limits->low);
+      return "OUT: below " + printer.print(present(limits).low);
     case RangeVerdict::above:
-      return "OUT: above " + printer.print(limits->high);
+      return "OUT: above " + printer.print(present(limits).high);
   }
   return {};
 }
@@ -131,8 +132,8 @@ SheetBox places_summed_up(const std::vector<const Entry*>& entries, const Period
     const auto missing = days - static_cast<std::int64_t>(r.days.size());
     box.lines.push_back(fmt::format(
         "{}: {}, {} reading{}, {} out of range, {} of {} days without one", place.record.name,
-        from.speaker.printer.print_range(*r.lowest, *r.highest), r.count, r.count == 1 ? "" : "s",
-        r.out_of_range, std::max<std::int64_t>(0, missing), days));
+        from.speaker.printer.print_range(present(r.lowest), present(r.highest)), r.count,
+        r.count == 1 ? "" : "s", r.out_of_range, std::max<std::int64_t>(0, missing), days));
   }
   if (box.lines.empty()) box.lines.emplace_back("no places registered");
   return box;

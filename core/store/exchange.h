@@ -48,8 +48,8 @@ struct ImportRefusal {
 };
 
 inline constexpr std::size_t import_problem_limit = 200;
-inline constexpr std::size_t import_text_limit = 64U * 1024U;  // bytes of one text
-inline constexpr std::size_t import_size_limit = 1024U * 1024U * 1024U;
+inline constexpr std::size_t import_text_limit = std::size_t{64} * 1024;  // bytes of one text
+inline constexpr std::size_t import_size_limit = std::size_t{1024} * 1024 * 1024;
 
 // Reads exchange text; no store is involved. Also finds entries the schema can
 // never hold, ids used twice, and references to entries that come later or never.

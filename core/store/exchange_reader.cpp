@@ -20,7 +20,8 @@ class LineCountingIterator {
   using pointer = const char*;
   using reference = const char&;
 
-  LineCountingIterator(const char* at, std::size_t* line) : at_(at), line_(line) {}
+  LineCountingIterator(std::string_view::const_iterator at, std::size_t* line)
+      : at_(at), line_(line) {}
   reference operator*() const { return *at_; }
   LineCountingIterator& operator++() {
     if (*at_++ == '\n') ++*line_;
@@ -34,7 +35,7 @@ class LineCountingIterator {
   friend bool operator==(LineCountingIterator a, LineCountingIterator b) { return a.at_ == b.at_; }
 
  private:
-  const char* at_;
+  std::string_view::const_iterator at_;
   std::size_t* line_;
 };
 
@@ -199,8 +200,8 @@ void read_exchange(std::string_view text, ProblemList& problems,
   }
   std::size_t line = 1;
   ExchangeEvents events(line, problems, take);
-  const LineCountingIterator begin(text.data(), &line);
-  const LineCountingIterator end(text.data() + text.size(), &line);
+  const LineCountingIterator begin(text.begin(), &line);
+  const LineCountingIterator end(text.end(), &line);
   nlohmann::json::sax_parse(begin, end, &events);
 }
 

@@ -103,7 +103,7 @@ struct FieldReader {
   [[nodiscard]] bool get(T& v);
 };
 
-inline constexpr std::size_t text_limit = 64U * 1024U;  // bytes of one text
+inline constexpr std::size_t text_limit = std::size_t{64} * 1024;  // bytes of one text
 
 [[nodiscard]] bool valid_utf8(std::string_view);
 

@@ -84,7 +84,7 @@ Expected<void> copy_bytes(const std::filesystem::path& from, const std::filesyst
   if (!left) return std::unexpected(left.error());
   const int out = ::open(to.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0644);
   if (out < 0) return std::unexpected(system_error(StoreFault::device_error, to, errno));
-  std::vector<char> buffer(64U * 1024U);
+  std::vector<char> buffer(std::size_t{64} * 1024);
   Expected<void> copied;
   for (std::int64_t at = 0; copied && *left > 0;) {
     const auto size = static_cast<std::size_t>(std::min<std::int64_t>(*left, std::ssize(buffer)));

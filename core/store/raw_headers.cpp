@@ -44,7 +44,8 @@ class ByteReader {
   std::optional<std::int64_t> integer(std::size_t size) {
     const auto taken = take(size);
     if (!taken || size == 0) return {};
-    std::int64_t value = static_cast<signed char>((*taken)[0]);
+    const auto top = static_cast<unsigned char>((*taken)[0]);
+    std::int64_t value = top < 0x80 ? top : top - 0x100;
     for (std::size_t i = 1; i < size; ++i) {
       value = value * 256 + static_cast<unsigned char>((*taken)[i]);
     }

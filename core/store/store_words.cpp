@@ -125,7 +125,7 @@ std::string words_of_writing(StoreFault fault, const std::string& name) {
 std::string describe(const StoreError& error) {
   const std::string name =
       error.file.empty() ? "the file" : fmt::format("“{}”", error.file.filename().string());
-  std::string words = words_of_opening(error.fault, name);
+  const std::string words = words_of_opening(error.fault, name);
   return words.empty() ? words_of_writing(error.fault, name) : words;
 }
 

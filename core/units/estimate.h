@@ -133,14 +133,14 @@ template <class... Qs>
 template <class F, class... Qs>
 [[nodiscard]] auto propagate(F&& f, const Estimate<Qs>&... inputs) {
   using R = std::decay_t<decltype(f(inputs.value()...))>;
-  Estimate<R> result(f(inputs.value()...));
+  const R centre = f(inputs.value()...);
   std::vector<Contribution> out;
   for (const ErrorSource& s : sources_of(inputs...)) {
     const double up = to_magnitude(f(inputs.shifted(s, 1.0)...));
     const double down = to_magnitude(f(inputs.shifted(s, -1.0)...));
     out.push_back({s, (up - down) / 2.0});
   }
-  return Estimate<R>(result.value(), std::move(out));
+  return Estimate<R>(centre, std::move(out));
 }
 
 // An outcome of several quantities: as the inputs are stated, and with each source a

@@ -63,11 +63,12 @@ Shown<Temperature> shown(const DisplayUnits& u, Temperature) {
 }
 
 Shown<TemperatureDifference> shown(const DisplayUnits& u, TemperatureDifference) {
-  using T = TemperatureDifference;
   if (u.temperature == TemperatureUnit::fahrenheit) {
-    return {[](T t) { return in_fahrenheit_difference(t); }, {0, 1}, unit_name(u.temperature)};
+    return {[](TemperatureDifference t) { return in_fahrenheit_difference(t); },
+            {0, 1},
+            unit_name(u.temperature)};
   }
-  return {[](T t) { return in_kelvin(t); }, {0, 1}, unit_name(u.temperature)};
+  return {[](TemperatureDifference t) { return in_kelvin(t); }, {0, 1}, unit_name(u.temperature)};
 }
 
 Shown<Volume> shown(const DisplayUnits& u, Volume size) {

@@ -7,6 +7,7 @@
 #include <array>
 
 #include "core/report/cards/card_parts.h"
+#include "core/units/present.h"
 
 namespace ullage::report {
 namespace {
@@ -70,8 +71,9 @@ DriftLeaves drift_leaves(const std::vector<CurvePoint>& points, units::Co2Volume
 std::string say_leaves(const DriftLeaves& w, bool upwards, const Speaker& speaker) {
   const char* side = upwards ? "above it" : "below it";
   const auto day = [&](Instant t) { return say_day(t, speaker); };
-  if (!w.likely) return fmt::format("may be {} from {} on, likely not", side, day(*w.earliest));
-  std::string words = fmt::format("{} from {}", side, day(*w.likely));
+  if (!w.likely)
+    return fmt::format("may be {} from {} on, likely not", side, day(present(w.earliest)));
+  const std::string words = fmt::format("{} from {}", side, day(*w.likely));
   const std::string first = day(w.earliest.value_or(*w.likely));
   if (!w.latest) return words + fmt::format(" ({} at the earliest, or not at all)", first);
   const std::string last = day(*w.latest);
@@ -99,7 +101,7 @@ Grounds drift_grounds(const KegSubject& s, const cellar::CarbonationCurveData& a
   g.name = std::move(name);
   g.answer = std::move(answer);
   g.inputs.push_back(
-      {"CO₂ now " + s.speaker.printer.print(*s.keg.co2.now), InputOrigin::worked_out, {}});
+      {"CO₂ now " + s.speaker.printer.print(present(s.keg.co2.now)), InputOrigin::worked_out, {}});
   g.notes.emplace_back(s.keg.gas.on
                            ? "With the gas and the temperature as they are, and nothing poured."
                            : "With the gas off, the temperature as it is, and nothing poured.");
@@ -112,7 +114,8 @@ struct DriftSaid {
 };
 
 DriftSaid drift_said(const DriftLeaves& leaves, bool upwards, const Speaker& speaker) {
-  return {say_leaves(leaves, upwards, speaker), leaves.likely ? *leaves.likely : *leaves.earliest};
+  return {say_leaves(leaves, upwards, speaker),
+          leaves.likely ? *leaves.likely : present(leaves.earliest)};
 }
 
 // When it leaves the range; from outside of it, nothing is said here.

@@ -16,6 +16,7 @@
 #include "core/report/cards/card_parts.h"
 #include "core/report/cards/purge_words.h"
 #include "core/report/regional.h"
+#include "core/units/present.h"
 
 namespace ullage::report {
 namespace {
@@ -155,7 +156,7 @@ struct PurgeWriter {
     return g;
   }
 
-  Grounds& figure(std::string name, std::string value) {
+  Grounds& figure(const std::string& name, const std::string& value) {
     card.figures.push_back({name, value, grounds(name, value), {}});
     return card.figures.back().grounds;
   }
@@ -249,9 +250,9 @@ struct PurgeWriter {
     }
     PurgePlan part = best;
     part.way = PurgeWay::liquid_push;
-    card.acts.push_back({"Log the push…", *purge_task(part, keg, push)});
+    card.acts.push_back({"Log the push…", present(purge_task(part, keg, push))});
     part.way = PurgeWay::cycles;
-    card.acts.push_back({"Log the cycles…", *purge_task(part, keg, push)});
+    card.acts.push_back({"Log the cycles…", present(purge_task(part, keg, push))});
     card.notes.emplace_back(
         "Log one after the other: the cycles go on from what the push left, as long as the keg "
         "stays shut.");

@@ -10,6 +10,7 @@
 #include "core/physics/carbonation.h"
 #include "core/physics/rescue.h"
 #include "core/report/cards/card_parts.h"
+#include "core/units/present.h"
 
 namespace ullage::report {
 namespace {
@@ -32,7 +33,7 @@ RescueVents rescue_vents(const KegSubject& s, const cellar::Journal& journal) {
   for (const cellar::Entry* e : journal.story(cellar::subject(s.keg.record.keg))) {
     const Instant at = e->header.happened_at;
     if (at > s.speaker.now) break;
-    if (at < s.keg.contents->since) continue;
+    if (at < present(s.keg.contents).since) continue;
     if (holds_alternative<cellar::GasSet>(e->payload)) out = {};
     if (!holds_alternative<cellar::Vented>(e->payload)) continue;
     ++out.count;
@@ -42,15 +43,16 @@ RescueVents rescue_vents(const KegSubject& s, const cellar::Journal& journal) {
 }
 
 units::Co2Volumes rescue_target(const cellar::Co2State& co2) {
-  return units::volumes_of_co2((co2.target_low->count() + co2.target_high->count()) / 2);
+  return units::volumes_of_co2(
+      (present(co2.target_low).count() + present(co2.target_high).count()) / 2);
 }
 
 // What the beer holds once it is at rest with its headspace: after a vent that is
 // less than what it has now.
 units::Estimate<units::Co2Volumes> rescue_co2(const KegSubject& s, const RescueVents& vents) {
   const cellar::Co2State& co2 = s.keg.co2;
-  if (s.keg.gas.on || vents.count == 0 || !co2.settles_at) return *co2.now;
-  return {*co2.settles_at, co2.now->contributions()};
+  if (s.keg.gas.on || vents.count == 0 || !co2.settles_at) return present(co2.now);
+  return {*co2.settles_at, present(co2.now).contributions()};
 }
 
 physics::Result<physics::LogEstimate<units::Duration>> rescue_pace(const KegSubject& s) {
@@ -60,15 +62,15 @@ physics::Result<physics::LogEstimate<units::Duration>> rescue_pace(const KegSubj
     return physics::LogEstimate<units::Duration>(b.likely, factor,
                                                  {s.keg.record.tag + ": carbonation rate"});
   }
-  const auto usual = physics::carbonation_priors(s.keg.record.brimful, s.keg.level.left->value(),
-                                                 s.keg.record.tag);
+  const auto usual = physics::carbonation_priors(
+      s.keg.record.brimful, present(s.keg.level.left).value(), s.keg.record.tag);
   if (!usual) return std::unexpected(usual.error());
   return usual->resting;
 }
 
 // Where no further vent is worth it: nearer to the middle of the range than to its top.
 units::Co2Volumes rescue_near_enough(const cellar::Co2State& co2) {
-  return units::volumes_of_co2((rescue_target(co2).count() + co2.target_high->count()) / 2);
+  return units::volumes_of_co2((rescue_target(co2).count() + present(co2.target_high).count()) / 2);
 }
 
 Grounds rescue_grounds(const KegSubject& s, const OverCarbonated& over, std::string name,
@@ -100,7 +102,7 @@ struct RescueWriter {
 
   [[nodiscard]] const Printer& print() const { return s.speaker.printer; }
 
-  Grounds& figure(std::string name, std::string value) {
+  Grounds& figure(const std::string& name, const std::string& value) {
     card.figures.push_back({name, value, rescue_grounds(s, over, name, value), {}});
     return card.figures.back().grounds;
   }
@@ -127,11 +129,11 @@ struct RescueWriter {
   }
 
   void tell_verdict(const physics::VentPlan& plan) {
-    const std::string so_far =
-        vents.count == 0
-            ? std::string()
-            : fmt::format("Vented {} {}, last {}; ", vents.count,
-                          vents.count == 1 ? "time" : "times", say_age(*vents.last, s.speaker));
+    const std::string so_far = vents.count == 0
+                                   ? std::string()
+                                   : fmt::format("Vented {} {}, last {}; ", vents.count,
+                                                 vents.count == 1 ? "time" : "times",
+                                                 say_age(present(vents.last), s.speaker));
     const std::string more =
         fmt::format("{}{} {}", cards::say_count(plan.vents, plan.fewest, plan.most),
                     vents.count == 0 ? "" : " more", cards::plural(plan.vents, "vent"));

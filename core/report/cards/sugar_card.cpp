@@ -11,6 +11,7 @@
 #include "core/cellar/suggest.h"
 #include "core/physics/priming.h"
 #include "core/report/cards/card_parts.h"
+#include "core/units/present.h"
 
 namespace ullage::report {
 namespace {
@@ -74,7 +75,7 @@ struct SugarWarmest {
 SugarWarmest sugar_warmest(const KegSubject& s, const cellar::Filled& filled) {
   const units::ErrorSource source{s.keg.record.tag + ": warmest after fermentation"};
   const Printer& print = s.speaker.printer;
-  const auto& written = s.keg.contents->batch_record.warmest_after_fermentation;
+  const auto& written = present(s.keg.contents).batch_record.warmest_after_fermentation;
   if (written) {
     return {units::Estimate(*written).with(source, sugar_warmest_error),
             {"Warmest after fermentation " + print.print(*written), InputOrigin::typed, {}}};
@@ -91,7 +92,7 @@ struct SugarServed {
   std::string where;
 };
 SugarServed sugar_served(const KegSubject& s) {
-  SugarServed out{s.keg.beer_temperature->value(), "where it stands"};
+  SugarServed out{present(s.keg.beer_temperature).value(), "where it stands"};
   for (const cellar::PlaceStatus& p : s.cellar.places) {
     if (p.temperature && *p.temperature < out.at) out = {*p.temperature, p.record.name};
   }
@@ -124,7 +125,7 @@ struct SugarWriter {
     g.inputs.push_back(cards::air_input(s));
     return g;
   }
-  Grounds& figure(std::string name, std::string value) {
+  Grounds& figure(const std::string& name, const std::string& value) {
     card.figures.push_back({name, value, grounds(name, value), {}});
     return card.figures.back().grounds;
   }
@@ -139,7 +140,7 @@ struct SugarWriter {
   [[nodiscard]] units::Estimate<units::Mass> with_level(const PrimingPlan& plan,
                                                         physics::Sugar sugar) const {
     units::Estimate<units::Mass> grams = plan.sugar;
-    const auto& left = *s.keg.level.left;
+    const auto& left = present(s.keg.level.left);
     for (const units::Contribution& c : left.contributions()) {
       PrimingQuestion up = ask;
       up.sugar = sugar;
@@ -152,8 +153,9 @@ struct SugarWriter {
 
   void tell_what_is_there(const units::Estimate<units::Co2Volumes>& residual) {
     figure("Left from fermentation", print().print(residual)).narrow = narrowing(residual);
-    const auto head = units::propagate(
-        [&](units::Volume beer) -> units::Volume { return ask.brimful - beer; }, *s.keg.level.left);
+    const auto head =
+        units::propagate([&](units::Volume beer) -> units::Volume { return ask.brimful - beer; },
+                         present(s.keg.level.left));
     figure("Headspace", print().print(head)).narrow = narrowing(head);
   }
 
@@ -220,7 +222,7 @@ struct SugarWriter {
 
   // Extract that is still to ferment makes gas as well.
   void tell_extract(const cellar::Filled& filled) {
-    const auto& final = s.keg.contents->batch_record.final_gravity;
+    const auto& final = present(s.keg.contents).batch_record.final_gravity;
     if (!filled.gravity || !final) return;
     const auto more = physics::co2_still_to_come(*filled.gravity, *final);
     if (!more || more->count() < sugar_extract_worth_minding) return;
@@ -251,8 +253,9 @@ struct SugarWriter {
     Grounds& g = figure("CO₂ once it has fermented", print().print(*comes_to));
     g.inputs.push_back(
         {fmt::format("{}: {}", kind.name, print().print(sum)), InputOrigin::typed, age});
-    g.notes.push_back("Its range is " +
-                      print().print_range(*s.keg.co2.target_low, *s.keg.co2.target_high) + ".");
+    g.notes.push_back(
+        "Its range is " +
+        print().print_range(present(s.keg.co2.target_low), present(s.keg.co2.target_high)) + ".");
     g.narrow = narrowing(*comes_to);
     const auto residual = physics::residual_co2(ask.warmest, ask.ambient);
     if (residual) tell_what_is_there(*residual);

@@ -10,6 +10,7 @@
 
 #include "core/report/regional.h"
 #include "core/report/slate/fields.h"
+#include "core/units/present.h"
 #include "core/units/shown.h"
 
 namespace ullage::report::slate {
@@ -32,7 +33,7 @@ std::string with_error(const AnswerValue& a, const Printer& printer) {
           return print(Value(q), printer);
         }
       },
-      *a.value);
+      present(a.value));
 }
 
 // Every word of an answer in the reader's region.
@@ -238,6 +239,7 @@ std::vector<const Computation*> find_by_words(std::string_view typed) {
   std::stable_sort(found.begin(), found.end(),
                    [](const auto& a, const auto& b) { return a.first > b.first; });
   std::vector<const Computation*> out;
+  out.reserve(found.size());
   for (const auto& [score, c] : found) out.push_back(c);
   return out;
 }
@@ -260,6 +262,7 @@ std::string hint_of(const Field& f, const Printer& printer, RegionalWords words)
 
 std::vector<std::string> choices_of(const Field& f, RegionalWords words) {
   std::vector<std::string> out;
+  out.reserve(f.choices.size());
   for (const std::string_view choice : f.choices) out.push_back(regional(choice, words));
   return out;
 }

@@ -23,6 +23,7 @@
 #include "core/report/say.h"
 #include "core/report/slate/values.h"
 #include "core/units/estimate.h"
+#include "core/units/present.h"
 
 namespace ullage::report::slate {
 
@@ -81,7 +82,7 @@ class Inputs {
   // Of a field that is filled in with this kind; check_inputs has seen to it.
   template <class Q>
   [[nodiscard]] Q get(std::string_view key) const {
-    return boost::variant2::get<Q>(*held(key)->value);
+    return boost::variant2::get<Q>(present(held(key)->value));
   }
   template <class Q>
   [[nodiscard]] std::optional<Q> maybe(std::string_view key) const {

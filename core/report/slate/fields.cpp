@@ -314,7 +314,7 @@ Problem impossible(std::string_view field, std::string sentence) {
   return {std::string(field), Fault::impossible, {}, {}, std::move(sentence)};
 }
 
-Problem beyond(std::string_view field, const Inputs& in, Value limit, std::string sentence) {
+Problem beyond(std::string_view field, const Inputs& in, const Value& limit, std::string sentence) {
   Problem p = impossible(field, std::move(sentence));
   if (const Inputs::Held* held = in.held(field)) p.value = held->value;
   p.limit = limit;

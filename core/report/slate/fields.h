@@ -79,7 +79,7 @@ using SubjectFields = std::span<const SubjectField>;
                                  const units::Printer&);
 [[nodiscard]] Problem impossible(std::string_view field, std::string sentence);
 // The same, with what stands in the field and the limit it breaks.
-[[nodiscard]] Problem beyond(std::string_view field, const Inputs&, Value limit,
+[[nodiscard]] Problem beyond(std::string_view field, const Inputs&, const Value& limit,
                              std::string sentence);
 
 // Sets of computations, each in its own source.

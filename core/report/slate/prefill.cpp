@@ -5,6 +5,7 @@
 
 #include "core/cellar/hold_test.h"
 #include "core/report/slate/prefiller.h"
+#include "core/units/present.h"
 
 namespace ullage::report::slate {
 namespace {
@@ -62,7 +63,7 @@ Offer weighing_offer(const KegSubject& s) {
   if (keg.tare_half_width) {
     p.put_known("tare_error", Value(*keg.tare_half_width), InputOrigin::typed);
   }
-  const auto& gravity = s.keg.contents->batch_record.final_gravity;
+  const auto& gravity = present(s.keg.contents).batch_record.final_gravity;
   p.put("gravity", gravity ? std::optional<Value>(*gravity) : std::nullopt, InputOrigin::typed);
   return p.offer("How much by weight");
 }

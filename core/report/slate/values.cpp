@@ -121,7 +121,7 @@ std::string print_range(const Value& low, const Value& high, const Printer& prin
         if constexpr (Ranged<Q>) {
           if (to) return printer.print_range(from, *to);
         }
-        const std::string first = print(low, printer);
+        std::string first = print(low, printer);
         const std::string last = print(high, printer);
         if (first == last) return first;
         // "835 to 4490 ppm": the unit once where both have it.

@@ -5,12 +5,14 @@
 // tell".
 #include <algorithm>
 #include <array>
+#include <utility>
 
 #include "core/physics/hold_beer.h"
 #include "core/report/hold_report.h"
 #include "core/report/laws_slate.h"
 #include "core/report/slate/fields.h"
 #include "core/report/slate/hold_chart.h"
+#include "core/units/present.h"
 
 namespace ullage::report::slate {
 namespace {
@@ -206,9 +208,9 @@ void tell_hold_laws(const physics::HoldTest& test, const HoldOutcome& o, const P
     const bool sooner = o.bottle.likely && *o.bottle.likely < units::days(3650);
     const std::string likely =
         sooner ? "; likely " + hold_bottle_words(*o.bottle.likely, printer) : std::string();
-    a.values.push_back(
-        because(causes, in_words("A bottle of " + printer.print(*test.service.bottle) + " lasts",
-                                 lasts + " at least" + likely)));
+    a.values.push_back(because(
+        causes, in_words("A bottle of " + printer.print(present(test.service.bottle)) + " lasts",
+                         lasts + " at least" + likely)));
   }
 }
 
@@ -285,7 +287,7 @@ Field hold_difference_field(std::string_view key, std::string_view label, FieldK
           .kind = kind,
           .start = start,
           .least = with_magnitude(start, 0),
-          .greatest = greatest};
+          .greatest = std::move(greatest)};
 }
 
 void add_hold_readings(std::vector<Field>& fields) {

@@ -4,11 +4,13 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
 
 #include "core/physics/level.h"
 #include "core/physics/level_filter.h"
 #include "core/report/laws_slate.h"
 #include "core/report/slate/fields.h"
+#include "core/units/present.h"
 
 namespace ullage::report::slate {
 namespace {
@@ -153,7 +155,7 @@ Estimate<units::Volume> not_below_nothing(const Estimate<units::Volume>& e) {
 }
 
 std::string conflict_words(const ToldLevel& told, const Printer& printer) {
-  const physics::LevelConflict& c = *told.conflict;
+  const physics::LevelConflict& c = present(told.conflict);
   const bool less = c.reads.value() < c.expected.value();
   return told.name + " says " + printer.print(c.reads) + ", where what was known before says " +
          printer.print(not_below_nothing(c.expected)) +
@@ -257,7 +259,7 @@ Field read_share(std::string_view key, std::string_view label, std::optional<Val
   return {.key = key,
           .label = label,
           .kind = FieldKind::fraction,
-          .start = start,
+          .start = std::move(start),
           .least = units::fraction(0),
           .greatest = units::fraction(1),
           .optional = true};

@@ -4,9 +4,11 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
 
 #include "core/physics/line_volume.h"
 #include "core/report/slate/fields.h"
+#include "core/units/present.h"
 
 namespace ullage::report::slate {
 namespace {
@@ -71,8 +73,8 @@ Outcome convert(const Inputs& in, const Printer& printer) {
   Answer a;
   for (const auto& [key, name] : parts) {
     if (!in.has(key)) continue;
-    a.values.push_back(
-        in_words(std::string(name), in_all_units(*in.held(key)->value, printer), a.values.empty()));
+    a.values.push_back(in_words(
+        std::string(name), in_all_units(present(in.held(key)->value), printer), a.values.empty()));
   }
   if (a.values.empty()) {
     return std::unexpected(impossible("", "Type one of them, in any unit: 30 psi, 38F, 5 gal."));
@@ -85,9 +87,9 @@ Field free_field(std::string_view key, std::string_view label, FieldKind kind,
   return {.key = key,
           .label = label,
           .kind = kind,
-          .start = start,
-          .least = least,
-          .greatest = greatest,
+          .start = std::move(start),
+          .least = std::move(least),
+          .greatest = std::move(greatest),
           .optional = true};
 }
 

@@ -194,8 +194,8 @@ Outcome purge_push(const Inputs& in, const Printer& printer) {
 // "11 fills to 30 psi", "liquid pushed out, then 2 fills to 20 psi"
 std::string purge_way_words(const physics::PurgePlan& plan, const Printer& printer) {
   const int n = plan.cycles.cycles;
-  const std::string fills = std::to_string(n) + (n == 1 ? " fill to " : " fills to ") +
-                            printer.print(plan.cycles.high) + ", let down";
+  std::string fills = std::to_string(n) + (n == 1 ? " fill to " : " fills to ") +
+                      printer.print(plan.cycles.high) + ", let down";
   switch (plan.way) {
     case physics::PurgeWay::cycles:
       return fills;
