@@ -47,19 +47,16 @@ void check_fits(ActCheck& check, KegId keg, const std::optional<Volume>& volume,
   }
 }
 
-// A keg and its beer on the scale: no less than half of the empty keg, whose tare may be
-// a preset's, and no more than one filled to the brim with the densest wort.
-constexpr double least_of_tare = 0.5;
+// A keg and its beer on the scale: no more than filled to the brim with the densest wort.
+// The tare may be a preset's, so half as much again is let pass.
 constexpr double most_of_tare = 1.5;
 constexpr double densest = 1300;  // kg/m³
 
 void check_weighs(ActCheck& check, KegId keg, const std::optional<Mass>& gross) {
   const auto* record = check.record<KegRecord>(subject(keg));
   if (!gross || record == nullptr || !record->tare) return;
-  const Mass least = least_of_tare * *record->tare;
-  const Mass most =
-      most_of_tare * *record->tare + units::kilograms(densest * record->holds().value());
-  if (*gross < least) check.refuse("gross_mass_kg", MessageKey::fault_below, least);
+  const Mass full = units::kilograms(densest * record->holds().value());
+  const Mass most = most_of_tare * *record->tare + full;
   if (*gross > most) check.refuse("gross_mass_kg", MessageKey::fault_above, most);
 }
 

@@ -372,6 +372,10 @@
         <source>keeps about %1 more (%2 to %3)</source>
         <translation>hält sich noch etwa %1 (%2 bis %3)</translation>
     </message>
+    <message>
+        <source>do not serve</source>
+        <translation>nicht ausschenken</translation>
+    </message>
 </context>
 <context>
     <name>BoxText</name>
@@ -8205,6 +8209,10 @@ F3</translation>
     <message>
         <source>&amp;Close</source>
         <translation>S&amp;chließen</translation>
+    </message>
+    <message>
+        <source>, do not serve</source>
+        <translation>, nicht ausschenken</translation>
     </message>
 </context>
 <context>

@@ -82,7 +82,7 @@ class EveryScreen : public ::testing::TestWithParam<Look> {
 
   // What can be seen and heard of it; walking it by Tab, which takes its time, apart.
   static void judge_looks(QWidget& screen, const std::string& name) {
-    for (int i = 0; i < 3; ++i) QApplication::processEvents();
+    QTest::qWait(10);  // what was taken off the screen goes only then
     const ::testing::ScopedTrace trace(__FILE__, __LINE__, name);
     EXPECT_THAT(testing::unnamed_controls(screen), ::testing::IsEmpty());
     EXPECT_THAT(testing::clipped_texts(screen), ::testing::IsEmpty());

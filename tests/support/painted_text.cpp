@@ -25,17 +25,19 @@ class TextEngine final : public QPaintEngine {
   void updateState(const QPaintEngineState&) override {}
   void drawPixmap(const QRectF&, const QPixmap&, const QRectF&) override {}
   void drawPath(const QPainterPath&) override {}
+  // A window that lies over another paints its ground first.
+  void drawRects(const QRectF* rects, int count) override {
+    for (int i = 0; i < count; ++i) cover(rects[i]);
+  }
+  void drawRects(const QRect* rects, int count) override {
+    for (int i = 0; i < count; ++i) cover(rects[i]);
+  }
   void drawPolygon(const QPointF*, int, PolygonDrawMode) override {}
   void drawPolygon(const QPoint*, int, PolygonDrawMode) override {}
   void drawTextItem(const QPointF& at, const QTextItem& item) override {
     if (item.text().trimmed().isEmpty()) return;
     const QRectF box(at.x(), at.y() - item.ascent(), item.width(), item.ascent() + item.descent());
-    const QTransform to_device = painter()->deviceTransform();
-    QRect area = to_device.mapRect(box).toAlignedRect();
-    if (!systemClip().isEmpty()) area &= systemClip().boundingRect();
-    if (painter()->hasClipping()) {
-      area &= to_device.mapRect(painter()->clipBoundingRect()).toAlignedRect();
-    }
+    const QRect area = in_sight(box);
     if (area.width() < 3 || area.height() < 6) return;
     QColor ink = painter()->pen().color();
     ink.setAlphaF(ink.alphaF() * static_cast<float>(painter()->opacity()));
@@ -44,6 +46,23 @@ class TextEngine final : public QPaintEngine {
   [[nodiscard]] Type type() const override { return User; }
 
  private:
+  [[nodiscard]] QRect in_sight(const QRectF& box) const {
+    const QTransform to_device = painter()->deviceTransform();
+    QRect area = to_device.mapRect(box).toAlignedRect();
+    if (!systemClip().isEmpty()) area &= systemClip().boundingRect();
+    if (painter()->hasClipping()) {
+      area &= to_device.mapRect(painter()->clipBoundingRect()).toAlignedRect();
+    }
+    return area;
+  }
+  // What was painted below an opaque rectangle can't be seen any more.
+  void cover(const QRectF& rect) {
+    const QBrush& brush = painter()->brush();
+    if (brush.style() != Qt::SolidPattern || !brush.isOpaque() || painter()->opacity() < 1) return;
+    const QRect area = in_sight(rect);
+    std::erase_if(into_, [&](const PaintedText& text) { return area.contains(text.area); });
+  }
+
   std::vector<PaintedText>& into_;
 };
 
@@ -60,6 +79,10 @@ class TextDevice final : public QPaintDevice {
         return size_.width();
       case PdmHeight:
         return size_.height();
+      case PdmDevicePixelRatio:
+        return 1;
+      case PdmDevicePixelRatioScaled:
+        return static_cast<int>(devicePixelRatioFScale());
       case PdmDpiX:
       case PdmPhysicalDpiX:
         return dpi_x_;

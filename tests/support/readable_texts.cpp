@@ -7,6 +7,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
+#include <cstdlib>
 
 #include "tests/support/painted_text.h"
 
@@ -49,6 +50,23 @@ void add_widget(const QWidget& widget, QStringList& into) {
   if (const auto* view = qobject_cast<const QAbstractItemView*>(&widget)) add_view(*view, into);
 }
 
+// An underlined letter is painted apart from the rest of its word.
+void add_painted(const std::vector<PaintedText>& pieces, QStringList& into) {
+  const PaintedText* before = nullptr;
+  for (const PaintedText& piece : pieces) {
+    const bool goes_on = before && before->area.top() == piece.area.top() &&
+                         std::abs(piece.area.left() - before->area.right()) <= 3;
+    if (goes_on) {
+      into.last() += piece.text;
+    } else if (piece.text.size() > 1) {
+      into << piece.text;
+    } else {
+      continue;  // the underlined letter itself; the whole word is its button's text
+    }
+    before = &piece;
+  }
+}
+
 }  // namespace
 
 QStringList readable_texts(QWidget& window) {
@@ -57,9 +75,7 @@ QStringList readable_texts(QWidget& window) {
   for (const QWidget* widget : window.findChildren<QWidget*>()) {
     if (widget->isVisible()) add_widget(*widget, all);
   }
-  scroll_through(window, [&] {
-    for (const PaintedText& text : painted_texts(window)) all << text.text;
-  });
+  scroll_through(window, [&] { add_painted(painted_texts(window), all); });
   all.removeAll(QString());
   all.removeDuplicates();
   return all;

@@ -173,6 +173,17 @@ TEST_F(KegsWindow, SaysWhyThereIsNoEstimate) {
   EXPECT_FALSE(part<QWidget>("carbonation_chart")->isVisible());
 }
 
+// The chips of the head wrap as the page narrows, and move what stands below them.
+TEST_F(KegsWindow, NarrowedAndWidenedThePanelChangesItsPlace) {
+  open();
+  for (const int width : {1100, 640, 1284, 980, 640, 1000, 700, 1284}) {
+    page_->resize(width, 700);
+    QApplication::processEvents();
+    EXPECT_EQ(part<QWidget>("keg_panel")->isVisible(), width >= 1000) << width;
+    EXPECT_TRUE(table()->isVisible());
+  }
+}
+
 TEST_F(KegsWindow, WithoutKegsTheNextStepIsToRegisterThem) {
   cellar_.show(sample_cellar_of(0));
   open();

@@ -31,6 +31,8 @@ QString stint_words(const cellar::Stint& stint, const cellar::CellarStatus& cell
     words += TraceDialog::tr(", served through %1")
                  .arg(q(report::name_of(cellar::subject(line), cellar)));
   }
+  const cellar::KegStatus* now = stint.to ? nullptr : cellar.find(stint.keg);
+  if (now && now->lock) words += TraceDialog::tr(", do not serve");
   return words;
 }
 

@@ -99,8 +99,9 @@ BeersRows::BeersRows(const Context& context, const cellar::CellarStatus& cellar,
 QString BeersRows::name_of(cellar::KegId id) const {
   const cellar::KegStatus* keg = cellar_.find(id);
   if (keg == nullptr) return {};
-  const QString tag = q(keg->record.tag);
-  return keg->contents ? tag + QStringLiteral("  ") + q(keg->contents->beer.name) : tag;
+  QString name = q(keg->record.tag);
+  if (keg->contents) name += QStringLiteral("  ") + q(keg->contents->beer.name);
+  return keg->lock ? name + QStringLiteral(", ") + BeersRowsText::tr("do not serve") : name;
 }
 
 RowAction BeersRows::task(cellar::KegId keg, const char* kind) const {
@@ -163,6 +164,8 @@ QString BeersRows::where(const cellar::BatchInKeg& in) const {
     words << q(in.place);
   }
   if (in.held_back) words << BeersRowsText::tr("held back");
+  const cellar::KegStatus* keg = cellar_.find(in.keg);
+  if (keg && keg->lock) words << BeersRowsText::tr("do not serve");
   return words.join(QStringLiteral(", "));
 }
 

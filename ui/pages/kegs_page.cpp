@@ -381,8 +381,11 @@ void KegsPage::keyPressEvent(QKeyEvent* event) {
 }
 
 bool KegsPage::eventFilter(QObject* watched, QEvent* event) {
-  // Laid over the table, the panel hangs below the head, whatever that has to say.
-  if (watched == stack_ && event->type() == QEvent::Move && narrow()) lay_out_panel();
+  // Laid over the table, the panel hangs below the head, whatever that has to say. To and
+  // from its place beside it goes only when the page is resized: the splitter, which moves
+  // its parts just now, must neither lose nor gain one.
+  const bool lies_over = narrow() && splitter_->indexOf(panel_) < 0;
+  if (watched == stack_ && event->type() == QEvent::Move && lies_over) lay_out_panel();
   if (watched == bar_->search() && event->type() == QEvent::KeyPress) {
     switch (static_cast<QKeyEvent*>(event)->key()) {
       case Qt::Key_Down:

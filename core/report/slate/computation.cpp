@@ -180,8 +180,10 @@ std::string print(const AnswerValue& a, const Printer& printer) {
     return range == likely ? likely : fmt::format("{} ({})", likely, range);
   }
   if (a.low) {
-    return fmt::format("{} ({} at the earliest, perhaps never)", print(*a.value, printer),
-                       print(*a.low, printer));
+    const std::string likely = print(*a.value, printer);
+    return magnitude_of(*a.low) > 0 ? fmt::format("{} ({} at the earliest, perhaps never)", likely,
+                                                  print(*a.low, printer))
+                                    : likely + " (perhaps at once, perhaps never)";
   }
   return a.errors.empty() ? print(*a.value, printer) : with_error(a, printer);
 }
