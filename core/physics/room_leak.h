@@ -20,7 +20,7 @@ namespace ullage::physics {
 // `after` absent: once it has settled.
 [[nodiscard]] Result<units::MoleFraction> oxygen_by_steady_release(
     const EscapingGas& per_day, const Room&, units::Rate air_changes,
-    std::optional<units::Duration> after = {});
+    const std::optional<units::Duration>& after = {});
 
 // When the CO2 comes to `limit`; nothing where it settles below.
 [[nodiscard]] Result<std::optional<units::Duration>> steady_release_reaches(

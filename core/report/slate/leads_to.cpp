@@ -8,13 +8,14 @@
 
 #include "core/cellar/suggest.h"
 #include "core/report/slate/prefill.h"
+#include "core/units/present.h"
 
 namespace ullage::report::slate {
 namespace {
 
 using cellar::KegStatus;
 
-double answered(const Answer& a) { return magnitude_of(*a.values.front().value); }
+double answered(const Answer& a) { return magnitude_of(present(a.values.front().value)); }
 
 // What a dial can be set to: a tenth of a psi.
 units::GaugePressure to_set(double pascals_above) {
