@@ -82,7 +82,9 @@ class EveryScreen : public ::testing::TestWithParam<Look> {
 
   // What can be seen and heard of it; walking it by Tab, which takes its time, apart.
   static void judge_looks(QWidget& screen, const std::string& name) {
-    QTest::qWait(10);  // what was taken off the screen goes only then
+    // What was taken off the screen goes, and what is laid out in several steps settles.
+    QTest::qWait(20);
+    (void)QTest::qWaitFor([&] { return testing::clipped_texts(screen).empty(); }, 1000);
     const ::testing::ScopedTrace trace(__FILE__, __LINE__, name);
     EXPECT_THAT(testing::unnamed_controls(screen), ::testing::IsEmpty());
     EXPECT_THAT(testing::clipped_texts(screen), ::testing::IsEmpty());
