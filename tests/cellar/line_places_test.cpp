@@ -80,7 +80,9 @@ TEST(HoseSomewhere, NobodyToldHowWarmIsSaidAndIsNoAllClear) {
   ASSERT_TRUE(a);
   EXPECT_EQ(a->severity, Severity::info);
   EXPECT_EQ(*get_if<std::string>(&a->headline.args.at(0)), "Bar");
-  EXPECT_NEAR(units::in_litres(*get_if<Volume>(&a->headline.args.at(1))) * 1e3, 57.9, 0.1);
+  const auto* stands = get_if<units::Estimate<Volume>>(&a->headline.args.at(1));
+  ASSERT_TRUE(stands);
+  EXPECT_NEAR(units::in_litres(stands->value()) * 1e3, 57.9, 0.1);
   ASSERT_TRUE(a->action);
   EXPECT_EQ(a->action->kind, "temperature_read");
   EXPECT_EQ(a->action->about, subject(bar));
