@@ -90,7 +90,7 @@ class EveryScreen : public ::testing::TestWithParam<Look> {
     preferences_.set_words(look.us ? report::RegionalWords::us : report::RegionalWords::british);
     preferences_.set_initials(QStringLiteral("MK"));
     const std::string file = folder_.filePath(QStringLiteral("looked-at.cellar")).toStdString();
-    cellar::CellarDescribed blank{.name = "Back room", .time_zone = "Europe/London"};
+    const cellar::CellarDescribed blank{.name = "Back room", .time_zone = "Europe/London"};
     auto made = look.demo ? app::make_demo(file, {clock_, ids_})
                           : app::CellarSession::create(file, blank, {clock_, ids_});
     ASSERT_TRUE(made);
@@ -173,7 +173,7 @@ TEST_P(EveryScreen, OfTheForms) {
 }
 
 TEST_P(EveryScreen, OfTheOtherDialogs) {
-  ui::Context& context = window_->context();
+  const ui::Context& context = window_->context();
   ui::SettingsDialog settings(preferences_, nullptr);
   judge_dialog(settings, "settings");
   ui::NewCellar new_cellar;
@@ -200,7 +200,7 @@ TEST_P(EveryScreen, OfTheOtherDialogs) {
 }
 
 TEST_P(EveryScreen, OfTheDialogsThatPagesOpen) {
-  ui::Context& context = window_->context();
+  const ui::Context& context = window_->context();
   ui::RoundDialog round(context);
   judge_dialog(round, "round");
   ui::RulesDialog rules(context);
