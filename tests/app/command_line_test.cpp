@@ -7,6 +7,7 @@
 
 #include "app/display.h"
 #include "app/exit_codes.h"
+#include "core/units/present.h"
 
 namespace ullage::app {
 namespace {
@@ -115,7 +116,8 @@ TEST(CommandLine, help_tells_the_commands_and_the_exit_codes) {
   EXPECT_EQ(refused_with({"--version"}), exit_ok);
 }
 
-DisplayQuestions a_machine(std::map<std::string, std::string> environment, bool x, bool wayland) {
+DisplayQuestions a_machine(const std::map<std::string, std::string>& environment, bool x,
+                           bool wayland) {
   return {[environment](const char* name) {
             const auto found = environment.find(name);
             return found == environment.end() ? std::string() : found->second;
@@ -132,8 +134,8 @@ TEST(Display, is_there_when_something_answers) {
 }
 
 TEST(Display, is_missing_with_a_reason) {
-  EXPECT_THAT(*why_no_display(a_machine({}, true, true)), HasSubstr("no display"));
-  EXPECT_THAT(*why_no_display(a_machine({{"DISPLAY", ":7"}}, false, false)),
+  EXPECT_THAT(present(why_no_display(a_machine({}, true, true))), HasSubstr("no display"));
+  EXPECT_THAT(present(why_no_display(a_machine({{"DISPLAY", ":7"}}, false, false))),
               HasSubstr("\":7\" does not answer"));
   EXPECT_TRUE(why_no_display(
       a_machine({{"QT_QPA_PLATFORM", "xcb"}, {"WAYLAND_DISPLAY", "w"}}, false, true)));

@@ -181,7 +181,8 @@ TEST_F(Headless, writes_logs_in_every_form) {
         LogBook::custody, LogBook::kegs, LogBook::lines, LogBook::rules, LogBook::batches,
         LogBook::round, LogBook::due, LogBook::all}) {
     for (const LogForm form : {LogForm::text, LogForm::csv, LogForm::json, LogForm::pdf}) {
-      WriteLog asked{.cellar = path(), .pdf = in_folder("log.pdf"), .book = book, .form = form};
+      const WriteLog asked{
+          .cellar = path(), .pdf = in_folder("log.pdf"), .book = book, .form = form};
       out.str("");
       EXPECT_EQ(write_log(asked, {clock, other_ids}, terminal), exit_ok) << err.str();
       EXPECT_FALSE(out.str().empty());

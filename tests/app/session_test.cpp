@@ -6,6 +6,7 @@
 #include <QEventLoop>
 #include <QProcess>
 
+#include "core/units/present.h"
 #include "tests/app/session_fixture.h"
 
 namespace ullage::app {
@@ -234,8 +235,8 @@ TEST_F(Session, previews_a_keg_and_writes_nothing) {
   const auto revision = session->journal().revision();
   const auto preview = session->preview(act_of(Cleaned{.keg = keg}), keg);
   ASSERT_TRUE(preview);
-  EXPECT_EQ(preview->phase, cellar::Phase::clean);
-  EXPECT_EQ(preview->record.tag, "K01");
+  EXPECT_EQ(present(preview).phase, cellar::Phase::clean);
+  EXPECT_EQ(present(preview).record.tag, "K01");
   EXPECT_EQ(session->journal().entries().size(), entries);
   EXPECT_EQ(session->journal().revision(), revision);
   EXPECT_NE(session->status()->find(keg)->phase, cellar::Phase::clean);

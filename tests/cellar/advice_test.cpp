@@ -3,6 +3,7 @@
 // Each piece of advice, and what puts it right.
 #include <gmock/gmock.h>
 
+#include "core/units/present.h"
 #include "tests/cellar/scenario.h"
 
 namespace ullage::testing {
@@ -116,7 +117,7 @@ TEST_F(Advised, ABurstLeftOnIsOverdueAndThenOverItsRange) {
   EXPECT_EQ(s.status(k, drop + std::chrono::days(6)).state.key, MessageKey::state_over_range);
   const KegStatus late = s.status(k, drop + std::chrono::hours(2));
   EXPECT_FALSE(late.advice.front().inputs.empty());
-  EXPECT_EQ(late.advice.front().action->kind, "gas_set");
+  EXPECT_EQ(present(late.advice.front().action).kind, "gas_set");
 }
 
 // A regulator turned down lets no gas out of the keg: the act that is offered has both.
@@ -127,21 +128,21 @@ TEST_F(Advised, ToDropABurstIsToVentToo) {
   s.gas(k, day(2), 30, GasPurpose::burst);
   const auto next = s.status(k, day(2, 1)).next_step;
   ASSERT_TRUE(next && next->key == MessageKey::next_drop_and_vent);
-  const Instant due = get<Instant>(next->args[1]) + std::chrono::hours(2);
+  const Instant due = get<Instant>(present(next).args[1]) + std::chrono::hours(2);
   const std::vector<Advice> advice = s.status(k, due).advice;
   const auto drop = std::find_if(advice.begin(), advice.end(), [](const Advice& a) {
     return a.action && a.action->kind == "gas_set";
   });
   ASSERT_NE(drop, advice.end());
   EXPECT_TRUE(drop->action->vent_to_it);
-  const GaugePressure to = get<GasSet>(*drop->action->prefill).pressure;
+  const GaugePressure to = get<GasSet>(present(drop->action->prefill)).pressure;
   s.log(due, GasSet{k, to, GasPurpose::serving, {}, {}, {}});
   const Instant later = due + std::chrono::days(7);
   const auto lowered_only = s.status(k, later).co2.now;
   s.log(due, Vented{k, to});
   const auto vented = s.status(k, later).co2.now;
   ASSERT_TRUE(lowered_only && vented);
-  EXPECT_GT(lowered_only->value().count(), vented->value().count() + 0.02);
+  EXPECT_GT(present(lowered_only).value().count(), present(vented).value().count() + 0.02);
 }
 
 TEST_F(Advised, AFailedHoldTestSaysHowMuchItLoses) {
@@ -229,12 +230,12 @@ TEST_F(Advised, LevelsCountDownAndConflictsAreShown) {
   s.log(day(12), glasses);
   KegStatus status = s.status(k, day(12));
   ASSERT_TRUE(status.level.left);
-  EXPECT_NEAR(units::in_litres(status.level.left->value()), 18.6 - 5.25, 0.3);
+  EXPECT_NEAR(units::in_litres(present(status.level.left).value()), 18.6 - 5.25, 0.3);
   // 5.25 L on a Thursday and a Friday, which draw more than most: 13.35 L at 2.6 a
   // day are 5.1 days, at the slower week's 1.9 seven.
   ASSERT_TRUE(status.next_step);
-  EXPECT_EQ(status.next_step->key, MessageKey::next_empty_about);
-  const Window out = get<Window>(status.next_step->args[0]);
+  EXPECT_EQ(present(status.next_step).key, MessageKey::next_empty_about);
+  const Window out = get<Window>(present(status.next_step).args[0]);
   EXPECT_GT(units::in_days(between(day(12), out.likely)), 4.5);
   EXPECT_LT(units::in_days(between(day(12), out.likely)), 7.0);
   LevelReading heft;
@@ -243,7 +244,7 @@ TEST_F(Advised, LevelsCountDownAndConflictsAreShown) {
   heft.fraction_left = units::fraction(0.1);  // far below what was counted
   s.log(day(12, 1), heft);
   status = s.status(k, day(12, 1));
-  EXPECT_LT(units::in_litres(status.level.left->value()), 3.0);
+  EXPECT_LT(units::in_litres(present(status.level.left).value()), 3.0);
   heft.fraction_left = units::fraction(1.0);  // and now far above
   s.log(day(12, 2), heft);
   EXPECT_TRUE(advises(MessageKey::adv_level_conflict, day(12, 2)));
@@ -272,7 +273,7 @@ TEST_F(Advised, PlacesAndLinesAndBottlesSpeakUp) {
   s.log(day(2), BottleWeighed{bottle.bottle, units::kilograms(5.6), {}, {}});
   const CellarStatus c = s.cellar(day(3));
   ASSERT_TRUE(c.find(bottle.bottle)->gas_left);
-  EXPECT_NEAR(units::in_kilograms(c.find(bottle.bottle)->gas_left->value()), 0.6, 1e-9);
+  EXPECT_NEAR(units::in_kilograms(present(c.find(bottle.bottle)).gas_left->value()), 0.6, 1e-9);
   EXPECT_TRUE(says(c.attention, MessageKey::adv_bottle_low));
 }
 

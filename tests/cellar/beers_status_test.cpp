@@ -6,6 +6,7 @@
 
 #include <gmock/gmock.h>
 
+#include "core/units/present.h"
 #include "tests/cellar/scenario.h"
 
 namespace ullage::testing {
@@ -43,7 +44,7 @@ TEST_F(BeersStatusTest, SaysWhereABatchIsAndHowMuchOfIt) {
   EXPECT_EQ(batch.kegs[0].tag, "K01");
   EXPECT_EQ(batch.kegs[0].place, "Cold box");
   ASSERT_TRUE(batch.left);
-  EXPECT_NEAR(units::in_litres(batch.left->value()), 35.0, 1e-9);
+  EXPECT_NEAR(units::in_litres(present(batch.left).value()), 35.0, 1e-9);
   EXPECT_FALSE(batch.some_cant_tell);
   EXPECT_TRUE(of(at(day(1)), mild).gone());
 }
@@ -94,7 +95,7 @@ TEST_F(BeersStatusTest, ARecallHoldsEveryKegThatStillHasItInOneAct) {
   for (const Draft& d : act.drafts) s.log(d.happened_at, d.payload);
   const BatchStatus batch = of(at(day(5, 1)), rye);
   ASSERT_TRUE(batch.recall);
-  EXPECT_EQ(batch.recall->reason, "glass found");
+  EXPECT_EQ(present(batch.recall).reason, "glass found");
   for (const BatchInKeg& in : batch.kegs) EXPECT_TRUE(in.held_back) << in.tag;
   EXPECT_FALSE(of(at(day(5, 1)), mild).kegs[0].held_back);
 }
@@ -196,9 +197,9 @@ TEST_F(BeersStatusTest, TheFreshnessClockGoesByHowColdItStands) {
   const BatchStatus batch = of(at(day(8)), rye);
   EXPECT_EQ(batch.kegs.at(0).fresh.storage, Storage::cold);
   EXPECT_EQ(batch.kegs.at(0).fresh.since, day(5));
-  EXPECT_EQ(batch.kegs.at(0).fresh.keeps_until->likely, day(50));  // 45 days
+  EXPECT_EQ(present(batch.kegs.at(0).fresh.keeps_until).likely, day(50));  // 45 days
   EXPECT_EQ(batch.kegs.at(1).fresh.storage, Storage::cellar);
-  EXPECT_EQ(batch.kegs.at(1).fresh.keeps_until->likely, day(12));  // 7 days
+  EXPECT_EQ(present(batch.kegs.at(1).fresh.keeps_until).likely, day(12));  // 7 days
 }
 
 // The example of docs/physics.md: warm days are not undone by the cold.
@@ -209,7 +210,7 @@ TEST_F(BeersStatusTest, TheFreshnessClockCountsEachDayAtTheWarmthOfThatDay) {
   s.log(day(0), Tapped{a, s.line("Line 1", "1")});
   s.log(day(6), Moved{a, cold});
   const auto then = of(at(day(6)), rye).kegs.at(0).fresh;
-  EXPECT_NEAR(then.used->count(), 6.0 / 7, 1e-6);
+  EXPECT_NEAR(present(then.used).count(), 6.0 / 7, 1e-6);
   const auto days_left = [](const FreshClock& clock, Instant now) {
     return std::chrono::duration<double, std::ratio<86400>>(clock.keeps_until->likely - now)
         .count();
@@ -218,7 +219,8 @@ TEST_F(BeersStatusTest, TheFreshnessClockCountsEachDayAtTheWarmthOfThatDay) {
   EXPECT_LT(days_left(then, day(6)), 45.0 / 7);
   const auto later = of(at(day(10)), rye).kegs.at(0).fresh;
   EXPECT_EQ(later.storage, Storage::cold);
-  EXPECT_EQ(later.keeps_until->likely, then.keeps_until->likely) << "nothing has changed since";
+  EXPECT_EQ(present(later.keeps_until).likely, present(then.keeps_until).likely)
+      << "nothing has changed since";
   EXPECT_GT(later.stood.at(Storage::cellar), std::chrono::days(6));
   EXPECT_GT(later.stood.at(Storage::cool), std::chrono::hours(1)) << "on its way";
   const auto in_all = later.stood.at(Storage::cellar) + later.stood.at(Storage::cool) +
@@ -227,8 +229,8 @@ TEST_F(BeersStatusTest, TheFreshnessClockCountsEachDayAtTheWarmthOfThatDay) {
   // And back into the warm: what is left goes seven times as fast.
   s.log(day(10), Moved{a, warm});
   const auto warm_again = of(at(day(10)), rye).kegs.at(0).fresh;
-  EXPECT_LT(warm_again.keeps_until->likely, later.keeps_until->likely);
-  EXPECT_GT(warm_again.keeps_until->likely, day(10));
+  EXPECT_LT(present(warm_again.keeps_until).likely, present(later.keeps_until).likely);
+  EXPECT_GT(present(warm_again.keeps_until).likely, day(10));
 }
 
 // A place is known no better than it was read: near the end of a band the range shows it.
@@ -238,9 +240,9 @@ TEST_F(BeersStatusTest, TheFreshnessClockHasTheRangeOfItsTemperature) {
   s.fill(a, rye, day(0), 18.6, 5);
   s.log(day(0), Tapped{a, s.line("Line 1", "1")});
   const auto clock = of(at(day(1)), rye).kegs.at(0).fresh;
-  EXPECT_EQ(clock.keeps_until->likely, day(45));
-  EXPECT_EQ(clock.keeps_until->latest, day(45));
-  EXPECT_LT(clock.keeps_until->earliest, day(22));
+  EXPECT_EQ(present(clock.keeps_until).likely, day(45));
+  EXPECT_EQ(present(clock.keeps_until).latest, day(45));
+  EXPECT_LT(present(clock.keeps_until).earliest, day(22));
 }
 
 TEST_F(BeersStatusTest, TheFreshnessClockRunsFromTheFirstTappingAndNotBefore) {
@@ -254,7 +256,7 @@ TEST_F(BeersStatusTest, TheFreshnessClockRunsFromTheFirstTappingAndNotBefore) {
   const auto kegs = of(at(day(9)), rye).kegs;
   EXPECT_TRUE(kegs.at(0).fresh.tapped) << "taken off again, and open all the same";
   EXPECT_EQ(kegs.at(0).fresh.since, day(5));
-  EXPECT_EQ(kegs.at(0).fresh.keeps_until->likely, day(50));
+  EXPECT_EQ(present(kegs.at(0).fresh.keeps_until).likely, day(50));
   EXPECT_FALSE(kegs.at(1).fresh.tapped);
   EXPECT_FALSE(kegs.at(1).fresh.keeps_until);
   EXPECT_EQ(kegs.at(1).fresh.best_by, date(30));

@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "core/cellar/cleaning_log.h"
+#include "core/units/present.h"
 #include "tests/cellar/routine_cellar.h"
 
 namespace ullage::testing {
@@ -52,6 +53,7 @@ bool has_step(const PlannedDay& day, StepKind kind) {
 }
 std::vector<LeftOutWhy> reasons(const PlannedDay& day) {
   std::vector<LeftOutWhy> whys;
+  whys.reserve(day.left_out.size());
   for (const LeftOut& l : day.left_out) whys.push_back(l.why);
   return whys;
 }
@@ -249,7 +251,7 @@ TEST(CleaningLog, TheLockNamesTheChemicalThatGoesInFirst) {
   for (const LineId line : {acid_only, both}) {
     const auto entry = entry_for(*lock, subject(line), status, c.wishes.kit);
     ASSERT_TRUE(entry);
-    const auto* locked = get_if<LineLocked>(&*entry);
+    const auto* locked = get_if<LineLocked>(&present(entry));
     ASSERT_NE(locked, nullptr);
     const Cleaner& first = line == acid_only ? c.wishes.kit.acid : c.wishes.kit.caustic;
     EXPECT_EQ(locked->agent, first.kind);
@@ -267,11 +269,11 @@ TEST(CleaningLog, AnAcidDayRaisesNoFalseDanger) {
   ASSERT_TRUE(has_step(planned, StepKind::acid));
   for (const PlanStep& step : planned.steps) {
     if (means(step, subject(line)) != TickMeans::logs) continue;
-    c.log(day(0, 13), *entry_for(step, subject(line), c.cellar(day(0, 12)), c.wishes.kit));
+    c.log(day(0, 13), present(entry_for(step, subject(line), c.cellar(day(0, 12)), c.wishes.kit)));
   }
   const auto status = c.cellar(day(0, 14));
   ASSERT_TRUE(status.lines.at(0).lock);
-  EXPECT_EQ(status.lines[0].lock->agent, c.wishes.kit.acid.name);
+  EXPECT_EQ(present(status.lines[0].lock).agent, c.wishes.kit.acid.name);
   for (const Advice& advice : status.lines[0].advice) {
     EXPECT_NE(advice.headline.key, MessageKey::adv_line_chemicals);
   }
@@ -284,13 +286,13 @@ TEST(CleaningLog, StatesNoContactTimeThatNobodyMeasured) {
   const PlannedDay planned = c.plan(0);
   const auto step = std::ranges::find(planned.steps, StepKind::caustic, &PlanStep::kind);
   ASSERT_NE(step, planned.steps.end());
-  const auto contact = [&](std::optional<units::Duration> stood) {
+  const auto contact = [&](const std::optional<units::Duration>& stood) {
     const auto entry = entry_for(*step, subject(line), c.cellar(day(0, 12)), c.wishes.kit, stood);
     return get_if<LineCleaned>(&*entry)->contact;
   };
   EXPECT_FALSE(contact(std::nullopt));
   ASSERT_TRUE(contact(units::minutes(27)));
-  EXPECT_NEAR(units::in_minutes(*contact(units::minutes(27))), 27, 1e-9);
+  EXPECT_NEAR(units::in_minutes(present(contact(units::minutes(27)))), 27, 1e-9);
 }
 
 TEST(CleaningLog, RenewedSealsAreOneThingHoweverTheyWereLogged) {
@@ -305,7 +307,7 @@ TEST(CleaningLog, RenewedSealsAreOneThingHoweverTheyWereLogged) {
     const auto step = std::ranges::find(planned.steps, StepKind::seals, &PlanStep::kind);
     ASSERT_NE(step, planned.steps.end());
     if (by_tick) {
-      c.log(day(0, 9), *entry_for(*step, subject(keg), c.cellar(day(0, 8)), c.wishes.kit));
+      c.log(day(0, 9), present(entry_for(*step, subject(keg), c.cellar(day(0, 8)), c.wishes.kit)));
     } else {
       Inspected renewed;
       renewed.keg = keg;

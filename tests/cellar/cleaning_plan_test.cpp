@@ -7,6 +7,7 @@
 #include <numbers>
 
 #include "core/cellar/cleaning_log.h"
+#include "core/units/present.h"
 #include "tests/cellar/routine_cellar.h"
 
 namespace ullage::testing {
@@ -47,6 +48,7 @@ struct PlanCellar : RoutineCellar {
 
 std::vector<StepKind> kinds_of(const std::vector<PlanStep>& steps) {
   std::vector<StepKind> kinds;
+  kinds.reserve(steps.size());
   for (const PlanStep& s : steps) kinds.push_back(s.kind);
   return kinds;
 }
@@ -171,7 +173,7 @@ TEST(CleaningPlan, TheForecastIsTheOneTheKegsShow) {
   const auto told = kegs_running_empty(status);
   ASSERT_THAT(told, SizeIs(1));
   EXPECT_EQ(told[0].keg, keg);
-  EXPECT_EQ(told[0].when.likely, status.find(keg)->level.runs_out->likely);
+  EXPECT_EQ(told[0].when.likely, present(status.find(keg)).level.runs_out->likely);
 }
 
 TEST(CleaningPlan, ASuppliersKegGoesBackUnwashed) {
@@ -292,7 +294,7 @@ TEST(CleaningPlan, ALinesPiecesCountBeforeItsLength) {
   c.log(day(-1), s);
   const auto held = volume_of_line(line, c.cellar(day(0)));
   ASSERT_TRUE(held);
-  EXPECT_NEAR(units::in_litres(*held), std::numbers::pi / 4 * 0.01 * 0.01 * 2 * 1000, 1e-9);
+  EXPECT_NEAR(units::in_litres(present(held)), std::numbers::pi / 4 * 0.01 * 0.01 * 2 * 1000, 1e-9);
 }
 
 TEST(CleaningPlan, ALineThatStandsLockedIsOnTodaysListToBeRinsedAndReleased) {
@@ -345,7 +347,7 @@ TEST(CleaningLog, TicksLogWhatWasDoneAndFormsWhatNeedsAnAnswer) {
       EXPECT_EQ(tick, TickMeans::opens_form);
     }
     if (tick != TickMeans::logs) continue;
-    c.log(day(0, 9), *entry);
+    c.log(day(0, 9), present(entry));
     EXPECT_TRUE(done_since(step, subject(line), c.journal, day(0, 8)));
     EXPECT_FALSE(done_since(step, subject(line), c.journal, day(0, 10)));
   }
@@ -353,8 +355,8 @@ TEST(CleaningLog, TicksLogWhatWasDoneAndFormsWhatNeedsAnAnswer) {
   ASSERT_TRUE(after.lines.at(0).lock) << "only a check releases it";
   const auto* cleaned = get_if<LineCleaned>(&c.journal.entries().back().payload);
   ASSERT_NE(cleaned, nullptr);
-  EXPECT_NEAR(*cleaned->strength_percent, 2, 1e-9);
-  EXPECT_NEAR(units::in_litres(*cleaned->beer_lost), 0.14137, 1e-4);
+  EXPECT_NEAR(present(cleaned->strength_percent), 2, 1e-9);
+  EXPECT_NEAR(units::in_litres(present(cleaned->beer_lost)), 0.14137, 1e-4);
 }
 
 TEST(CleaningPlan, AWashedKegIsClosedAndPurgedWithCo2) {
@@ -369,7 +371,7 @@ TEST(CleaningPlan, AWashedKegIsClosedAndPurgedWithCo2) {
   // 2 bar times its volume, 5 * 2e5 Pa * 0.0193 m3 / (188.9 J/kg K * 288 K) = 0.35 kg.
   const auto gas = days[0].steps.back().gas;
   ASSERT_TRUE(gas);
-  EXPECT_NEAR(units::in_kilograms(*gas), 0.36, 0.04);
+  EXPECT_NEAR(units::in_kilograms(present(gas)), 0.36, 0.04);
 }
 
 }  // namespace

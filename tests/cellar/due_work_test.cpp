@@ -3,6 +3,7 @@
 
 #include <gmock/gmock.h>
 
+#include "core/units/present.h"
 #include "tests/cellar/routine_cellar.h"
 #include "tests/published/csv.h"
 
@@ -85,15 +86,15 @@ TEST(DueWork, TheStatusOfALineTellsWhatTheRulesCallFor) {
   EXPECT_EQ(late.find(line)->state.key, MessageKey::line_overdue);
   ASSERT_TRUE(says(late.find(line)->advice, MessageKey::adv_line_overdue));
   const Advice& told = late.find(line)->advice.front();
-  EXPECT_EQ(*get_if<std::int64_t>(&told.detail->args.at(0)), 7);
-  EXPECT_NE(get_if<std::string>(&told.detail->args.at(1))->find("national practice"),
+  EXPECT_EQ(*get_if<std::int64_t>(&present(told.detail).args.at(0)), 7);
+  EXPECT_NE(get_if<std::string>(&present(told.detail).args.at(1))->find("national practice"),
             std::string::npos);
   EXPECT_EQ(*get_if<std::int64_t>(&told.headline.args.at(1)), 2) << "days overdue";
   EXPECT_EQ(*get_if<std::int64_t>(&told.headline.args.at(2)), 9) << "days since the last";
   EXPECT_EQ(told.inputs.at(0).read, day(0, 10));
   const auto rule = line_cleaning_rule(line, late);
   ASSERT_TRUE(rule);
-  EXPECT_EQ(rule->interval_days, 7);
+  EXPECT_EQ(present(rule).interval_days, 7);
 }
 
 TEST(DueWork, ALineWithoutAnyRuleIsNeverDue) {
@@ -113,8 +114,8 @@ TEST(DueWork, WorkTickedOffMovesTheLinesDayToo) {
   c.log(day(0), c.receive(keg, c.batch("Pale"), 4.0, date(90)));
   c.log(day(2), Tapped{keg, line});
   c.cleaned(line, day(0, 10));
-  EXPECT_EQ(c.cellar(day(9)).find(keg)->next_step->key, MessageKey::next_line_overdue);
-  EXPECT_EQ(c.status(keg, day(9)).next_step->key, MessageKey::next_line_overdue);
+  EXPECT_EQ(present(c.cellar(day(9)).find(keg)).next_step->key, MessageKey::next_line_overdue);
+  EXPECT_EQ(present(c.status(keg, day(9)).next_step).key, MessageKey::next_line_overdue);
   WorkDone w;
   w.work = WorkKind::caustic;
   w.line = line;
@@ -253,8 +254,8 @@ TEST(WorkRules, ReadySetsNameWhereTheirFiguresComeFromAndMakeSense) {
     }
     const ReadyRule& first = set.rules.front();
     if (first.work != WorkKind::caustic) continue;
-    EXPECT_GT(*first.interval_days, shortest_before) << "strictest first";
-    shortest_before = *first.interval_days;
+    EXPECT_GT(present(first.interval_days), shortest_before) << "strictest first";
+    shortest_before = present(first.interval_days);
   }
   EXPECT_EQ(shortest_before, 28);
 }
@@ -277,11 +278,11 @@ TEST(ReadyRules, OfTheHandbookAreThePrintedOnes) {
   };
   const ReadySet& set = ready_rule_sets()[1];
   EXPECT_EQ(set.rules[0].work, WorkKind::caustic);
-  EXPECT_EQ(static_cast<double>(*set.rules[0].interval_days),
+  EXPECT_EQ(static_cast<double>(present(set.rules[0].interval_days)),
             printed("routine line clean interval"));
   EXPECT_EQ(set.rules[1].work, WorkKind::acid);
   // Three months: a quarter of a year, to the week.
-  EXPECT_NEAR(static_cast<double>(*set.rules[1].interval_days) / 365.25 * 12,
+  EXPECT_NEAR(static_cast<double>(present(set.rules[1].interval_days)) / 365.25 * 12,
               printed("acid clean interval"), 0.25);
 }
 

@@ -6,6 +6,7 @@
 #include <limits>
 #include <set>
 
+#include "core/units/present.h"
 #include "tests/support/entry_maker.h"
 
 namespace ullage::cellar {
@@ -21,9 +22,9 @@ using ullage::testing::minute;
 TEST(UuidText, reads_and_writes_the_standard_form) {
   const auto uuid = uuid_from_text("f81d4fae-7dec-11d0-a765-00a0c91e6bf6");
   ASSERT_TRUE(uuid);
-  EXPECT_EQ(uuid->bytes[0], 0xf8);
-  EXPECT_EQ(uuid->bytes[15], 0xf6);
-  EXPECT_EQ(to_text(*uuid), "f81d4fae-7dec-11d0-a765-00a0c91e6bf6");
+  EXPECT_EQ(present(uuid).bytes[0], 0xf8);
+  EXPECT_EQ(present(uuid).bytes[15], 0xf6);
+  EXPECT_EQ(to_text(present(uuid)), "f81d4fae-7dec-11d0-a765-00a0c91e6bf6");
   EXPECT_EQ(uuid_from_text("F81D4FAE-7DEC-11D0-A765-00A0C91E6BF6"), uuid);
 }
 
@@ -44,8 +45,8 @@ TEST(Kinds, are_distinct_and_each_can_be_made_by_name) {
     EXPECT_TRUE(kinds.insert(kind).second) << kind;
     const auto made = make_payload(kind);
     ASSERT_TRUE(made);
-    EXPECT_EQ(kind_of(*made), kind);
-    EXPECT_TRUE(same(*made, payload));
+    EXPECT_EQ(kind_of(present(made)), kind);
+    EXPECT_TRUE(same(present(made), payload));
   }
   EXPECT_EQ(kinds.size(), boost::variant2::variant_size<AnyPayload>::value);
   EXPECT_FALSE(make_payload("sung_to"));

@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/cellar/gas_draws.h"
+#include "core/units/present.h"
 #include "tests/cellar/gas_cellar.h"
 
 namespace ullage::testing {
@@ -52,13 +53,13 @@ TEST(GasDraws, EarlierFillingsOfAKegCountToo) {
 
 TEST(GasAccount, NotWeighedSaysSo) {
   GasCellar scene;
-  EXPECT_EQ(scene.account(day(1)).cant_tell->key, MessageKey::gas_never_weighed);
+  EXPECT_EQ(present(scene.account(day(1)).cant_tell).key, MessageKey::gas_never_weighed);
   scene.weigh(day(0), 2.0);
   const GasAccount& once = scene.account(day(1));
-  EXPECT_EQ(once.cant_tell->key, MessageKey::gas_weighed_once);
+  EXPECT_EQ(present(once.cant_tell).key, MessageKey::gas_weighed_once);
   EXPECT_FALSE(once.alarm);
   ASSERT_TRUE(once.gas_now);
-  EXPECT_NEAR(grams(*once.gas_now), 2000, 1);
+  EXPECT_NEAR(grams(present(once.gas_now)), 2000, 1);
 }
 
 TEST(GasAccount, NothingOnTheGasAndALighterBottleIsALeak) {
@@ -66,12 +67,12 @@ TEST(GasAccount, NothingOnTheGasAndALighterBottleIsALeak) {
   for (int week = 0; week < 4; ++week) scene.weigh(day(7 * week), 2.0 - 0.14 * week);
   const GasAccount& a = scene.account(day(22));
   ASSERT_TRUE(a.loss);
-  EXPECT_NEAR(grams(a.loss->per_day), 20, 0.01);
+  EXPECT_NEAR(grams(present(a.loss).per_day), 20, 0.01);
   EXPECT_TRUE(a.alarm);
   EXPECT_EQ(a.cost_minor_per_30_days, 600);  // 600 g at a cent a gram
   ASSERT_TRUE(a.runs_out);
   // 1.58 kg at the last weighing at 20 g/day: 79 days.
-  EXPECT_NEAR(units::in_days(between(day(21), a.runs_out->likely)), 79, 1.5);
+  EXPECT_NEAR(units::in_days(between(day(21), present(a.runs_out).likely)), 79, 1.5);
   EXPECT_TRUE(says(scene.told.attention, MessageKey::adv_gas_loss));
   ASSERT_FALSE(a.suspects.empty());
   EXPECT_EQ(a.suspects.front().why.key, MessageKey::suspect_joint);
@@ -89,7 +90,7 @@ TEST(GasAccount, UseOfTheKegsIsNoLoss) {
   const GasAccount& a = scene.account(day(15));
   ASSERT_TRUE(a.loss);
   EXPECT_FALSE(a.alarm);
-  EXPECT_LT(std::abs(grams(a.loss->per_day)), a.loss->per_day.half_width() * 1e3);
+  EXPECT_LT(std::abs(grams(present(a.loss).per_day)), present(a.loss).per_day.half_width() * 1e3);
   EXPECT_TRUE(a.suspects.empty());
 }
 
@@ -111,7 +112,7 @@ TEST(GasAccount, WeighedWithTheRegulatorOrWithout) {
   const GasAccount& a = scene.account(day(8));
   ASSERT_TRUE(a.loss);
   // The regulator's mass is not known, so 0.4 kg either way over 7 days.
-  EXPECT_GT(a.loss->per_day.half_width() * 1e3, 400.0 / 7);
+  EXPECT_GT(present(a.loss).per_day.half_width() * 1e3, 400.0 / 7);
   EXPECT_FALSE(a.alarm);
 }
 
@@ -120,7 +121,7 @@ TEST(GasAccount, ManifoldOfTwoBottlesHasOneAccount) {
   const BottleId second = scene.gas_bottle("Bottle 2");
   scene.gas_regulator("Manifold", second, scene.regulator);
   scene.weigh(day(0), 2.0);
-  EXPECT_EQ(scene.account(day(1)).cant_tell->key, MessageKey::gas_weigh_together);
+  EXPECT_EQ(present(scene.account(day(1)).cant_tell).key, MessageKey::gas_weigh_together);
   scene.weigh(day(0, 1), 2.2, second);
   scene.weigh(day(10), 1.9);
   scene.weigh(day(10, 1), 2.0, second);
@@ -129,7 +130,7 @@ TEST(GasAccount, ManifoldOfTwoBottlesHasOneAccount) {
   EXPECT_EQ(scene.told.bottles.at(0).account, scene.told.bottles.at(1).account);
   ASSERT_EQ(a.weighings.size(), 2u);
   EXPECT_NEAR(grams(a.weighings.front().gas), 4200, 1);
-  EXPECT_NEAR(grams(a.loss->per_day), 30, 0.01);
+  EXPECT_NEAR(grams(present(a.loss).per_day), 30, 0.01);
 }
 
 TEST(GasAccount, SecondaryRegulatorFeedsFromTheFirstOnesBottle) {
@@ -186,7 +187,7 @@ TEST(GasAccount, SuspectsRankWhatWasFoundThenFailedThenTouched) {
   const GasAccount& a = scene.account(day(29));
   ASSERT_TRUE(a.alarm);
   EXPECT_EQ(a.loss_from, day(21));
-  EXPECT_FALSE(a.loss->steady);
+  EXPECT_FALSE(present(a.loss).steady);
   ASSERT_GE(a.suspects.size(), 3u);
   EXPECT_EQ(a.suspects[0].about, subject(leaky));
   // One step for the weighing, one for the bottle's valve, one for each keg, one for
@@ -202,14 +203,16 @@ TEST(GasAccount, GaugeTellsNothingWhileLiquidRemains) {
   g.temperature = units::celsius(20);
   g.pressure = units::gauge_bar(56.3);  // saturation at 20 °C: 57.29 bar absolute (printed)
   scene.log(day(0), g);
-  EXPECT_EQ(scene.account(day(1)).told.at(0).gauge->key, MessageKey::gauge_tells_nothing);
+  EXPECT_EQ(present(scene.account(day(1)).told.at(0).gauge).key, MessageKey::gauge_tells_nothing);
   g.pressure = units::gauge_bar(30);
   scene.log(day(2), g);
-  EXPECT_EQ(scene.account(day(3)).told.at(0).gauge->key, MessageKey::gauge_tells_vapour);
+  EXPECT_EQ(present(scene.account(day(3)).told.at(0).gauge).key, MessageKey::gauge_tells_vapour);
   g.pressure = units::gauge_bar(90);
   scene.log(day(4), g);
-  EXPECT_EQ(scene.account(day(5)).told.at(0).gauge->key, MessageKey::gauge_above_saturation);
-  EXPECT_NEAR(units::in_celsius(*scene.account(day(5)).told.at(0).liquid_full_at), 26.8, 0.05);
+  EXPECT_EQ(present(scene.account(day(5)).told.at(0).gauge).key,
+            MessageKey::gauge_above_saturation);
+  EXPECT_NEAR(units::in_celsius(present(scene.account(day(5)).told.at(0).liquid_full_at)), 26.8,
+              0.05);
 }
 
 TEST(GasAccount, SameAfterAsBeforeAndAfterAStrike) {

@@ -6,6 +6,7 @@
 
 #include "core/cellar/kegs_to_fill.h"
 #include "core/cellar/loose_gas.h"
+#include "core/units/present.h"
 #include "tests/cellar/gas_cellar.h"
 
 namespace ullage::testing {
@@ -38,16 +39,16 @@ TEST(GasGauge, OfMixedGasFallsWithWhatIsUsed) {
   });
   read_gauge(scene, scene.bottle, day(0), 100, 15);
   const ToldBottle& told = scene.account(day(1)).told.at(0);
-  EXPECT_EQ(told.gauge->key, MessageKey::gauge_tells_mixed);
+  EXPECT_EQ(present(told.gauge).key, MessageKey::gauge_tells_mixed);
   EXPECT_FALSE(told.liquid_full_at) << "there is no liquid";
 }
 
 TEST(GasGauge, SaysWhatIsMissingAndWhatCannotBeComputed) {
   GasCellar scene;
   read_gauge(scene, scene.bottle, day(0), 60, 45);  // above the critical point
-  EXPECT_EQ(scene.account(day(1)).told.at(0).gauge->key, MessageKey::gauge_cant_tell);
+  EXPECT_EQ(present(scene.account(day(1)).told.at(0).gauge).key, MessageKey::gauge_cant_tell);
   edit(scene, scene.bottle, day(1), [](BottleRecord& b) { b.content.reset(); });
-  EXPECT_EQ(scene.account(day(2)).told.at(0).gauge->key, MessageKey::gauge_needs_capacity);
+  EXPECT_EQ(present(scene.account(day(2)).told.at(0).gauge).key, MessageKey::gauge_needs_capacity);
 }
 
 TEST(GasGauge, OfAManifoldIsToldBottleByBottle) {
@@ -58,7 +59,7 @@ TEST(GasGauge, OfAManifoldIsToldBottleByBottle) {
   const GasAccount& a = scene.account(day(1));
   ASSERT_EQ(a.told.size(), 2u);
   EXPECT_FALSE(a.told[0].gauge);
-  EXPECT_EQ(a.told[1].gauge->key, MessageKey::gauge_tells_vapour);
+  EXPECT_EQ(present(a.told[1].gauge).key, MessageKey::gauge_tells_vapour);
   EXPECT_TRUE(a.told[1].liquid_full_at);
 }
 
@@ -71,7 +72,7 @@ TEST(GasBottle, IsTooWarmWhereItsPlaceComesNearTheLiquidFullTemperature) {
   scene.read(scene.box, day(2), 26.6);  // within its error of that
   const ToldBottle& told = scene.account(day(3)).told.at(0);
   ASSERT_TRUE(told.place);
-  EXPECT_LT(told.place->value(), *told.liquid_full_at);
+  EXPECT_LT(present(told.place).value(), present(told.liquid_full_at));
   EXPECT_TRUE(told.too_warm);
   EXPECT_TRUE(says(scene.told.attention, MessageKey::adv_bottle_warm));
   // Filled less, it may stand warmer.
@@ -143,9 +144,9 @@ TEST(GasPlanned, IsWhatTheKegsOnItStillTake) {
   scene.weigh(day(0, 2), 2.0);
   const GasAccount& plenty = scene.account(day(0, 3));
   EXPECT_NEAR(in_g(plenty.planned), 18.6 * 3.59, 8);
-  EXPECT_GT(plenty.planned_enough->count(), 0.99);
+  EXPECT_GT(present(plenty.planned_enough).count(), 0.99);
   scene.weigh(day(0, 4), 0.02);
-  EXPECT_LT(scene.account(day(0, 5)).planned_enough->count(), 0.01);
+  EXPECT_LT(present(scene.account(day(0, 5)).planned_enough).count(), 0.01);
 }
 
 // By the figures of practice: 19 L take 68 g to push out at 12 psi and 62 g to
@@ -164,14 +165,14 @@ TEST(GasPlanned, KegsStillToFillAreAddedAndWriteNothing) {
   EXPECT_FALSE(gas_for({3, units::litres(0)}, a));
   const auto few = gas_for({5, units::litres(19)}, a);
   ASSERT_TRUE(few && few->enough && few->work_for);
-  EXPECT_NEAR(in_g(few->for_them), 5 * (68 + 62), 0.04 * 5 * 130);
-  EXPECT_NEAR(in_g(few->in_all), in_g(few->for_them) + in_g(a.planned), 1e-6);
-  EXPECT_GT(few->enough->count(), 0.95);
-  const double days = in_g(few->in_all) / in_g(*a.use_per_day);
-  EXPECT_NEAR(units::in_days(*few->work_for->likely), days, 0.05 * days);
-  EXPECT_LT(*few->work_for->earliest, *few->work_for->likely);
+  EXPECT_NEAR(in_g(present(few).for_them), 5 * (68 + 62), 0.04 * 5 * 130);
+  EXPECT_NEAR(in_g(present(few).in_all), in_g(present(few).for_them) + in_g(a.planned), 1e-6);
+  EXPECT_GT(present(few).enough->count(), 0.95);
+  const double days = in_g(present(few).in_all) / in_g(present(a.use_per_day));
+  EXPECT_NEAR(units::in_days(present(few->work_for->likely)), days, 0.05 * days);
+  EXPECT_LT(present(few->work_for->earliest), present(few->work_for->likely));
   const auto many = gas_for({25, units::litres(19)}, a);
-  EXPECT_LT(many->enough->count(), 0.05);
+  EXPECT_LT(present(many).enough->count(), 0.05);
   EXPECT_EQ(scene.journal.entries().size(), entries);
 }
 

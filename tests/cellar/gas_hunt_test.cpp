@@ -5,6 +5,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "core/units/present.h"
 #include "tests/cellar/gas_cellar.h"
 
 namespace ullage::testing {
@@ -43,6 +44,7 @@ struct GasHunt : GasCellar {
   }
   static std::vector<std::pair<SubjectRef, MessageKey>> suspected(const GasAccount& a) {
     std::vector<std::pair<SubjectRef, MessageKey>> out;
+    out.reserve(a.suspects.size());
     for (const GasSuspect& s : a.suspects) out.emplace_back(s.about, s.why.key);
     return out;
   }
@@ -100,9 +102,9 @@ TEST(GasHuntOrder, IsWhatWasFoundThenFailedThenHandledThenNeverTested) {
           Pair(subject(scene.regulator), K::suspect_joint),
           Pair(subject(put_right), K::suspect_rest), Pair(subject(tight), K::suspect_rest)));
   // Each opens a leak test of the thing itself.
-  EXPECT_EQ(get<LeakTested>(*a.suspects[0].check.prefill).line, line);
-  EXPECT_EQ(get<LeakTested>(*a.suspects[1].check.prefill).bottle, scene.bottle);
-  EXPECT_EQ(get<LeakTested>(*a.suspects[2].check.prefill).keg, leaky);
+  EXPECT_EQ(get<LeakTested>(present(a.suspects[0].check.prefill)).line, line);
+  EXPECT_EQ(get<LeakTested>(present(a.suspects[1].check.prefill)).bottle, scene.bottle);
+  EXPECT_EQ(get<LeakTested>(present(a.suspects[2].check.prefill)).keg, leaky);
 }
 
 TEST(GasHuntOrder, AHoldTestBegunLaterPutsALeakRight) {
@@ -140,7 +142,8 @@ TEST(GasHuntOrder, ALeakFoundOnABottleOrALineIsSaidWithoutAnAlarm) {
 
 std::vector<std::pair<MessageKey, SubjectRef>> steps_of(const GasAccount& a) {
   std::vector<std::pair<MessageKey, SubjectRef>> out;
-  for (const IsolationStep& s : a.isolation) out.emplace_back(s.what.key, s.task.about.value());
+  out.reserve(a.isolation.size());
+  for (const IsolationStep& s : a.isolation) out.emplace_back(s.what.key, present(s.task.about));
   return out;
 }
 
@@ -168,10 +171,10 @@ TEST(GasIsolation, EveryBottleThenEveryBranchThenEveryKegThenWhatIsBefore) {
                                        Pair(K::isolate_branch, subject(scene.bottle)),
                                        Pair(K::isolate_keg, subject(k)),
                                        Pair(K::isolate_rest, subject(scene.regulator))));
-  EXPECT_EQ(get<BottleWeighed>(*a.isolation[1].task.prefill).bottle, second);
+  EXPECT_EQ(get<BottleWeighed>(present(a.isolation[1].task.prefill)).bottle, second);
   EXPECT_EQ(get<std::string>(a.isolation[4].what.args.at(0)), "Bar");
   EXPECT_EQ(get<std::string>(a.isolation[5].what.args.at(0)), "Manifold");
-  EXPECT_EQ(get<LeakTested>(*a.isolation[7].task.prefill).regulator, scene.regulator);
+  EXPECT_EQ(get<LeakTested>(present(a.isolation[7].task.prefill)).regulator, scene.regulator);
   (void)manifold;
 }
 

@@ -13,6 +13,7 @@
 
 #include "core/cellar/gas_draws.h"
 #include "core/cellar/gas_sums.h"
+#include "core/units/present.h"
 #include "tests/cellar/gas_cellar.h"
 
 namespace ullage::testing {
@@ -117,9 +118,9 @@ void expect_same(const GasAccount& a, const GasAccount& b) {
   }
   EXPECT_EQ(a.alarm, b.alarm);
   ASSERT_EQ(a.loss.has_value(), b.loss.has_value());
-  if (a.loss) expect_same(a.loss->per_day, b.loss->per_day);
+  if (a.loss) expect_same(a.loss->per_day, present(b.loss).per_day);
   ASSERT_EQ(a.use_per_day.has_value(), b.use_per_day.has_value());
-  if (a.use_per_day) expect_same(*a.use_per_day, *b.use_per_day);
+  if (a.use_per_day) expect_same(*a.use_per_day, present(b.use_per_day));
   expect_same(a.planned, b.planned);
 }
 

@@ -123,9 +123,9 @@ class Month {
     scene_.log(moment(k.gas_from - 0.2), purge);
     if (k.gas_from > 0.2) {
       // Three fills of the empty keg by what the dial said, give or take a tenth.
-      gas_due_.push_back(
-          {k.gas_from - 0.2, 3 * 19.6 * (grams_a_litre(20 + dial_bias_) - grams_a_litre(0)) *
-                                 (1 + within(random_, 0.1)) / 1000});
+      gas_due_.emplace_back(k.gas_from - 0.2,
+                            3 * 19.6 * (grams_a_litre(20 + dial_bias_) - grams_a_litre(0)) *
+                                (1 + within(random_, 0.1)) / 1000);
     }
     scene_.fill(k.id, batch_, moment(k.gas_from - 0.05), 18.6, 5);
     kegs_.push_back(k);

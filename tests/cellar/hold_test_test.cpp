@@ -5,6 +5,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/units/present.h"
 #include "tests/cellar/scenario.h"
 
 namespace ullage::cellar {
@@ -44,7 +45,7 @@ TEST_F(HeldKeg, HoldsOverThreeDays) {
   const auto status = at(day(4, 1));
   ASSERT_TRUE(status.hold_study && status.hold_study->outcome);
   EXPECT_EQ(status.hold_study->entries.size(), 3u);
-  EXPECT_NEAR(units::in_psi(*status.hold_study->outcome->proven_down_to), 30, 1e-9);
+  EXPECT_NEAR(units::in_psi(present(status.hold_study->outcome->proven_down_to)), 30, 1e-9);
 }
 
 TEST_F(HeldKeg, CooledAndTightIsNotFailed) {
@@ -71,7 +72,7 @@ TEST_F(HeldKeg, AReadingWithTheGasOnIsNoTest) {
   const auto off = at(day(6, 1));
   EXPECT_EQ(off.hold_study->test.readings.size(), 2u) << "those with the gas on don't count";
   ASSERT_TRUE(off.hold_study->test.closed_at);
-  EXPECT_NEAR(units::in_hours(*off.hold_study->test.closed_at), -1, 1e-9);
+  EXPECT_NEAR(units::in_hours(present(off.hold_study->test.closed_at)), -1, 1e-9);
 }
 
 TEST_F(HeldKeg, GasLetInOrOutStartsAnew) {
@@ -98,7 +99,7 @@ TEST_F(HeldKeg, WithBeerInsideItIsToldApart) {
   read(day(5, 3), 30, 4, true);
   read(day(6), 14, 4);
   const auto status = at(day(6, 1));
-  EXPECT_EQ(status.hold_result->key, MessageKey::hold_holds) << "the keg was tested empty";
+  EXPECT_EQ(present(status.hold_result).key, MessageKey::hold_holds) << "the keg was tested empty";
   ASSERT_TRUE(status.hold_study && status.hold_study->beer && status.hold_study->outcome);
   EXPECT_EQ(hold_words(*status.hold_study).key, MessageKey::hold_absorption);
 }

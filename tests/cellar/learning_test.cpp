@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/cellar/weekdays.h"
+#include "core/units/present.h"
 #include "tests/cellar/scenario.h"
 
 namespace ullage::testing {
@@ -38,10 +39,11 @@ class Learning : public ::testing::Test {
 TEST_F(Learning, WithoutReadingsTheRateIsTheUsualOne) {
   const Co2State c = co2(day(2));
   ASSERT_TRUE(c.uptake);
-  EXPECT_EQ(c.uptake->readings, 0);
-  EXPECT_NEAR(units::in_days(c.uptake->usual.likely), 4.0, 0.3);
-  EXPECT_EQ(units::in_seconds(c.uptake->usual.likely), units::in_seconds(c.uptake->learned.likely));
-  EXPECT_EQ(uptake_words(*c.uptake).key, MessageKey::uptake_usual);
+  EXPECT_EQ(present(c.uptake).readings, 0);
+  EXPECT_NEAR(units::in_days(present(c.uptake).usual.likely), 4.0, 0.3);
+  EXPECT_EQ(units::in_seconds(present(c.uptake).usual.likely),
+            units::in_seconds(present(c.uptake).learned.likely));
+  EXPECT_EQ(uptake_words(present(c.uptake)).key, MessageKey::uptake_usual);
 }
 
 TEST_F(Learning, AReadingNarrowsTheCurveAndTheForecast) {
@@ -49,21 +51,22 @@ TEST_F(Learning, AReadingNarrowsTheCurveAndTheForecast) {
   metered(day(2, 12), 2.05);
   const Co2State after_it = co2(day(3));
   ASSERT_TRUE(before.now && after_it.now && after_it.uptake);
-  EXPECT_LT(after_it.now->half_width(), 0.5 * before.now->half_width());
-  EXPECT_GT(after_it.now->value(), before.now->value());
-  EXPECT_EQ(after_it.uptake->readings, 1);
-  EXPECT_LT(after_it.uptake->learned.likely, after_it.uptake->usual.likely);
-  EXPECT_EQ(uptake_words(*after_it.uptake).key, MessageKey::uptake_learned);
+  EXPECT_LT(present(after_it.now).half_width(), 0.5 * present(before.now).half_width());
+  EXPECT_GT(present(after_it.now).value(), present(before.now).value());
+  EXPECT_EQ(present(after_it.uptake).readings, 1);
+  EXPECT_LT(present(after_it.uptake).learned.likely, present(after_it.uptake).usual.likely);
+  EXPECT_EQ(uptake_words(present(after_it.uptake)).key, MessageKey::uptake_learned);
   ASSERT_TRUE(before.in_range && after_it.in_range);
-  EXPECT_LT(after_it.in_range->likely, before.in_range->likely);
+  EXPECT_LT(present(after_it.in_range).likely, present(before.in_range).likely);
 }
 
 TEST_F(Learning, StruckReadingTeachesNothing) {
   const Co2State before = co2(day(3));
   s.strike(metered(day(2, 12), 2.05));
   const Co2State again = co2(day(3));
-  EXPECT_EQ(units::to_magnitude(before.now->value()), units::to_magnitude(again.now->value()));
-  EXPECT_EQ(again.uptake->readings, 0);
+  EXPECT_EQ(units::to_magnitude(present(before.now).value()),
+            units::to_magnitude(present(again.now).value()));
+  EXPECT_EQ(present(again.uptake).readings, 0);
 }
 
 // 3.6 volumes after a day at 12 psi can't be: the curve goes on from the reading.
@@ -71,10 +74,11 @@ TEST_F(Learning, ImpossibleReadingIsAConflictAndTheCurveStartsAgain) {
   metered(day(1, 12), 3.6);
   const Co2State c = co2(day(1, 13));
   ASSERT_TRUE(c.now && c.uptake);
-  EXPECT_FALSE(c.uptake->readings_fit);
-  EXPECT_EQ(uptake_words(*c.uptake).key, MessageKey::uptake_conflict);
-  EXPECT_EQ(units::in_seconds(c.uptake->usual.low), units::in_seconds(c.uptake->learned.low));
-  EXPECT_NEAR(c.now->value().count(), 3.6, 0.05);
+  EXPECT_FALSE(present(c.uptake).readings_fit);
+  EXPECT_EQ(uptake_words(present(c.uptake)).key, MessageKey::uptake_conflict);
+  EXPECT_EQ(units::in_seconds(present(c.uptake).usual.low),
+            units::in_seconds(present(c.uptake).learned.low));
+  EXPECT_NEAR(present(c.now).value().count(), 3.6, 0.05);
 }
 
 LevelReading weighed(KegId keg, double kilograms) {
@@ -103,14 +107,14 @@ TEST_F(OnTap, WeighingsForetellTheEnd) {
   s.log(day(14, 12), weighed(k, 4.5 + 13.6 * 1.01));
   const KegStatus status = s.status(k, day(14, 12));
   ASSERT_TRUE(status.level.left);
-  EXPECT_NEAR(units::in_litres(status.level.left->value()), 13.6, 0.5);
+  EXPECT_NEAR(units::in_litres(present(status.level.left).value()), 13.6, 0.5);
   ASSERT_TRUE(status.level.runs_out && status.level.runs_out->latest);
-  const Window& w = *status.level.runs_out;
+  const Window& w = present(status.level.runs_out);
   EXPECT_GT(units::in_days(between(day(14, 12), w.likely)), 3.5);
   EXPECT_LT(units::in_days(between(day(14, 12), w.likely)), 8.0);
   EXPECT_LT(w.earliest, w.likely);
-  EXPECT_LT(w.likely, *w.latest);
-  EXPECT_EQ(status.next_step->key, MessageKey::next_empty_about);
+  EXPECT_LT(w.likely, present(w.latest));
+  EXPECT_EQ(present(status.next_step).key, MessageKey::next_empty_about);
 }
 
 // A keg just put on is told by those before it on its line.
@@ -132,7 +136,7 @@ TEST_F(OnTap, KegsBeforeItOnTheLineForetellIt) {
   const KegId now = serve("A4", 18, 0);
   const KegStatus status = other.status(now, day(18, 1));
   ASSERT_TRUE(status.level.runs_out && status.level.runs_out->latest);
-  EXPECT_NEAR(units::in_days(between(day(18), status.level.runs_out->likely)), 6.0, 1.2);
+  EXPECT_NEAR(units::in_days(between(day(18), present(status.level.runs_out).likely)), 6.0, 1.2);
 }
 
 TEST_F(OnTap, OffTapNothingRunsOut) {
@@ -142,16 +146,17 @@ TEST_F(OnTap, OffTapNothingRunsOut) {
   const auto then = s.status(k, day(15)).level.left;
   const auto later = s.status(k, day(40)).level.left;
   ASSERT_TRUE(then && later);
-  EXPECT_EQ(units::to_magnitude(then->value()), units::to_magnitude(later->value()));
+  EXPECT_EQ(units::to_magnitude(present(then).value()),
+            units::to_magnitude(present(later).value()));
 }
 
 TEST_F(Learning, ShutKegThatLostBeerIsAConflict) {
   s.log(day(6), weighed(k, 4.5 + 9.0 * 1.01));
   const KegStatus status = s.status(k, day(6, 1));
   ASSERT_TRUE(status.level.cant_tell);
-  EXPECT_EQ(status.level.cant_tell->key, MessageKey::level_reads_less);
+  EXPECT_EQ(present(status.level.cant_tell).key, MessageKey::level_reads_less);
   ASSERT_TRUE(status.level.left);
-  EXPECT_NEAR(units::in_litres(status.level.left->value()), 9.0, 0.3);
+  EXPECT_NEAR(units::in_litres(present(status.level.left).value()), 9.0, 0.3);
 }
 
 // Sunday 23:00 to Tuesday 01:00, and over the hour that autumn repeats.

@@ -8,6 +8,7 @@
 
 #include "core/cellar/gas_account.h"
 #include "core/cellar/gas_draws.h"
+#include "core/units/present.h"
 #include "tests/cellar/gas_cellar.h"
 #include "tests/cellar/pour_scene.h"
 
@@ -63,10 +64,10 @@ TEST(GasOfALine, ASetPressureWithNoRegulatorIsThatOfTheLine) {
   EXPECT_TRUE(has_source(p.setting.pressure, "Dial of R1"));
   EXPECT_NEAR(p.setting.co2_share.count(), 0.6, 1e-12);
   // The beer's CO2 goes where that gas leads, read on the same dial.
-  EXPECT_TRUE(has_source(*keg.co2.now, "Dial of R1"));
+  EXPECT_TRUE(has_source(present(keg.co2.now), "Dial of R1"));
   ASSERT_TRUE(keg.co2.settles_at);
   // Pure CO2 at 20 psi and 4 C would take it to 3.2 volumes (the wall chart).
-  EXPECT_LT(keg.co2.settles_at->count(), 2.7);
+  EXPECT_LT(present(keg.co2.settles_at).count(), 2.7);
 }
 
 TEST(GasOfALine, WhatAnEntryStatesCountsBeforeTheRegister) {
@@ -102,7 +103,7 @@ TEST(GasOfALine, TheRegisterCompletedLaterTellsOfBefore) {
 TEST(GasOfALine, TwoBeersOnLinesOfOneRegulatorAreToldAsShared) {
   DrivenLine s;
   s.say_what_drives(s.line, s.record);
-  PourFigures wheat;
+  const PourFigures wheat;
   s.beer = s.batch("Wheat", 3.3, 3.6);
   const KegId second = s.Scenario::keg("K02", s.box);
   const LineId other = s.register_line("Line 2", wheat);
@@ -145,7 +146,7 @@ TEST(GasOfALine, WhatItDrawsIsOfThatBottle) {
   ASSERT_EQ(a.branches.front().kegs.size(), 1U) << "the keg hangs on it";
   EXPECT_EQ(a.branches.front().kegs.front().keg, k);
   ASSERT_TRUE(a.use_per_day);
-  EXPECT_GT(units::in_grams(a.use_per_day->value()), 2);
+  EXPECT_GT(units::in_grams(present(a.use_per_day).value()), 2);
 }
 
 }  // namespace

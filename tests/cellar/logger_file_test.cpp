@@ -8,6 +8,7 @@
 #include <cmath>
 #include <random>
 
+#include "core/units/present.h"
 #include "tests/cellar/scenario.h"
 
 namespace ullage::testing {
@@ -125,10 +126,12 @@ TEST(LoggerFile, TheHoursColumnCanBeTold) {
 TEST(LoggerFile, ColumnsToChooseFromWhereNothingWasFound) {
   const auto columns = logger_columns("a;b,c;d\n1;2;3\n");
   ASSERT_TRUE(columns);
-  EXPECT_EQ(columns->delimiter, ';');
-  EXPECT_THAT(columns->names, ::testing::ElementsAre("a", "b,c", "d"));
-  EXPECT_THAT(logger_columns("a;b,c;d\n", ',')->names, ::testing::ElementsAre("a;b", "c;d"));
-  EXPECT_THAT(logger_columns("x;;z\n")->names, ::testing::ElementsAre("x", "column 2", "z"));
+  EXPECT_EQ(present(columns).delimiter, ';');
+  EXPECT_THAT(present(columns).names, ::testing::ElementsAre("a", "b,c", "d"));
+  EXPECT_THAT(present(logger_columns("a;b,c;d\n", ',')).names,
+              ::testing::ElementsAre("a;b", "c;d"));
+  EXPECT_THAT(present(logger_columns("x;;z\n")).names,
+              ::testing::ElementsAre("x", "column 2", "z"));
   EXPECT_FALSE(logger_columns(""));
   EXPECT_FALSE(logger_columns(std::string_view("PK\x03\x04\0\0", 6)));
 }
@@ -169,7 +172,7 @@ TEST(LoggerFile, ZonesAndFahrenheitByItsValues) {
   EXPECT_EQ(f->layout.degrees, DegreesOf::fahrenheit);
   EXPECT_FALSE(f->layout.degrees_stated);
   EXPECT_EQ(f->columns[1], "column 2");
-  LondonCalendar london;
+  const LondonCalendar london;
   const auto times = on_calendar(f->readings, london);
   ASSERT_EQ(times.size(), 1u);  // both are the same moment
 }
@@ -262,7 +265,7 @@ TEST(LoggerFileHostile, HugeAndStrange) {
   const auto f = read_logger_file(many);
   ASSERT_TRUE(f);
   EXPECT_EQ(f->readings.size(), 100000u);
-  std::string long_line =
+  const std::string long_line =
       "2026-11-02 10:00,4.5\n2026-11-02 11:00,4.5" + std::string(2 * logger_line_limit, ' ') + "\n";
   const auto g = read_logger_file(long_line);
   ASSERT_TRUE(g);
@@ -303,6 +306,7 @@ std::vector<TimedTemperature> wavy(int count, double noise, unsigned seed) {
   std::mt19937 random(seed);
   std::uniform_real_distribution<double> any(-noise, noise);
   std::vector<TimedTemperature> out;
+  out.reserve(static_cast<std::size_t>(count));
   for (int i = 0; i < count; ++i) {
     out.push_back({day(0) + std::chrono::minutes(10 * i),
                    units::celsius(4 + std::sin(i / 40.0) + any(random))});
@@ -343,7 +347,7 @@ TEST(LoggerThinned, NeverMoreThanAsked) {
 }
 
 TEST(LoggerTimes, HourThatSpringSkipsIsCounted) {
-  LondonCalendar london;
+  const LondonCalendar london;
   std::vector<LoggerReading> r(3);
   r[0].local = local(3, 29, 0, 30);
   r[1].local = local(3, 29, 1, 30);

@@ -7,14 +7,17 @@
 
 #include <cmath>
 
+#include "core/units/present.h"
 #include "tests/cellar/pour_scene.h"
 
 namespace ullage::testing {
 namespace {
 
-double glass_seconds(const PourState& s) { return units::in_seconds(s.outlook.glass_time->likely); }
+double glass_seconds(const PourState& s) {
+  return units::in_seconds(present(s.outlook.glass_time).likely);
+}
 double spread(const PourState& s) {
-  return s.outlook.flow->half_width() / s.outlook.flow->value().value();
+  return present(s.outlook.flow).half_width() / present(s.outlook.flow).value().value();
 }
 
 TEST(LineSetUp, TakesPiecesRestrictorAndFittings) {
@@ -48,17 +51,17 @@ TEST(LineSetUp, SaysWhatIsMissing) {
   LineRecord r = s.record;
   r.bore.reset();
   s.log(day(-40), r);
-  EXPECT_EQ(s.line_now().no_pour->key, MessageKey::pour_no_hose);
+  EXPECT_EQ(present(s.line_now().no_pour).key, MessageKey::pour_no_hose);
   r.bore = units::millimetres(0.1);
   s.log(day(-39), r);
-  EXPECT_EQ(s.line_now().no_pour->key, MessageKey::pour_hose_unlikely);
+  EXPECT_EQ(present(s.line_now().no_pour).key, MessageKey::pour_hose_unlikely);
   r.bore = units::inches(3.0 / 16);
   s.log(day(-38), r);
   EXPECT_TRUE(s.line_now().pour);
   s.log(day(22), GasOff{s.keg});
-  EXPECT_EQ(s.line_now(day(22, 1)).no_pour->key, MessageKey::pour_no_gas);
+  EXPECT_EQ(present(s.line_now(day(22, 1)).no_pour).key, MessageKey::pour_no_gas);
   s.log(day(23), Untapped{s.keg});
-  EXPECT_EQ(s.line_now(day(23, 1)).no_pour->key, MessageKey::pour_no_keg);
+  EXPECT_EQ(present(s.line_now(day(23, 1)).no_pour).key, MessageKey::pour_no_keg);
 }
 
 // Nobody has timed it: the pour lies between handbook and friction, so wide.
@@ -74,7 +77,7 @@ TEST(Pour, UntimedIsWideAndTimedIsNarrow) {
   // It pours now as it was timed, in the same glass: a US pint.
   EXPECT_NEAR(glass_seconds(after), 12.0, 0.05);
   ASSERT_TRUE(after.outlook.handbook) << "the handbook's figure stays beside it";
-  EXPECT_NEAR(units::in_psi_per_foot(after.outlook.handbook->handbook), 3.0, 1e-9);
+  EXPECT_NEAR(units::in_psi_per_foot(present(after.outlook.handbook).handbook), 3.0, 1e-9);
 }
 
 TEST(Pour, ANewHoseForgetsTheOldPours) {
@@ -143,20 +146,20 @@ TEST(WhatIf, MovesWhatItSaysAndNothingElse) {
   const PourSetting now = s.pour_now().setting;
   const PourOutlook base = pour_outlook(now);
   const PourOutlook longer = pour_outlook(with(now, {.length = units::feet(12)}));
-  EXPECT_GT(longer.glass_time->likely, base.glass_time->likely);
+  EXPECT_GT(present(longer.glass_time).likely, present(base.glass_time).likely);
   EXPECT_EQ(longer.should_be, base.should_be);
   const PourOutlook wider = pour_outlook(with(now, {.bore = units::inches(0.25)}));
-  EXPECT_LT(wider.glass_time->likely, base.glass_time->likely);
+  EXPECT_LT(present(wider.glass_time).likely, present(base.glass_time).likely);
   const PourOutlook warmer = pour_outlook(with(now, {.temperature = units::celsius(10)}));
-  EXPECT_GT(*warmer.should_be, *base.should_be);
+  EXPECT_GT(present(warmer.should_be), present(base.should_be));
   const PourOutlook more = pour_outlook(with(now, {.pressure = units::gauge_psi(20)}));
-  EXPECT_LT(more.glass_time->likely, base.glass_time->likely);
-  EXPECT_GT(more.settles->value(), base.settles->value());
+  EXPECT_LT(present(more.glass_time).likely, present(base.glass_time).likely);
+  EXPECT_GT(present(more.settles).value(), present(base.settles).value());
   const PourOutlook target = pour_outlook(with(now, {.target = units::volumes_of_co2(3)}));
-  EXPECT_GT(*target.should_be, *base.should_be);
+  EXPECT_GT(present(target.should_be), present(base.should_be));
   // The length that would be right pours a nominal pour.
   const PourOutlook right = pour_outlook(with(now, {.length = base.right_length}));
-  EXPECT_NEAR(right.flow->value().value() / physics::nominal_pour().value(), 1, 1e-6);
+  EXPECT_NEAR(present(right.flow).value().value() / physics::nominal_pour().value(), 1, 1e-6);
 }
 
 TEST(WhatIf, AppliedBecomesEntriesThatMakeItTrue) {
@@ -175,7 +178,7 @@ TEST(WhatIf, AppliedBecomesEntriesThatMakeItTrue) {
   EXPECT_NEAR(units::in_psi(after.pressure.value()), 13, 1e-9);
   EXPECT_NEAR(units::in_feet(after.line.hose().length), 9, 1e-9);
   EXPECT_NEAR(units::in_inches(after.line.hose().bore), 0.25, 1e-9);
-  EXPECT_NEAR(after.target_high->count(), 2.8, 1e-6);
+  EXPECT_NEAR(present(after.target_high).count(), 2.8, 1e-6);
 }
 
 TEST(WhatIf, AppliesToThePieceOfALineToldByPieces) {
@@ -200,7 +203,7 @@ TEST(KegLock, AQuarantinedKegLocksItsLineUntilItIsCleared) {
   s.log(day(22, 1), hold);
   const LineStatus locked = s.line_now(day(22, 2));
   EXPECT_TRUE(locked.do_not_serve());
-  EXPECT_EQ(locked.keg_lock->tag, "K01");
+  EXPECT_EQ(present(locked.keg_lock).tag, "K01");
   EXPECT_EQ(locked.state.key, MessageKey::line_keg_locked);
   EXPECT_EQ(locked.advice.front().severity, Severity::danger);
   Cleared cleared;
@@ -222,7 +225,7 @@ TEST(KegLock, ALeakingKegLocksItsLine) {
   s.log(day(23, 6), Tapped{s.keg, s.line});
   const LineStatus locked = s.line_now(day(23, 7));
   ASSERT_TRUE(locked.keg_lock);
-  EXPECT_EQ(locked.keg_lock->why.key, MessageKey::keg_lock_leaking);
+  EXPECT_EQ(present(locked.keg_lock).why.key, MessageKey::keg_lock_leaking);
   EXPECT_TRUE(locked.do_not_serve());
 }
 
@@ -239,10 +242,10 @@ TEST(KegLock, ALeakFoundLocksItsLineUntilATestFindsNone) {
   s.log(day(22, 1), leak_test_of(s.keg, true));
   const LineStatus locked = s.line_now(day(22, 2));
   ASSERT_TRUE(locked.keg_lock);
-  EXPECT_EQ(locked.keg_lock->why.key, MessageKey::keg_lock_leak_found);
+  EXPECT_EQ(present(locked.keg_lock).why.key, MessageKey::keg_lock_leak_found);
   EXPECT_EQ(locked.state.key, MessageKey::line_keg_locked);
   ASSERT_TRUE(locked.advice.front().action);
-  EXPECT_EQ(locked.advice.front().action->kind, LeakTested::kind);
+  EXPECT_EQ(present(locked.advice.front().action).kind, LeakTested::kind);
   s.log(day(22, 3), leak_test_of(s.keg, false));
   EXPECT_FALSE(s.line_now(day(22, 4)).do_not_serve());
   s.log(day(22, 5), leak_test_of(s.keg, true));

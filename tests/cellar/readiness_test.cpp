@@ -6,6 +6,7 @@
 // bodies and trade press).
 #include <gmock/gmock.h>
 
+#include "core/units/present.h"
 #include "tests/cellar/scenario.h"
 
 namespace ullage::testing {
@@ -32,16 +33,16 @@ TEST_F(Cold, ABurstIsReadyInOneToThreeDays) {
   const KegStatus status = s.status(k, filled + std::chrono::hours(1));
   ASSERT_EQ(status.readiness.kind, ReadinessKind::ready_at);
   ASSERT_TRUE(status.readiness.when);
-  const Window& w = *status.readiness.when;
+  const Window& w = present(status.readiness.when);
   EXPECT_GT(days_until(w.likely, filled), 0.9);
   EXPECT_LT(days_until(w.likely, filled), 3.1);
   EXPECT_LE(w.earliest, w.likely);
   ASSERT_TRUE(w.latest);
-  EXPECT_GT(*w.latest, w.likely);
+  EXPECT_GT(present(w.latest), w.likely);
   EXPECT_EQ(status.phase, Phase::carbonating);
   EXPECT_EQ(status.state.key, MessageKey::state_ready_at);
   ASSERT_TRUE(status.next_step);
-  EXPECT_EQ(status.next_step->key, MessageKey::next_drop_and_vent);
+  EXPECT_EQ(present(status.next_step).key, MessageKey::next_drop_and_vent);
   EXPECT_TRUE(status.co2.overshoots);
   EXPECT_THAT(status.advice, ::testing::IsEmpty()) << "a burst in good time needs no advice";
   EXPECT_FALSE(status.life.empty());
@@ -52,8 +53,8 @@ TEST_F(Cold, SetAndWaitTakesAboutOneToTwoWeeks) {
   s.gas(k, filled, 10, GasPurpose::set_and_wait);
   const KegStatus status = s.status(k, filled + std::chrono::hours(1));
   ASSERT_EQ(status.readiness.kind, ReadinessKind::ready_at);
-  EXPECT_GT(days_until(status.readiness.when->likely, filled), 5);
-  EXPECT_LT(days_until(status.readiness.when->likely, filled), 15);
+  EXPECT_GT(days_until(present(status.readiness.when).likely, filled), 5);
+  EXPECT_LT(days_until(present(status.readiness.when).likely, filled), 15);
 }
 
 TEST_F(Cold, BelowItsRangeWithoutGasIsBlocked) {
@@ -61,7 +62,7 @@ TEST_F(Cold, BelowItsRangeWithoutGasIsBlocked) {
   EXPECT_EQ(status.readiness.kind, ReadinessKind::blocked);
   EXPECT_EQ(status.readiness.headline.key, MessageKey::blocked_no_gas);
   ASSERT_TRUE(status.readiness.to_do);
-  EXPECT_EQ(status.readiness.to_do->key, MessageKey::next_set_gas);
+  EXPECT_EQ(present(status.readiness.to_do).key, MessageKey::next_set_gas);
   EXPECT_TRUE(says(status.advice, MessageKey::adv_no_gas));
 }
 
@@ -83,8 +84,8 @@ TEST_F(Cold, AReadingInItsRangeMakesItReady) {
   EXPECT_EQ(status.readiness.kind, ReadinessKind::ready_now);
   EXPECT_EQ(status.phase, Phase::ready);
   ASSERT_TRUE(status.co2.now);
-  EXPECT_NEAR(status.co2.now->value().count(), 2.5, 0.05);
-  EXPECT_LT(status.co2.now->half_width(), 0.1);
+  EXPECT_NEAR(present(status.co2.now).value().count(), 2.5, 0.05);
+  EXPECT_LT(present(status.co2.now).half_width(), 0.1);
   const auto curve = Replay(s.journal, s.calendar).carbonation_curve(k, day(4, 1));
   EXPECT_EQ(curve.readings.size(), 1U);
   EXPECT_GT(curve.points.size(), 50U);
@@ -111,9 +112,9 @@ TEST_F(Cold, HopsKeepAReadyKegBack) {
 TEST_F(Cold, LoweringTheRegulatorDoesNotVent) {
   s.gas(k, filled, 30, GasPurpose::burst);
   s.gas(k, day(2, 19), 10);
-  const double closed = s.status(k, day(5)).co2.now->value().count();
+  const double closed = present(s.status(k, day(5)).co2.now).value().count();
   s.log(day(2, 19), Vented{k, {}});
-  const double vented = s.status(k, day(5)).co2.now->value().count();
+  const double vented = present(s.status(k, day(5)).co2.now).value().count();
   EXPECT_LT(vented, closed);
 }
 
@@ -129,8 +130,8 @@ TEST_F(Cold, AWarmKegWaitsForItsBeerToCool) {
   w.gas(keg, day(1), 5);
   const KegStatus status = w.status(keg, day(1, 2));
   ASSERT_EQ(status.readiness.kind, ReadinessKind::ready_at);
-  EXPECT_GT(days_until(status.readiness.when->likely, day(1)), 0.4);
-  EXPECT_LT(days_until(status.readiness.when->likely, day(1)), 2.0);
+  EXPECT_GT(days_until(present(status.readiness.when).likely, day(1)), 0.4);
+  EXPECT_LT(days_until(present(status.readiness.when).likely, day(1)), 2.0);
 }
 
 TEST(Readiness, WithoutATemperatureItCannotTellAndSaysWhatWould) {
@@ -144,7 +145,7 @@ TEST(Readiness, WithoutATemperatureItCannotTellAndSaysWhatWould) {
   KegStatus status = s.status(k, day(2));
   EXPECT_EQ(status.readiness.kind, ReadinessKind::cant_tell);
   ASSERT_TRUE(status.readiness.to_do);
-  EXPECT_EQ(status.readiness.to_do->key, MessageKey::next_read_temperature);
+  EXPECT_EQ(present(status.readiness.to_do).key, MessageKey::next_read_temperature);
   s.read(shed, day(2), 3.0);
   EXPECT_EQ(s.status(k, day(2, 1)).readiness.kind, ReadinessKind::ready_at);
 }
@@ -160,7 +161,7 @@ TEST_F(Delivered, AKegThatCameInColdRestsADay) {
   s.log(day(1), s.receive(k, lager, 12.0, date(40)));
   KegStatus status = s.status(k, day(1, 3));
   ASSERT_EQ(status.readiness.kind, ReadinessKind::ready_at);
-  EXPECT_NEAR(days_until(status.readiness.when->likely, day(1)), 1.0, 0.01);
+  EXPECT_NEAR(days_until(present(status.readiness.when).likely, day(1)), 1.0, 0.01);
   EXPECT_EQ(status.phase, Phase::conditioning);
   status = s.status(k, day(2, 1));
   EXPECT_EQ(status.readiness.kind, ReadinessKind::ready_now);
@@ -173,10 +174,10 @@ TEST_F(Delivered, AKegThatCameInWarmRestsOneToThreeDays) {
   s.log(day(1), s.receive(k, lager, 22.0, date(40)));
   const KegStatus status = s.status(k, day(1, 3));
   ASSERT_EQ(status.readiness.kind, ReadinessKind::ready_at);
-  const double likely = days_until(status.readiness.when->likely, day(1));
+  const double likely = days_until(present(status.readiness.when).likely, day(1));
   EXPECT_GE(likely, 1.0);
   EXPECT_LE(likely, 3.0);
-  EXPECT_GE(days_until(*status.readiness.when->latest, day(1)), 2.0);
+  EXPECT_GE(days_until(present(status.readiness.when->latest), day(1)), 2.0);
 }
 
 TEST_F(Delivered, DateSealAndWarmthBlockIt) {

@@ -3,6 +3,7 @@
 // The states of a keg's life, and entries that don't fit.
 #include <gmock/gmock.h>
 
+#include "core/units/present.h"
 #include "tests/cellar/scenario.h"
 
 namespace ullage::testing {
@@ -89,30 +90,31 @@ TEST(Replay, PurgesOfAShutKegGoOnFromOneAnother) {
   s.log(day(2), Purged{k, PurgeMethod::pushed_liquid, {}, units::gauge_psi(5), {}, {}});
   const PreparationStep pushed = purged_step(s, k, day(2, 1));
   ASSERT_TRUE(pushed.result);
-  EXPECT_EQ(pushed.result->key, MessageKey::step_purged_pushed);
+  EXPECT_EQ(present(pushed.result).key, MessageKey::step_purged_pushed);
   EXPECT_TRUE(pushed.goes_on_from.empty());
   s.log(day(3), Purged{k, PurgeMethod::cycles, 2, units::gauge_psi(30), {}, {}});
   const PreparationStep both = purged_step(s, k, day(3, 1));
   ASSERT_TRUE(both.result);
-  ASSERT_EQ(both.result->key, MessageKey::step_purged_in_order);
-  EXPECT_EQ(whole(*both.result, 0), 2);
-  EXPECT_EQ(both.goes_on_from, (std::vector{*pushed.entry}));
+  ASSERT_EQ(present(both.result).key, MessageKey::step_purged_in_order);
+  EXPECT_EQ(whole(present(both.result), 0), 2);
+  EXPECT_EQ(both.goes_on_from, (std::vector{present(pushed.entry)}));
   // A fill to 30 psi at sea level changes 0.9 x 30 / 44.7 of what is over the gas's own 30 ppm.
   const double change = 1 - 0.9 * 30 / 44.696;
-  const double left = 30 + (static_cast<double>(whole(*pushed.result, 0)) - 30) * change * change;
-  EXPECT_NEAR(static_cast<double>(whole(*both.result, 1)), left, 0.06 * left);
+  const double left =
+      30 + (static_cast<double>(whole(present(pushed.result), 0)) - 30) * change * change;
+  EXPECT_NEAR(static_cast<double>(whole(present(both.result), 1)), left, 0.06 * left);
   // Cycles not said how many are passed over; renewed seals let the air in.
   s.log(day(4), Purged{k, PurgeMethod::cycles, {}, {}, {}, {}});
-  EXPECT_EQ(whole(*purged_step(s, k, day(4, 1)).result, 1), whole(*both.result, 1));
+  EXPECT_EQ(whole(present(purged_step(s, k, day(4, 1)).result), 1), whole(present(both.result), 1));
   Inspected renewed;
   renewed.keg = k;
   renewed.seals_renewed = true;
   s.log(day(5), renewed);
   s.log(day(6), Purged{k, PurgeMethod::cycles, 2, units::gauge_psi(30), {}, {}});
   const PreparationStep anew = purged_step(s, k, day(6, 1));
-  EXPECT_EQ(anew.result->key, MessageKey::step_purged_cycles);
+  EXPECT_EQ(present(anew.result).key, MessageKey::step_purged_cycles);
   EXPECT_TRUE(anew.goes_on_from.empty());
-  EXPECT_GT(whole(*anew.result, 2), 20000);
+  EXPECT_GT(whole(present(anew.result), 2), 20000);
 }
 
 TEST(Replay, FillTapEmpty) {
@@ -126,10 +128,10 @@ TEST(Replay, FillTapEmpty) {
   s.fill(k, rye, day(0, 19));
   KegStatus status = s.status(k, day(0, 20));
   ASSERT_TRUE(status.contents);
-  EXPECT_EQ(status.contents->beer.name, "Red Rye");
-  EXPECT_TRUE(status.contents->filled_by_us);
+  EXPECT_EQ(present(status.contents).beer.name, "Red Rye");
+  EXPECT_TRUE(present(status.contents).filled_by_us);
   ASSERT_TRUE(status.level.left);
-  EXPECT_NEAR(units::in_litres(status.level.left->value()), 18.6, 1e-9);
+  EXPECT_NEAR(units::in_litres(present(status.level.left).value()), 18.6, 1e-9);
   s.log(day(9), Tapped{k, line});
   status = s.status(k, day(9, 1));
   EXPECT_EQ(status.phase, Phase::on_tap);
@@ -191,7 +193,7 @@ TEST(Replay, StrikingAFillInThePastDerivesThePresentAnew) {
   s.prepare(k, day(0));
   const EntryId fill = s.fill(k, rye, day(1));
   s.gas(k, day(1, 1), 12);
-  Replay replay(s.journal, s.calendar);
+  const Replay replay(s.journal, s.calendar);
   ASSERT_TRUE(replay.keg_status(k, day(3)).contents);
   s.strike(fill);
   const KegStatus status = replay.keg_status(k, day(3));
@@ -209,13 +211,13 @@ TEST(Replay, TheSameReplayTellsWhatAFreshOneTells) {
   s.prepare(a, day(0));
   s.fill(a, rye, day(1));
   s.gas(a, day(1, 1), 12);
-  Replay replay(s.journal, s.calendar);
+  const Replay replay(s.journal, s.calendar);
   (void)replay.status(day(2));
   s.read(box, day(2, 1), 3.0);  // about a place, so about both kegs
   const auto kept = replay.keg_status(a, day(4)).co2.now;
   const auto fresh = s.status(a, day(4)).co2.now;
   ASSERT_TRUE(kept && fresh);
-  EXPECT_DOUBLE_EQ(kept->value().count(), fresh->value().count());
+  EXPECT_DOUBLE_EQ(present(kept).value().count(), present(fresh).value().count());
 }
 
 TEST(Replay, KegsAreInNaturalOrderAndFoundByTag) {
@@ -239,7 +241,7 @@ TEST(Replay, FoundIsAStartingPointAndUnknownsStayUnknown) {
   f.keg = k;
   f.contents = FoundContents::beer;
   s.log(day(0), f);
-  KegStatus status = s.status(k, day(1));
+  const KegStatus status = s.status(k, day(1));
   EXPECT_EQ(status.phase, Phase::conditioning);
   EXPECT_FALSE(status.contents);
   EXPECT_FALSE(status.level.left);

@@ -44,7 +44,7 @@ TEST(RoomSafety, BottlesOfAPlaceAreSummed) {
 }
 
 TEST(RoomSafety, SaysNothingWithoutAVolume) {
-  GasCellar scene;
+  const GasCellar scene;
   const auto safety = room_safety(scene.cellar(day(0)), scene.journal);
   ASSERT_EQ(safety.size(), 1u);
   EXPECT_FALSE(safety[0].outcome);

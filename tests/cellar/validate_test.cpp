@@ -50,8 +50,9 @@ class Validation : public ::testing::Test {
     return out;
   }
   Found_faults faults(Payload payload, std::string note = {}) {
-    return faults({.drafts = {{.payload = std::move(payload), .happened_at = now, .note = note}},
-                   .by = "AB"});
+    return faults(
+        {.drafts = {{.payload = std::move(payload), .happened_at = now, .note = std::move(note)}},
+         .by = "AB"});
   }
 
   EntryMaker maker;

@@ -10,6 +10,7 @@
 #include <QPushButton>
 #include <QToolButton>
 #include <QTreeWidget>
+#include <ranges>
 
 #include "core/report/cleaning_words.h"
 #include "tests/journeys/cleaning_journey.h"
@@ -50,8 +51,8 @@ class CleaningTimer : public CleaningJourney {
   // The contact time of the last line cleaning in the journal.
   [[nodiscard]] std::optional<units::Duration> last_contact() const {
     const auto& entries = cellar_->journal().entries();
-    for (auto at = entries.rbegin(); at != entries.rend(); ++at) {
-      if (const auto* c = get_if<cellar::LineCleaned>(&at->payload)) return c->contact;
+    for (const cellar::Entry& entry : std::views::reverse(entries)) {
+      if (const auto* c = get_if<cellar::LineCleaned>(&entry.payload)) return c->contact;
     }
     ADD_FAILURE() << "no cleaning";
     return std::nullopt;

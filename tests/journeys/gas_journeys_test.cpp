@@ -49,11 +49,13 @@ TEST_F(GasJourney, ALoggersFileIsImportedAndUndoneAsOne) {
   file.write("Time;Temp (°C)\n");
   const QDateTime start = QDateTime::currentDateTimeUtc().addDays(-2);
   for (int i = 0; i < 200; ++i) {
-    const double celsius = 3.5 + (i / 50) * 0.8;
-    file.write(QStringLiteral("%1;%2\n")
-                   .arg(start.addSecs(600 * i).toString(QStringLiteral("yyyy-MM-dd hh:mm:ss")))
-                   .arg(celsius, 0, 'f', 1)
-                   .toUtf8());
+    const int quarter = i / 50;
+    const double celsius = 3.5 + quarter * 0.8;
+    file.write(
+        QStringLiteral("%1;%2\n")
+            .arg(start.addSecs(qint64{600} * i).toString(QStringLiteral("yyyy-MM-dd hh:mm:ss")))
+            .arg(celsius, 0, 'f', 1)
+            .toUtf8());
   }
   file.close();
   prompts_.files.emplace_back(path);

@@ -82,9 +82,9 @@ enum class Command {
 enum class Menu { cellar, edit, log, the_register, paper, view, help };
 
 struct CommandSpec {
-  Command command;
-  Menu menu;
-  const char* text;           // with a mnemonic
+  Command command{};
+  Menu menu{};
+  const char* text = "";      // with a mnemonic
   const char* shortcut = "";  // QKeySequence's portable form
   const char* does = "";      // one plain line for the list of shortcuts
   bool writes = false;        // off while the cellar is read-only

@@ -8,6 +8,7 @@
 #include "core/units/number_text.h"
 #include "core/units/paper_text.h"
 #include "core/units/parsing.h"
+#include "core/units/present.h"
 #include "core/units/printing.h"
 #include "ui/context.h"
 #include "ui/preferences.h"
@@ -214,7 +215,7 @@ QString TypedEdit<Kind>::take_text(const QString& text) {
 template <class Kind>
 QString TypedEdit<Kind>::shown_value() const {
   const Printer printer{preferences().units(), preferences().number_style()};
-  const std::string text = Ways<Kind>::write(printer, *value_);
+  const std::string text = Ways<Kind>::write(printer, present(value_));
   const std::string unit = Ways<Kind>::unit(preferences().units());
   std::string_view number = text;
   if (!unit.empty() && number.ends_with(unit))
@@ -240,7 +241,7 @@ QString TypedEdit<Kind>::other_reading(const QString& typed) const {
       std::any_of(typed.begin(), typed.end(), [](QChar c) { return c.isLetter(); });
   if (!has_letters) return {};
   const Printer printer{preferences().units(), preferences().number_style()};
-  const QString own = q(Ways<Kind>::write(printer, *value_));
+  const QString own = q(Ways<Kind>::write(printer, present(value_)));
   return own.simplified().remove(' ') == typed.simplified().remove(' ') ? QString() : own;
 }
 
