@@ -273,7 +273,7 @@ TEST_F(Advised, PlacesAndLinesAndBottlesSpeakUp) {
   s.log(day(2), BottleWeighed{bottle.bottle, units::kilograms(5.6), {}, {}});
   const CellarStatus c = s.cellar(day(3));
   ASSERT_TRUE(c.find(bottle.bottle)->gas_left);
-  EXPECT_NEAR(units::in_kilograms(present(c.find(bottle.bottle)).gas_left->value()), 0.6, 1e-9);
+  EXPECT_NEAR(units::in_kilograms(present(c.find(bottle.bottle)->gas_left).value()), 0.6, 1e-9);
   EXPECT_TRUE(says(c.attention, MessageKey::adv_bottle_low));
 }
 

@@ -173,7 +173,7 @@ TEST(CleaningPlan, TheForecastIsTheOneTheKegsShow) {
   const auto told = kegs_running_empty(status);
   ASSERT_THAT(told, SizeIs(1));
   EXPECT_EQ(told[0].keg, keg);
-  EXPECT_EQ(told[0].when.likely, present(status.find(keg)).level.runs_out->likely);
+  EXPECT_EQ(told[0].when.likely, present(status.find(keg)->level.runs_out).likely);
 }
 
 TEST(CleaningPlan, ASuppliersKegGoesBackUnwashed) {

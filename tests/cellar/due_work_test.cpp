@@ -114,7 +114,7 @@ TEST(DueWork, WorkTickedOffMovesTheLinesDayToo) {
   c.log(day(0), c.receive(keg, c.batch("Pale"), 4.0, date(90)));
   c.log(day(2), Tapped{keg, line});
   c.cleaned(line, day(0, 10));
-  EXPECT_EQ(present(c.cellar(day(9)).find(keg)).next_step->key, MessageKey::next_line_overdue);
+  EXPECT_EQ(present(c.cellar(day(9)).find(keg)->next_step).key, MessageKey::next_line_overdue);
   EXPECT_EQ(present(c.status(keg, day(9)).next_step).key, MessageKey::next_line_overdue);
   WorkDone w;
   w.work = WorkKind::caustic;

@@ -85,8 +85,8 @@ TEST(HoseSomewhere, NobodyToldHowWarmIsSaidAndIsNoAllClear) {
   ASSERT_TRUE(stands);
   EXPECT_NEAR(units::in_litres(stands->value()) * 1e3, 57.9, 0.1);
   ASSERT_TRUE(a->action);
-  EXPECT_EQ(present(a).action->kind, "temperature_read");
-  EXPECT_EQ(present(a).action->about, subject(bar));
+  EXPECT_EQ(present(a->action).kind, "temperature_read");
+  EXPECT_EQ(present(a->action).about, subject(bar));
   EXPECT_FALSE(said(p, MessageKey::adv_pour_warm)) << "nor is it said to be warm";
   const auto judged = [&](std::size_t part) {
     return std::any_of(p.outlook.places.begin(), p.outlook.places.end(),

@@ -104,11 +104,11 @@ TEST(PourAdvice, ADirtyLineSaysHowLongAndByWhichRule) {
   EXPECT_EQ(*get_if<std::int64_t>(&a->headline.args.at(1)), 6);
   EXPECT_EQ(*get_if<std::int64_t>(&a->headline.args.at(2)), 20);
   ASSERT_TRUE(a->detail);
-  EXPECT_EQ(*get_if<std::int64_t>(&present(a).detail->args.at(0)), 14);
-  EXPECT_EQ(*get_if<std::string>(&present(a).detail->args.at(1)), "trade handbook");
+  EXPECT_EQ(*get_if<std::int64_t>(&present(a->detail).args.at(0)), 14);
+  EXPECT_EQ(*get_if<std::string>(&present(a->detail).args.at(1)), "trade handbook");
   ASSERT_EQ(a->inputs.size(), 1U);
   EXPECT_EQ(a->inputs.front().read, day(2, 9));
-  EXPECT_EQ(present(a).action->kind, "line_cleaned");
+  EXPECT_EQ(present(a->action).kind, "line_cleaned");
   const std::vector<Advice> later = s.line_now(day(39)).advice;
   ASSERT_TRUE(find(later, MessageKey::adv_line_overdue));
   EXPECT_EQ(find(later, MessageKey::adv_line_overdue)->severity, Severity::advice);
@@ -125,7 +125,7 @@ TEST(PourAdvice, ALineNeverCleanedSaysSoOnlyWhereARuleAsks) {
   ASSERT_TRUE(a);
   EXPECT_EQ(a->severity, Severity::advice);
   EXPECT_EQ(*get_if<std::int64_t>(&a->headline.args.at(1)), 22 + 60 - 14);
-  EXPECT_EQ(present(a).detail->key, MessageKey::adv_line_rule_registered);
+  EXPECT_EQ(present(a->detail).key, MessageKey::adv_line_rule_registered);
 }
 
 TEST(PourAdvice, AcidAloneIsToldAsSuch) {
@@ -144,7 +144,7 @@ TEST(PourAdvice, GasBreaksOutAtRestBelowTheBeersEquilibrium) {
   const Advice* a = find(p.advice, MessageKey::adv_pour_breaks_out);
   ASSERT_TRUE(a);
   EXPECT_EQ(a->severity, Severity::advice);
-  EXPECT_EQ(present(a).action->kind, "gas_set");
+  EXPECT_EQ(present(a->action).kind, "gas_set");
   EXPECT_GT(a->inputs.size(), 2U);
 }
 
@@ -190,9 +190,9 @@ TEST(PourAdvice, ShortWideHosePoursTooFastAndSaysTheLengthAtHand) {
   const Advice* a = find(p.advice, MessageKey::adv_pour_fast);
   ASSERT_TRUE(a);
   ASSERT_TRUE(a->detail);
-  EXPECT_EQ(present(a).detail->key, MessageKey::adv_pour_length_detail);
-  const auto* right = get_if<Length>(&present(a).detail->args[0]);
-  const auto* at_hand = get_if<Length>(&present(a).detail->args[1]);
+  EXPECT_EQ(present(a->detail).key, MessageKey::adv_pour_length_detail);
+  const auto* right = get_if<Length>(&present(a->detail).args[0]);
+  const auto* at_hand = get_if<Length>(&present(a->detail).args[1]);
   EXPECT_GT(units::in_feet(*right), 10);
   EXPECT_NEAR(std::round(units::in_feet(*at_hand)), units::in_feet(*at_hand), 1e-9);
   EXPECT_TRUE(find(s.line_now().advice, MessageKey::adv_pour_fast));
@@ -237,7 +237,7 @@ TEST(PourAdvice, WrongBlendSaysTheRightOne) {
   const Advice* a = find(p.advice, MessageKey::adv_pour_blend);
   ASSERT_TRUE(a);
   // 2.5 volumes at 4 C need 11.8 psi as pure CO2: 26.5 of 34.7 psi absolute, 76 %.
-  EXPECT_NEAR(get_if<units::Fraction>(&present(a).detail->args[1])->count(), 0.764, 0.01);
+  EXPECT_NEAR(get_if<units::Fraction>(&present(a->detail).args[1])->count(), 0.764, 0.01);
 }
 
 TEST(PourAdvice, TwoBeersOnOneRegulatorSayWhatEachBecomes) {
@@ -260,7 +260,7 @@ TEST(PourAdvice, TwoBeersOnOneRegulatorSayWhatEachBecomes) {
   for (const LineId id : {s.line, other}) {
     const Advice* a = find(all.find(id)->pour->advice, MessageKey::adv_pour_shared);
     ASSERT_TRUE(a);
-    EXPECT_EQ(present(a).detail->args.size(), 5U);
+    EXPECT_EQ(present(a->detail).args.size(), 5U);
   }
 }
 

@@ -36,8 +36,8 @@ TEST(PourTold, ABeerWithNoRangeIsToldWhereItsGasBreaksOut) {
   const Advice* a = told(p.advice, MessageKey::adv_pour_breaks_out);
   ASSERT_TRUE(a);
   // What held it until yesterday, and half a psi for the foot that it rises.
-  EXPECT_NEAR(psi_of(present(a).detail->args.at(0)), 11.5 + 0.44, 0.5);
-  EXPECT_EQ(present(a).action->kind, "gas_set");
+  EXPECT_NEAR(psi_of(present(a->detail).args.at(0)), 11.5 + 0.44, 0.5);
+  EXPECT_EQ(present(a->action).kind, "gas_set");
 }
 
 TEST(PourTold, TooLittlePressureLetsItGoFlat) {
@@ -50,8 +50,8 @@ TEST(PourTold, TooLittlePressureLetsItGoFlat) {
   // 3 psi hold 1.7 volumes at 4 C by the wall chart.
   EXPECT_NEAR(get_if<Co2>(&a->headline.args.at(1))->value().count(), 1.7, 0.1);
   // 2.5 want 11.8 psi there, known no better than the beer's temperature is.
-  EXPECT_NEAR(psi_of(present(a).detail->args.at(0)), 11.8, 0.3);
-  EXPECT_GT(get_if<Pressure>(&present(a).detail->args.at(0))->half_width(), 0);
+  EXPECT_NEAR(psi_of(present(a->detail).args.at(0)), 11.8, 0.3);
+  EXPECT_GT(get_if<Pressure>(&present(a->detail).args.at(0))->half_width(), 0);
   EXPECT_FALSE(told(PourScene().pour_now().advice, MessageKey::adv_pour_goes_flat));
 }
 
@@ -76,7 +76,7 @@ TEST(PourTold, WhatCantBeToldNamesWhatMakesItSo) {
     const Advice* a = told(p.advice, MessageKey::adv_pour_cant_tell);
     ASSERT_TRUE(a);
     EXPECT_NE(get_if<std::string>(&a->headline.args.at(2))->find("dial"), std::string::npos);
-    EXPECT_EQ(present(a).detail->key, MessageKey::adv_pour_cant_tell_detail);
+    EXPECT_EQ(present(a->detail).key, MessageKey::adv_pour_cant_tell_detail);
   }
   // A checked gauge, and a box that was turned a little and not read since.
   PourScene s(f);
@@ -90,7 +90,7 @@ TEST(PourTold, WhatCantBeToldNamesWhatMakesItSo) {
   const Advice* a = told(p.advice, MessageKey::adv_pour_cant_tell);
   ASSERT_TRUE(a);
   EXPECT_EQ(*get_if<std::string>(&a->headline.args.at(2)), "Cold box: as set");
-  EXPECT_EQ(present(a).detail->key, MessageKey::adv_pour_cant_tell_warmth_detail);
+  EXPECT_EQ(present(a->detail).key, MessageKey::adv_pour_cant_tell_warmth_detail);
 }
 
 TEST(PourTold, GlassesThatWereCountedEndAnIdleWeek) {
@@ -133,7 +133,7 @@ TEST(PourTold, ALongHoseSaysTheShorterOneThatIsRight) {
   const Advice* a = told(p.advice, MessageKey::adv_pour_slow);
   ASSERT_TRUE(a);
   ASSERT_TRUE(a->detail);
-  ASSERT_EQ(present(a).detail->key, MessageKey::adv_pour_shorten_detail);
+  ASSERT_EQ(present(a->detail).key, MessageKey::adv_pour_shorten_detail);
   const auto length = [&](std::size_t i) { return *get_if<Length>(&a->detail->args.at(i)); };
   EXPECT_LT(units::in_feet(length(0)), 15);
   EXPECT_LT(length(3), length(0)) << "as narrow as its bore may be";
@@ -152,11 +152,11 @@ TEST(PourTold, AHighTapIsToldThePressureAndTheBlendForIt) {
   const Advice* a = told(p.advice, MessageKey::adv_pour_slow);
   ASSERT_TRUE(a);
   ASSERT_TRUE(a->detail);
-  ASSERT_EQ(present(a).detail->key, MessageKey::adv_pour_blend_detail);
-  const double psi = units::in_psi(*get_if<GaugePressure>(&present(a).detail->args.at(0)));
+  ASSERT_EQ(present(a->detail).key, MessageKey::adv_pour_blend_detail);
+  const double psi = units::in_psi(*get_if<GaugePressure>(&present(a->detail).args.at(0)));
   EXPECT_GT(psi, 15);
   // (b + air) / (a + air), with the 11.8 psi that hold the beer as pure CO2.
-  EXPECT_NEAR(get_if<units::Fraction>(&present(a).detail->args.at(1))->count(),
+  EXPECT_NEAR(get_if<units::Fraction>(&present(a->detail).args.at(1))->count(),
               (11.8 + 14.7) / (psi + 14.7), 0.01);
 }
 
@@ -168,8 +168,8 @@ TEST(PourTold, AHoseThatNoLengthMakesRightIsToldItsBore) {
   const Advice* a = told(p.advice, MessageKey::adv_pour_fast);
   ASSERT_TRUE(a);
   ASSERT_TRUE(a->detail);
-  ASSERT_EQ(present(a).detail->key, MessageKey::adv_pour_bore_detail);
-  EXPECT_LT(units::in_inches(*get_if<Length>(&present(a).detail->args.at(0))), 0.25);
+  ASSERT_EQ(present(a->detail).key, MessageKey::adv_pour_bore_detail);
+  EXPECT_LT(units::in_inches(*get_if<Length>(&present(a->detail).args.at(0))), 0.25);
 }
 
 struct OneRegulator : PourScene {
@@ -204,8 +204,8 @@ TEST(SharedRegulator, AKegThatOnlyCarbonatesOnItCounts) {
   EXPECT_EQ(*get_if<std::string>(&a->headline.args.at(1)), "K02");
   EXPECT_EQ(*get_if<std::string>(&a->headline.args.at(2)), "R1");
   ASSERT_TRUE(a->detail);
-  const auto* now = get_if<Co2>(&present(a).detail->args.at(1));
-  const auto* then = get_if<Co2>(&present(a).detail->args.at(4));
+  const auto* now = get_if<Co2>(&present(a->detail).args.at(1));
+  const auto* then = get_if<Co2>(&present(a->detail).args.at(4));
   ASSERT_TRUE(now && then);
   EXPECT_NEAR(now->value().count(), 2.47, 0.05);  // the wall chart at 11.5 psi and 4 C
   EXPECT_GT(now->half_width(), 0.05);
@@ -228,7 +228,7 @@ TEST(SharedRegulator, ATriedPressureIsJudgedForAllOfThem) {
   const auto advice = shared_regulator_advice(all, line, tried, {});
   const Advice* a = told(advice, MessageKey::adv_pour_shared);
   ASSERT_TRUE(a);
-  EXPECT_GT(get_if<Co2>(&present(a).detail->args.at(1))->value().count(), 3.1);
+  EXPECT_GT(get_if<Co2>(&present(a->detail).args.at(1))->value().count(), 3.1);
   EXPECT_TRUE(told(advice, MessageKey::adv_pour_over_gasses_by));
 }
 

@@ -2,6 +2,7 @@
 #include "ui/dialogs/keg_change.h"
 
 #include "core/cellar/cellar_status.h"
+#include "core/units/present.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
@@ -85,13 +86,13 @@ void KegChange::choose(std::optional<cellar::LineId> line, std::optional<cellar:
 
 std::optional<cellar::KegId> KegChange::coming_off() const {
   const auto status = context().cellar.status();
-  const cellar::LineStatus* line = line_->value() ? status->find(*line_->value()) : nullptr;
+  const cellar::LineStatus* line = line_->value() ? status->find(present(line_->value())) : nullptr;
   return line ? line->keg : std::nullopt;
 }
 
 void KegChange::on_line() {
   const auto status = context().cellar.status();
-  const cellar::LineStatus* line = line_->value() ? status->find(*line_->value()) : nullptr;
+  const cellar::LineStatus* line = line_->value() ? status->find(present(line_->value())) : nullptr;
   const std::optional<cellar::KegId> off = coming_off();
   const cellar::KegStatus* keg = off ? status->find(*off) : nullptr;
   off_->setText(keg ? q(keg->record.tag) + (keg->contents
@@ -121,7 +122,7 @@ void KegChange::warn(const cellar::LineStatus* line, const cellar::KegStatus* on
 
 void KegChange::on_keg() {
   const auto status = context().cellar.status();
-  const cellar::KegStatus* keg = on_->value() ? status->find(*on_->value()) : nullptr;
+  const cellar::KegStatus* keg = on_->value() ? status->find(present(on_->value())) : nullptr;
   if (keg && !pressure_->value()) pressure_->set_last(keg->gas.should_be);
   tell();
 }
@@ -130,8 +131,8 @@ QString KegChange::in_words() const { return words_->text(); }
 
 void KegChange::tell() {
   const auto status = context().cellar.status();
-  const cellar::LineStatus* line = line_->value() ? status->find(*line_->value()) : nullptr;
-  const cellar::KegStatus* on = on_->value() ? status->find(*on_->value()) : nullptr;
+  const cellar::LineStatus* line = line_->value() ? status->find(present(line_->value())) : nullptr;
+  const cellar::KegStatus* on = on_->value() ? status->find(present(on_->value())) : nullptr;
   const std::optional<cellar::KegId> off_id = coming_off();
   const cellar::KegStatus* off = off_id ? status->find(*off_id) : nullptr;
   forget_refusal();
@@ -156,9 +157,9 @@ cellar::Act KegChange::act() const {
     did(act, payload_of(cellar::GasOff{*off}));
   }
   if (on_->value() && line_->value()) {
-    did(act, payload_of(cellar::Tapped{*on_->value(), *line_->value()}));
+    did(act, payload_of(cellar::Tapped{present(on_->value()), present(line_->value())}));
     if (pressure_->value()) {
-      cellar::GasSet gas{.keg = *on_->value(), .pressure = *pressure_->value()};
+      cellar::GasSet gas{.keg = present(on_->value()), .pressure = present(pressure_->value())};
       gas.regulator = regulator_->value();
       for (const cellar::RegulatorRecord& r : status->regulators) {
         if (gas.regulator && r.regulator == *gas.regulator) gas.instrument = r.dial;

@@ -57,7 +57,7 @@ KitDialog::KitDialog(const Context& context, QWidget* parent) : QDialog(parent),
 }
 
 FormSection* KitDialog::section(const QString& heading, CleanerFields& fields,
-                                const cellar::Cleaner& cleaner) {
+                                const cellar::Cleaner& cleaner) const {
   auto* form = new FormSection(heading);
   fields.name = new TextEdit(60);
   fields.name->set_value(cleaner.name);

@@ -33,7 +33,7 @@ class KitDialog : public QDialog {
     DurationEdit* contact = nullptr;
   };
   [[nodiscard]] FormSection* section(const QString& heading, CleanerFields& fields,
-                                     const cellar::Cleaner& cleaner);
+                                     const cellar::Cleaner& cleaner) const;
   [[nodiscard]] QWidget* amounts(const cellar::CleaningKit&);
   [[nodiscard]] bool read_amounts(cellar::CleaningKit& into) const;
   [[nodiscard]] bool read(const CleanerFields& fields, cellar::Cleaner& into) const;

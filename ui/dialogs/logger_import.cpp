@@ -18,6 +18,7 @@
 #include <set>
 
 #include "core/cellar/presets.h"
+#include "core/units/present.h"
 #include "ui/dialogs/forms/hush.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/dialogs/logger_words.h"
@@ -246,7 +247,8 @@ void LoggerImport::show_preview() {
 void LoggerImport::leave_out_what_is_known() {
   if (!place_->value()) return;
   std::set<cellar::Instant> known;
-  for (const cellar::Entry* e : context_.cellar.journal().story(subject(*place_->value()))) {
+  for (const cellar::Entry* e :
+       context_.cellar.journal().story(subject(present(place_->value())))) {
     if (holds_alternative<cellar::TemperatureRead>(e->payload)) known.insert(e->header.happened_at);
   }
   known_ = std::erase_if(thinned_.kept,
@@ -281,7 +283,7 @@ cellar::Act LoggerImport::act() const {
   act.by = by_->value();
   if (!place_->value()) return act;
   for (const cellar::TimedTemperature& t : thinned_.kept) {
-    cellar::TemperatureRead read{.place = *place_->value(), .temperature = t.temperature};
+    cellar::TemperatureRead read{.place = present(place_->value()), .temperature = t.temperature};
     read.thermometer = thermometer_->value();
     read.of = of_->index() == 1 ? cellar::TemperatureOf::liquid : cellar::TemperatureOf::air;
     act.drafts.push_back({cellar::Payload(read), t.at, {}, {}});

@@ -15,6 +15,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/units/present.h"
 #include "ui/context.h"
 
 namespace ullage::ui {
@@ -98,7 +99,7 @@ class TypedPicker : public EntityPicker {
     reload();
   }
   [[nodiscard]] std::optional<Id> value() const {
-    return chosen() ? std::optional<Id>(Id{*chosen()}) : std::nullopt;
+    return chosen() ? std::optional<Id>(Id{present(chosen())}) : std::nullopt;
   }
   void set_value(std::optional<Id> id) {
     choose(id ? std::optional<cellar::Uuid>(id->uuid) : std::nullopt);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/dialogs/forms/task_forms.h"
 
+#include "core/units/present.h"
 #include "ui/dialogs/bottle_change.h"
 #include "ui/dialogs/forms/entry_form.h"
 #include "ui/dialogs/forms/form_spec.h"
@@ -123,7 +124,7 @@ QDialog* make_task_dialog(const Context& context, const SuggestedTask& task, QWi
     if (known && kind_of(*known) == task.kind) filled.prefill = std::move(known);
   }
   if (!filled.prefill && task.kind.ends_with("_record")) {
-    filled.prefill = with_usual_figures(*make_payload(task.kind));
+    filled.prefill = with_usual_figures(present(make_payload(task.kind)));
     give_fresh_id(*filled.prefill, context.cellar);
   } else if (!filled.prefill && task.kind == "cellar_described") {
     const auto status = context.cellar.status();
