@@ -33,7 +33,7 @@ void rank_use_next(CellarStatus&);
 
 // Everything of severity advice and above, most severe first, then in the order
 // of kegs, lines, places, bottles.
-void gather_attention(CellarStatus&, std::vector<Advice> of_places_and_bottles);
+void gather_attention(CellarStatus&, const std::vector<Advice>& of_places_and_bottles);
 
 // "K2" before "K10".
 [[nodiscard]] bool natural_less(std::string_view, std::string_view);

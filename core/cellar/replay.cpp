@@ -296,7 +296,7 @@ CellarStatus Replay::status(Instant now) const {
     advise_bottle(out.bottles.back(), memory.calendar.date_of(now), others);
   }
   memory.keep_accounts(out, bottles, others);
-  gather_attention(out, std::move(others));
+  gather_attention(out, others);
   return out;
 }
 
