@@ -18,7 +18,6 @@
 #include <set>
 
 #include "core/cellar/presets.h"
-#include "core/units/present.h"
 #include "ui/dialogs/forms/hush.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/dialogs/logger_words.h"
@@ -245,10 +244,10 @@ void LoggerImport::show_preview() {
 // A file taken over once more, or one that begins where the last one ended, doubles
 // nothing.
 void LoggerImport::leave_out_what_is_known() {
-  if (!place_->value()) return;
+  const auto place = place_->value();
+  if (!place) return;
   std::set<cellar::Instant> known;
-  for (const cellar::Entry* e :
-       context_.cellar.journal().story(subject(present(place_->value())))) {
+  for (const cellar::Entry* e : context_.cellar.journal().story(subject(*place))) {
     if (holds_alternative<cellar::TemperatureRead>(e->payload)) known.insert(e->header.happened_at);
   }
   known_ = std::erase_if(thinned_.kept,
@@ -281,9 +280,10 @@ QString LoggerImport::in_words() const {
 cellar::Act LoggerImport::act() const {
   cellar::Act act;
   act.by = by_->value();
-  if (!place_->value()) return act;
+  const auto place = place_->value();
+  if (!place) return act;
   for (const cellar::TimedTemperature& t : thinned_.kept) {
-    cellar::TemperatureRead read{.place = present(place_->value()), .temperature = t.temperature};
+    cellar::TemperatureRead read{.place = *place, .temperature = t.temperature};
     read.thermometer = thermometer_->value();
     read.of = of_->index() == 1 ? cellar::TemperatureOf::liquid : cellar::TemperatureOf::air;
     act.drafts.push_back({cellar::Payload(read), t.at, {}, {}});

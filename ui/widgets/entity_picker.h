@@ -15,7 +15,6 @@
 #include <optional>
 #include <vector>
 
-#include "core/units/present.h"
 #include "ui/context.h"
 
 namespace ullage::ui {
@@ -99,7 +98,8 @@ class TypedPicker : public EntityPicker {
     reload();
   }
   [[nodiscard]] std::optional<Id> value() const {
-    return chosen() ? std::optional<Id>(Id{present(chosen())}) : std::nullopt;
+    const auto uuid = chosen();
+    return uuid ? std::optional<Id>(Id{*uuid}) : std::nullopt;
   }
   void set_value(std::optional<Id> id) {
     choose(id ? std::optional<cellar::Uuid>(id->uuid) : std::nullopt);
