@@ -9,6 +9,22 @@
 
 namespace ullage::ui {
 
+std::optional<KegColumn> column_of(KegOrder order) {
+  switch (order) {
+    case KegOrder::tag:
+      return KegColumn::tag;
+    case KegOrder::level:
+      return KegColumn::left;
+    case KegOrder::ready_time:
+      return KegColumn::life;
+    case KegOrder::state:
+      return KegColumn::state;
+    case KegOrder::use_next:
+      break;
+  }
+  return std::nullopt;
+}
+
 namespace {
 
 // Even numbers, and never less than 4 volumes, so that the scale stays put while

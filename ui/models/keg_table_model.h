@@ -15,6 +15,9 @@
 namespace ullage::ui {
 
 enum class KegColumn { tag, contents, left, co2, life, state };
+
+// The column by which an order sorts; none has what to use next.
+[[nodiscard]] std::optional<KegColumn> column_of(KegOrder);
 inline constexpr int keg_column_count = 6;
 
 class KegTableModel final : public QAbstractTableModel {

@@ -40,22 +40,6 @@ std::vector<LifeTick> week_ticks(cellar::Instant now, const report::Speaker& spe
   return ticks;
 }
 
-std::optional<KegColumn> column_of(KegOrder order) {
-  switch (order) {
-    case KegOrder::tag:
-      return KegColumn::tag;
-    case KegOrder::level:
-      return KegColumn::left;
-    case KegOrder::ready_time:
-      return KegColumn::life;
-    case KegOrder::state:
-      return KegColumn::state;
-    case KegOrder::use_next:
-      break;
-  }
-  return std::nullopt;
-}
-
 PhaseNames phase_names(const report::Speaker& speaker) {
   PhaseNames names;
   for (std::size_t i = 0; i < names.size(); ++i) {
