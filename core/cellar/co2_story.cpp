@@ -284,13 +284,15 @@ std::optional<TemperatureEstimate> start_temperature(const Entry& filling, Looku
   return std::nullopt;
 }
 
+// A keg that was found is taken to have stood there for as long as it held its beer.
 void find_cold_since(KegTimeline& keg) {
   if (!keg.warmth) return;
   for (const WarmthStep& w : keg.warmth->steps) {
     if (w.place.value() > cold_enough()) {
       keg.cold_since.reset();
     } else if (!keg.cold_since) {
-      keg.cold_since = std::max(w.at, keg.filling->at);
+      const bool from_the_first = &w == &keg.warmth->steps.front();
+      keg.cold_since = from_the_first ? keg.filling->at : std::max(w.at, keg.filling->at);
     }
   }
 }

@@ -69,7 +69,11 @@ TEST_F(SlateOnTap, RunsOutByWhatWasDrawnSinceItWasPutOn) {
 }
 
 TEST_F(SlateOnTap, GlassesGoFromWhatIsInItAndAreLogged) {
-  look(day(23));
+  LevelReading read{scene_.keg};
+  read.method = LevelMethod::heft;
+  read.fraction_left = units::fraction(0.5);
+  scene_.log(day(23), read);
+  look(day(23, 1));
   auto o = offer("left_by_glasses");
   ASSERT_TRUE(o);
   EXPECT_FALSE(o->inputs.has("glasses")) << "the person's to count";
@@ -78,11 +82,11 @@ TEST_F(SlateOnTap, GlassesGoFromWhatIsInItAndAreLogged) {
   const auto task = act(*o);
   ASSERT_TRUE(task);
   EXPECT_EQ(task->kind, "level_reading");
-  const auto& read = get<LevelReading>(*task->prefill);
-  EXPECT_EQ(read.method, LevelMethod::glasses);
-  EXPECT_EQ(read.glasses, 8);
-  EXPECT_EQ(read.glass_volume, units::one_glass(us_words.units));
-  EXPECT_EQ(read.keg, scene_.keg);
+  const auto& poured = get<LevelReading>(*task->prefill);
+  EXPECT_EQ(poured.method, LevelMethod::glasses);
+  EXPECT_EQ(poured.glasses, 8);
+  EXPECT_EQ(poured.glass_volume, units::one_glass(us_words.units));
+  EXPECT_EQ(poured.keg, scene_.keg);
 }
 
 // 6 ft of 3/16 in, a foot up, at 11.5 psi: as registered and set.
@@ -177,7 +181,8 @@ TEST_F(SlateOnTap, KegsOnOneRegulatorAreAskedTogether) {
 
 // What the journal does not know is not offered: a keg put away has no line.
 TEST_F(SlateOnTap, OffTheTapNothingOfThisIsOffered) {
-  look(day(20));
+  scene_.log(day(22), Untapped{scene_.keg});
+  look(day(23));
   for (const char* key : {"run_out", "left_by_glasses", "pour", "line_length", "timed_pour",
                           "break_out", "one_regulator"})
     EXPECT_FALSE(offer(key)) << key;

@@ -50,11 +50,11 @@ TEST(SlateStart, IsTheReadersOwn) {
   const Outcome ounces =
       work_out(cleaner, starting_inputs(cleaner, in_us_units.units), in_us_units);
   ASSERT_TRUE(ounces);
-  EXPECT_EQ(ounces->values.front().words, "5 oz");  // 2 oz a gallon, 2.5 gal
+  EXPECT_EQ(ounces->values.front().words, "5.0 ± 0.2 oz");  // 2 oz a gallon, 2.5 gal
   const Outcome grams =
       work_out(cleaner, starting_inputs(cleaner, in_metric_units.units), in_metric_units);
   ASSERT_TRUE(grams);
-  EXPECT_EQ(grams->values.front().words, "200 g");  // 20 g a litre, 10 L
+  EXPECT_EQ(grams->values.front().words, "200 ± 10 g");  // 20 g a litre, 10 L
 }
 
 TEST(SlateGrounds, SpeakTheWordsOfTheRegion) {

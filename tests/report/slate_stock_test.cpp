@@ -21,8 +21,11 @@ using ::testing::Not;
 
 double half_width_by(const AnswerValue* v, std::string_view source) {
   if (v == nullptr) return std::nan("");
-  for (const units::Contribution& e : v->errors) {
-    if (e.source.name == source) return std::abs(e.half_width);
+  // Of a ±, or of a range with its ends.
+  for (const auto* from : {&v->errors, &v->causes}) {
+    for (const units::Contribution& e : *from) {
+      if (e.source.name == source) return std::abs(e.half_width);
+    }
   }
   return 0;
 }

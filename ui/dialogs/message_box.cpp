@@ -58,7 +58,8 @@ MessageBox::MessageBox(const QString& what, const QString& detail, QWidget* pare
   ways_->setSpacing(space::s);
   ways_->addStretch(1);
   column_->addLayout(ways_);
-  setMinimumWidth(box_width);
+  // By the headline, so that a row of long buttons may ask for more.
+  headline->setMinimumWidth(box_width - 2 * space::xl);
   grow_with_contents(*this);
 }
 

@@ -20,6 +20,8 @@ using cellar::LevelTold;
 
 // --- level
 
+const auto least_drawn = units::litres(0.05);
+
 // The first that was told of what it held, as the start of what was drawn.
 const LevelTold* first_told(const KegStatus& keg) {
   const auto& told = keg.level.told;
@@ -46,11 +48,12 @@ void add_run_out(const KegSubject& s, std::vector<Offer>& offers) {
   const auto& left = s.keg.level.left;
   const auto since = first ? drawn_since(s, *first) : std::nullopt;
   if (!left || !since) return;
+  // Of which nothing was drawn yet, nobody can tell how long it lasts.
   const units::Volume drawn = first->amount.value() - left->value();
+  if (drawn < least_drawn) return;
   Prefiller p("run_out", s);
   p.put("left", Value(left->value()), InputOrigin::worked_out, s.keg.level.measured_at)
-      .put("drawn", drawn >= units::litres(0) ? std::optional<Value>(drawn) : std::nullopt,
-           InputOrigin::worked_out, first->at)
+      .put("drawn", Value(drawn), InputOrigin::worked_out, first->at)
       .put("over", Value(cellar::between(*since, s.speaker.now)), InputOrigin::worked_out, since)
       .put_known("weekday", weekday_of(s.speaker), InputOrigin::worked_out)
       .put_known("left_error", Value(left->error()), InputOrigin::worked_out)
