@@ -61,7 +61,7 @@ TEST(WaterCo2, LiesBetweenTheReviewsOfHenrysConstant) {
     const AbsolutePressure p = pascals_absolute(1e4);  // a thin gas, of fugacity p
     const double moles = to_concentration(in_water(p, celsius(c))).count() / 44.0095e-3;  // per m3
     const double per_kelvin = 1 / (c + 273.15) - 1 / 298.15;
-    const auto [less, more] = std::minmax(2250 * per_kelvin, 2450 * per_kelvin);
+    const auto [less, more] = std::minmax({2250 * per_kelvin, 2450 * per_kelvin});
     EXPECT_GT(moles / 1e4, 3.25e-4 * std::exp(less)) << c;
     EXPECT_LT(moles / 1e4, 3.45e-4 * std::exp(more)) << c;
   }
