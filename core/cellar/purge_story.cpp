@@ -17,14 +17,21 @@ std::optional<physics::PurgeAct> purge_act(const Purged& p) {
   return physics::LiquidPush{p.pressure.value_or(usual_push())};
 }
 
+std::vector<physics::PurgeAct> purge_acts(std::span<const Entry* const> purges) {
+  std::vector<physics::PurgeAct> acts;
+  for (const Entry* entry : purges) {
+    const auto* purged = get_if<Purged>(&entry->payload);
+    if (const auto act = purged != nullptr ? purge_act(*purged) : std::nullopt)
+      acts.push_back(*act);
+  }
+  return acts;
+}
+
 std::optional<physics::PurgeOutcome> left_by_purges(const physics::Vessel& vessel,
                                                     std::span<const Entry* const> purges) {
   std::optional<physics::PurgeOutcome> left;
-  for (const Entry* entry : purges) {
-    const auto* purged = get_if<Purged>(&entry->payload);
-    const auto act = purged != nullptr ? purge_act(*purged) : std::nullopt;
-    if (!act) continue;
-    const auto after = physics::purge_on(left, vessel, *act);
+  for (const physics::PurgeAct& act : purge_acts(purges)) {
+    const auto after = physics::purge_on(left, vessel, act);
     if (after) left = *after;
   }
   return left;

@@ -8,6 +8,7 @@
 
 #include <optional>
 #include <span>
+#include <vector>
 
 #include "core/cellar/entry.h"
 #include "core/physics/purge_plan.h"
@@ -19,6 +20,9 @@ namespace ullage::cellar {
 
 // As physics names it; nothing where its amount was not logged.
 [[nodiscard]] std::optional<physics::PurgeAct> purge_act(const Purged&);
+
+// Those whose amount was logged, in their order; entries of other kinds are passed over.
+[[nodiscard]] std::vector<physics::PurgeAct> purge_acts(std::span<const Entry* const> purges);
 
 // After the last of them; nothing where none can be told. Entries of other kinds
 // are passed over.

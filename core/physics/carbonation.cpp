@@ -3,7 +3,9 @@
 
 #include <algorithm>
 #include <array>
+#include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
+#include <cstdint>
 #include <iterator>
 #include <numbers>
 #include <string>
@@ -40,29 +42,15 @@ struct TimeAndExcess {
 };
 
 // Where `over` came to nothing between a time when it was below and one when it was not,
-// to the second; the later end. False position with Illinois' halving, which takes a
-// handful of looks where halving the time takes twenty.
+// to the second; the later end.
 template <class Over>
 double reached_within_a_second(const Over& over, TimeAndExcess low, TimeAndExcess high) {
-  int side = 0;
-  while (high.at - low.at > 1.0) {
-    const double width = high.at - low.at;
-    // Never so near an end that it could not move: half a second, or a share of it.
-    const double margin = std::max(0.5, 1e-3 * width);
-    const double share = low.over < 0 ? low.over / (low.over - high.over) : 0;
-    const double at = std::clamp(low.at + share * width, low.at + margin, high.at - margin);
-    const double there = over(at);
-    if (there < 0) {
-      low = {at, there};
-      if (side < 0) high.over *= 0.5;
-      side = -1;
-    } else {
-      high = {at, there};
-      if (side > 0) low.over *= 0.5;
-      side = 1;
-    }
-  }
-  return high.at;
+  if (low.over >= 0) return low.at;  // it was there at the very start
+  std::uintmax_t looks = 100;
+  const auto near_enough = [](double from, double to) { return to - from <= 1.0; };
+  return boost::math::tools::toms748_solve(over, low.at, high.at, low.over, high.over, near_enough,
+                                           looks)
+      .second;
 }
 
 // What the other history names and this one did not.

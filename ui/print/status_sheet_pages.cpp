@@ -38,6 +38,10 @@ StatusSheetPages::StatusSheetPages(report::StatusSheet sheet, Paper paper, const
   const double margin = millimetres_on_paper(margin_mm);
   body_ = QRectF(QPointF(0, 0), size())
               .adjusted(margin, margin + points(heading_pt), -margin, -margin - points(foot_pt));
+  for (const report::SheetRow& row : sheet_.rows) {
+    QStringList& texts = cells_.emplace_back();
+    for (const std::string& text : report::cells(row)) texts << q(text);
+  }
   lay_out_columns();
   lay_out_rows();
   break_pages();
@@ -68,9 +72,8 @@ double StatusSheetPages::needed_width(std::size_t column) const {
   const bool whole_lines = column == keg_column || column == left_column;
   const QFontMetricsF letters(cell_font(column));
   double widest = 0;
-  for (const report::SheetRow& row : sheet_.rows) {
-    const QString text = q(report::cells(row).at(column));
-    for (const QString& line : text.split(QLatin1Char('\n'))) {
+  for (const QStringList& row : cells_) {
+    for (const QString& line : row.at(static_cast<qsizetype>(column)).split(QLatin1Char('\n'))) {
       const QStringList pieces = whole_lines ? QStringList{line} : line.split(QLatin1Char(' '));
       for (const QString& piece : pieces)
         widest = std::max(widest, letters.horizontalAdvance(piece));
@@ -102,15 +105,16 @@ void StatusSheetPages::lay_out_columns() {
 
 void StatusSheetPages::lay_out_rows() {
   const double pad = points(cell_padding_pt);
-  for (const report::SheetRow& from : sheet_.rows) {
+  for (std::size_t r = 0; r < cells_.size(); ++r) {
     Row row;
-    row.marked = from.needs_attention;
-    const std::vector<std::string> texts = report::cells(from);
-    for (std::size_t i = 0; i < texts.size(); ++i) {
+    row.marked = sheet_.rows.at(r).needs_attention;
+    const QStringList& texts = cells_.at(r);
+    for (std::size_t i = 0; i < static_cast<std::size_t>(texts.size()); ++i) {
       const QFont font = cell_font(i);
       // Beside the column to be written in stands its rule, no text.
       const double gutter = i + 2 < columns_.size() ? points(cell_gutter_pt) : pad;
-      row.cells.push_back(broken_lines(q(texts[i]), font, columns_.at(i) - gutter));
+      row.cells.push_back(
+          broken_lines(texts.at(static_cast<qsizetype>(i)), font, columns_.at(i) - gutter));
       const double height = static_cast<double>(row.cells.back().size()) * line_height(font);
       row.height = std::max(row.height, height + 2 * pad);
     }

@@ -52,6 +52,7 @@ class StatusSheetPages final : public Pages {
   void paint_signatures(QPainter& painter, double y) const;
 
   report::StatusSheet sheet_;
+  std::vector<QStringList> cells_;  // of its rows
   QFont base_;
   Paper paper_;
   QRectF body_;  // between heading and foot

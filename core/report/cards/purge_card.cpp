@@ -281,11 +281,7 @@ struct PurgeWriter {
   // Of these purges, in their order; those whose amount was not logged are passed over.
   [[nodiscard]] std::optional<PurgeEstimate> left_by(
       std::span<const cellar::Entry* const> logged) const {
-    std::vector<physics::PurgeAct> acts;
-    for (const cellar::Entry* e : logged) {
-      if (const auto act = cellar::purge_act(get<cellar::Purged>(e->payload))) acts.push_back(*act);
-    }
-    const auto told = known.by(acts);
+    const auto told = known.by(cellar::purge_acts(logged));
     return told ? std::optional(*told) : std::nullopt;
   }
 
