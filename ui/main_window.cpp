@@ -227,7 +227,7 @@ void MainWindow::run(Command command) {
 }
 
 void MainWindow::undo(bool again) {
-  if (!again && !may_undo(context_, this)) return;
+  if (!(again ? may_redo(context_, this) : may_undo(context_, this))) return;
   const std::string by = s(context_.preferences.initials());
   const cellar::Outcome<cellar::ActId> outcome =
       again ? context_.cellar.redo(by) : context_.cellar.undo(by);

@@ -47,8 +47,9 @@ void check_fits(ActCheck& check, KegId keg, const std::optional<Volume>& volume,
   }
 }
 
-// A keg and its beer on the scale: no more than filled to the brim with the densest wort.
-// The tare may be a preset's, so half as much again is let pass.
+// A keg and its beer on the scale: no more than filled to the brim with the densest wort,
+// no less than the empty keg. The tare may be a preset's, so half as much again is let
+// pass either way.
 constexpr double most_of_tare = 1.5;
 constexpr double densest = 1300;  // kg/m³
 
@@ -58,6 +59,8 @@ void check_weighs(ActCheck& check, KegId keg, const std::optional<Mass>& gross) 
   const Mass full = units::kilograms(densest * record->holds().value());
   const Mass most = most_of_tare * *record->tare + full;
   if (*gross > most) check.refuse("gross_mass_kg", MessageKey::fault_above, most);
+  const Mass least = *record->tare / most_of_tare;
+  if (*gross < least) check.refuse("gross_mass_kg", MessageKey::fault_below, least);
 }
 
 void require(ActCheck& check, bool there, std::string_view column) {

@@ -22,6 +22,13 @@ EntryId passing_id(std::size_t number) {
   return id;
 }
 
+// The entry that this one strikes or brings back.
+std::optional<EntryId> target_of(const Payload& payload) {
+  if (const auto* s = get_if<Struck>(&payload)) return s->target;
+  if (const auto* r = get_if<Restored>(&payload)) return r->target;
+  return std::nullopt;
+}
+
 class Gathering {
  public:
   Gathering(const Journal& journal, KegId keg) : journal_(journal), keg_(subject(keg)) {}
@@ -32,12 +39,8 @@ class Gathering {
     for (const InstrumentId i : instruments_of(payload)) meet(subject(i));
   }
   void act(const Act& act) {
-    for (const Draft& draft : act.drafts) {
-      names(draft.payload);
-      if (draft.replaces) take(journal_.find(*draft.replaces));
-      if (const auto* s = get_if<Struck>(&draft.payload)) take(journal_.find(s->target));
-      if (const auto* r = get_if<Restored>(&draft.payload)) take(journal_.find(r->target));
-    }
+    for (const Draft& draft : act.drafts) names(draft.payload);
+    for (const EntryId target : acted_on(act, journal_)) take(journal_.find(target));
   }
   std::vector<const Entry*> all() {
     meet(cellar_subject());
@@ -106,13 +109,7 @@ class Gathering {
   std::vector<const Entry*> chosen_;
 };
 
-}  // namespace
-
-Journal excerpt_with(const Journal& journal, KegId keg, const Act& act) {
-  Gathering gathering(journal, keg);
-  gathering.act(act);
-  Journal part = journal.excerpt(gathering.all());
-  std::int64_t sequence = journal.last_sequence();
+void log_into(Journal& part, const Act& act, std::int64_t sequence) {
   for (const Draft& draft : act.drafts) {
     Entry entry;
     entry.header.sequence = ++sequence;
@@ -125,6 +122,40 @@ Journal excerpt_with(const Journal& journal, KegId keg, const Act& act) {
     entry.payload = draft.payload;
     part.append(std::move(entry));
   }
+}
+
+}  // namespace
+
+std::vector<EntryId> acted_on(const Act& act, const Journal& journal) {
+  std::vector<EntryId> out;
+  for (const Draft& draft : act.drafts) {
+    if (draft.replaces) out.push_back(*draft.replaces);
+    std::optional<EntryId> target = target_of(draft.payload);
+    while (target) {
+      out.push_back(*target);
+      const Entry* entry = journal.find(*target);
+      target = entry == nullptr ? std::nullopt : target_of(entry->payload);
+    }
+  }
+  return out;
+}
+
+Journal excerpt_with(const Journal& journal, KegId keg, const Act& act) {
+  Gathering gathering(journal, keg);
+  gathering.act(act);
+  Journal part = journal.excerpt(gathering.all());
+  log_into(part, act, journal.last_sequence());
+  return part;
+}
+
+Journal excerpt_with(const Journal& journal, LineId line, const Act& act) {
+  std::vector<const Entry*> chosen;
+  for (const Entry* entry : journal.story(subject(line))) chosen.push_back(entry);
+  for (const EntryId target : acted_on(act, journal)) {
+    if (const Entry* entry = journal.find(target)) chosen.push_back(entry);
+  }
+  Journal part = journal.excerpt(chosen);
+  log_into(part, act, journal.last_sequence());
   return part;
 }
 

@@ -5,9 +5,15 @@
 // touching the journal and without replaying the whole cellar.
 #pragma once
 
+#include <vector>
+
 #include "core/cellar/journal.h"
 
 namespace ullage::cellar {
+
+// What an act corrects, strikes or brings back; of a strike that is struck, what that
+// one was about, too.
+[[nodiscard]] std::vector<EntryId> acted_on(const Act&, const Journal&);
 
 // Entries about the keg; records, and readings that belong to no other keg, of
 // everything those entries and the drafts name, and of what those name in turn;
@@ -15,5 +21,8 @@ namespace ullage::cellar {
 // drunk. Then the drafts of
 // the act, as entries with ids and sequences of their own.
 [[nodiscard]] Journal excerpt_with(const Journal&, KegId, const Act&);
+
+// The story of one line alone, and the drafts likewise.
+[[nodiscard]] Journal excerpt_with(const Journal&, LineId, const Act&);
 
 }  // namespace ullage::cellar

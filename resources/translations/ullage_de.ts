@@ -12,8 +12,8 @@
         <translation>Die Sperre von %1 ohne Prüfung aufheben?</translation>
     </message>
     <message>
-        <source>This entry keeps %1 locked: there may be %2 in it. Strike it only if none ever went in. Otherwise release the line by a check.</source>
-        <translation>Dieser Eintrag hält %1 gesperrt: es kann %2 darin sein. Nur streichen, wenn nie welcher hineinkam. Sonst die Leitung durch eine Prüfung freigeben.</translation>
+        <source>After this, nothing would keep %1 locked, and there may be %2 in it. Go on only if none ever went in. Otherwise release the line by a check.</source>
+        <translation>Danach würde nichts mehr %1 gesperrt halten, und es kann %2 darin sein. Nur fortfahren, wenn nie welcher hineinkam. Sonst die Leitung durch eine Prüfung freigeben.</translation>
     </message>
     <message>
         <source>None went in: take it off</source>

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
 #include <filesystem>
 #include <string_view>
 
@@ -38,6 +39,17 @@ std::set<std::string> folders_needing_readmes(const SourceTree& tree) {
     if (std::ranges::find(top_folders, top) != top_folders.end()) folders.insert(top);
   }
   return folders;
+}
+
+// What the folder owns, what it must not know, what to read first.
+bool begins_with_three_sentences(std::string_view text) {
+  constexpr std::size_t sentences = 3;
+  const auto lines = lines_of(text);
+  if (lines.size() < sentences) return false;
+  return std::all_of(lines.begin(), lines.begin() + sentences, [](std::string_view line) {
+    return !line.empty() && std::isupper(static_cast<unsigned char>(line.front())) != 0 &&
+           line.find_first_of(".:") != std::string_view::npos;
+  });
 }
 
 // Where `](` begins a link, the target up to the closing bracket or a fragment.
@@ -78,8 +90,8 @@ std::vector<Finding> missing_readmes(const SourceTree& tree) {
     const SourceFile* readme = find_file(tree, folder + "/README.md");
     if (readme == nullptr) {
       findings.push_back({folder, 0, "has no README.md"});
-    } else if (lines_of(readme->text).size() < 3) {
-      findings.push_back({readme->path, 0, "is shorter than three lines"});
+    } else if (!begins_with_three_sentences(readme->text)) {
+      findings.push_back({readme->path, 0, "does not begin with three sentences, one a line"});
     }
   }
   return findings;

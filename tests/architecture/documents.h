@@ -16,7 +16,8 @@ namespace ullage::architecture {
 // the SPDX licence line.
 [[nodiscard]] std::vector<Finding> missing_licence_lines(const SourceTree& tree);
 
-// Folders with code, and the top folders, lacking a README.md of three lines.
+// Folders with code, and the top folders, lacking a README.md that begins with three
+// sentences, one a line: what it owns, what it must not know, what to read first.
 [[nodiscard]] std::vector<Finding> missing_readmes(const SourceTree& tree);
 
 // README.md, DEVELOPERS.md or the licence missing; README not naming the two

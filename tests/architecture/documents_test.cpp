@@ -40,11 +40,12 @@ TEST(DocumentRules, SeeAMissingLicenceLine) {
 
 TEST(DocumentRules, SeeAMissingOrShortReadme) {
   EXPECT_THAT(missing_readmes({{"core/units/a.h", ""}}), SizeIs(1));
-  EXPECT_THAT(missing_readmes({{"core/units/a.h", ""}, {"core/units/README.md", "one\ntwo\n"}}),
-              SizeIs(1));
-  EXPECT_THAT(
-      missing_readmes({{"core/units/a.h", ""}, {"core/units/README.md", "one\ntwo\nthree\n"}}),
-      IsEmpty());
+  const auto with_readme = [](const char* text) {
+    return missing_readmes({{"core/units/a.h", ""}, {"core/units/README.md", text}});
+  };
+  EXPECT_THAT(with_readme("Owns it.\nMust not know.\n"), SizeIs(1));
+  EXPECT_THAT(with_readme("Owns it.\n    : a table\n      and more.Must not know.\n"), SizeIs(1));
+  EXPECT_THAT(with_readme("Owns it.\nMust not know.\nRead it.\n"), IsEmpty());
   EXPECT_THAT(missing_readmes({{"docs/handbook.md", "text"}}), SizeIs(1));
 }
 

@@ -255,6 +255,7 @@ TEST_F(Validation, RefusesAWeightThatNoSuchKegCanHave) {
   EXPECT_THAT(faults(weighed(233)), ElementsAre(Pair("gross_mass_kg", MessageKey::fault_above)));
   EXPECT_THAT(faults(weighed(23.3)), IsEmpty());
   EXPECT_THAT(faults(weighed(3.5)), IsEmpty()) << "a tare from a preset may be off";
+  EXPECT_THAT(faults(weighed(2.33)), ElementsAre(Pair("gross_mass_kg", MessageKey::fault_below)));
   Filled filled{.keg = keg, .batch = batch, .gross_mass = units::kilograms(23.3)};
   EXPECT_THAT(faults(filled), IsEmpty());
   filled.gross_mass = units::kilograms(233);

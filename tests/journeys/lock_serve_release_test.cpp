@@ -133,6 +133,26 @@ class LockServeRelease : public DeskJourney {
     });
   }
 
+  // As far as the question, where Enter keeps the lock and leaves the form open.
+  void correct_to_line_2(cellar::EntryId id) {
+    window().findChild<ui::LogPage*>()->select(id);
+    QString asked;
+    typist_.expect("form_line_locked", [this, &asked] {
+      typist_.fill("line", "line 2");
+      typist_.fill("reason_of_correction", "the other line");
+      typist_.expect("message_box", [this, &asked] {
+        asked = words_in(*QApplication::activeModalWidget());
+        typist_.key(Qt::Key_Return);
+      });
+      log_it();
+      typist_.expect("message_box", [this] { typist_.push("Leave"); });
+      typist_.key(Qt::Key_Escape);
+    });
+    typist_.push("log_correct");
+    typist_.finish();
+    EXPECT_TRUE(asked.contains("without a check")) << asked.toStdString();
+  }
+
   std::ptrdiff_t timed_before_ = 0;
 };
 
@@ -174,6 +194,9 @@ TEST_F(LockServeRelease, UndoAndStrikeAskBeforeTheyEndALock) {
   typist_.push("log_strike");
   typist_.finish();
   ASSERT_TRUE(line().lock) << "struck without asking";
+
+  correct_to_line_2(id);
+  ASSERT_TRUE(line().lock) << "corrected to another line without asking";
 
   typist_.expect("message_box", [this] { typist_.push("None went in: take it off"); });
   typist_.chord("Ctrl+Z");

@@ -230,6 +230,12 @@ std::vector<TransferStep*> TransferForm::steps() const {
   return all;
 }
 
+std::vector<TransferStep*> TransferForm::logging() const {
+  std::vector<TransferStep*> now = steps();
+  std::erase_if(now, [](const TransferStep* step) { return !step->logs_now(); });
+  return now;
+}
+
 void TransferForm::choose_keg(KegId keg) {
   parts_->keg->set_value(keg);
   on_keg();
@@ -293,9 +299,7 @@ Act TransferForm::act() const {
   Act act;
   act.by = parts_->by->value();
   const Instant at = parts_->when->value().value_or(context_.cellar.now());
-  for (TransferStep* step : steps()) {
-    if (step->logs_now()) act.drafts.push_back({step->fields().payload(), at, {}, {}});
-  }
+  for (auto* step : logging()) act.drafts.push_back({step->fields().payload(), at, {}, {}});
   const auto filled = std::find_if(act.drafts.begin(), act.drafts.end(), [](const Draft& d) {
     return holds_alternative<Filled>(d.payload);
   });
@@ -318,7 +322,9 @@ void TransferForm::tell_outlook() {
   parts_->warning->hide();
   parts_->outlook->clear();
   const std::optional<KegId> keg = parts_->keg->value();
-  if (!keg || !parts_->batch->value() || !context_.cellar.check(act()).empty()) return;
+  if (!keg || !parts_->batch->value() || !complete() || !context_.cellar.check(act()).empty()) {
+    return;
+  }
   const std::optional<KegStatus> after = context_.cellar.preview(act(), *keg);
   if (!after) return;
   const report::Speaker speaker = context_.speaker();
@@ -335,13 +341,15 @@ void TransferForm::tell_outlook() {
   parts_->warning->show();
 }
 
+bool TransferForm::complete() const {
+  return std::ranges::all_of(logging(), [](auto* step) { return step->fields().complete(); });
+}
+
 QString TransferForm::outlook() const { return parts_->outlook->text(); }
 
 bool TransferForm::show_faults() {
   bool any = faults_shown(false, parts_->keg, parts_->batch);
-  for (TransferStep* step : steps()) {
-    if (step->logs_now() && step->fields().show_faults(!any)) any = true;
-  }
+  for (TransferStep* step : logging()) any = step->fields().show_faults(!any) || any;
   return faults_shown(any, parts_->when, parts_->by, parts_->note);
 }
 
@@ -368,10 +376,7 @@ bool TransferForm::log() {
 }
 
 void TransferForm::show_refusal(const Refusal& refusal) {
-  std::vector<TransferStep*> logged;
-  for (TransferStep* step : steps()) {
-    if (step->logs_now()) logged.push_back(step);
-  }
+  const std::vector<TransferStep*> logged = logging();
   QStringList elsewhere;
   bool first = true;
   for (const Fault& fault : refusal.faults) {

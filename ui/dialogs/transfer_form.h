@@ -58,8 +58,10 @@ class TransferForm : public QDialog {
   void on_gas_way();
   void on_changed();
   void tell_outlook();
+  [[nodiscard]] bool complete() const;  // all that would be logged is filled in
   void tell_gravity();
   [[nodiscard]] std::vector<TransferStep*> steps() const;
+  [[nodiscard]] std::vector<TransferStep*> logging() const;  // those whose entry will be logged
   bool show_faults();
   void show_refusal(const cellar::Refusal& refusal);
 

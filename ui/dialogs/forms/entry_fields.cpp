@@ -158,6 +158,12 @@ void EntryFields::focus_first() {
 
 cellar::Payload EntryFields::payload() const { return read_fields(like_, bindings_); }
 
+bool EntryFields::complete() const {
+  return std::all_of(spec_.fields.begin(), spec_.fields.end(), [&](const FieldSpec& field) {
+    return !on_show(field) || binding(field.column)->fault().isEmpty();
+  });
+}
+
 bool EntryFields::blank(std::string_view column) const {
   const FieldBinding* bound = binding(column);
   return bound == nullptr || bound->blank();

@@ -33,6 +33,8 @@ class EntryFields : public QWidget {
 
   [[nodiscard]] const FormSpec& spec() const { return spec_; }
   [[nodiscard]] cellar::Payload payload() const;
+  // Whether no row on show is empty that must not be, or holds what can't be read.
+  [[nodiscard]] bool complete() const;
   // Whether nothing is stated there.
   [[nodiscard]] bool blank(std::string_view column) const;
   void set_payload(const cellar::Payload& payload);

@@ -18,6 +18,7 @@
 #include "ui/dialogs/forms/hush.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/dialogs/leave_guard.h"
+#include "ui/dialogs/lock_guard.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
 #include "ui/theme/style.h"
@@ -250,7 +251,7 @@ void EntryForm::tell_consequences() {
   }
   const std::optional<cellar::SubjectRef> about = main_subject(would.drafts.front().payload);
   if (corrects_ || !about || about->kind != cellar::SubjectKind::keg) return;
-  if (!context_.cellar.check(would).empty()) return;
+  if (!fields_->complete() || !context_.cellar.check(would).empty()) return;
   const std::optional<cellar::KegStatus> after =
       context_.cellar.preview(would, cellar::KegId{about->uuid});
   if (!after) return;
@@ -285,6 +286,7 @@ cellar::Outcome<cellar::ActId> EntryForm::send(const cellar::Act& what) {
 
 bool EntryForm::log() {
   if (show_all_faults()) return false;
+  if (corrects_ && !may_correct(context_, this, *corrects_, act().drafts.front())) return false;
   const cellar::Outcome<cellar::ActId> outcome = send(act());
   if (!outcome) {
     show_refusal(outcome.error());
