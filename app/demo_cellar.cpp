@@ -3,14 +3,17 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <stdexcept>
 
 #include "app/demo_register.h"
+#include "app/zone_calendar.h"
 
 namespace ullage::app {
 namespace {
 
 using namespace ullage::cellar;
+using namespace std::chrono_literals;
 using units::celsius;
 using units::gauge_psi;
 using units::grams_per_litre;
@@ -350,14 +353,24 @@ void tell(CellarSession& cellar, const std::vector<Act>& acts) {
   }
 }
 
+Instant first_moment(const std::vector<Act>& acts) {
+  Instant first = acts.front().drafts.front().happened_at;
+  for (const Act& act : acts) {
+    for (const Draft& draft : act.drafts) first = std::min(first, draft.happened_at);
+  }
+  return first;
+}
+
 }  // namespace
 
 CellarSession::Made make_demo(const std::filesystem::path& file, CellarSession::Tools tools,
                               const store::OpenOptions& options) {
-  auto made = CellarSession::create(file, demo_description(), tools, options);
+  const CellarDescribed described = demo_description();
+  const ZoneCalendar calendar(described.time_zone);
+  const std::vector<Act> acts = demo_acts(tools.clock.now(), calendar, tools.ids);
+  auto made = CellarSession::create(file, described, tools, options, first_moment(acts) - 1h);
   if (!made) return made;
   CellarSession& cellar = **made;
-  const std::vector<Act> acts = demo_acts(cellar.now(), cellar.calendar(), tools.ids);
   if (const auto told = cellar.as_one([&] { tell(cellar, acts); }); !told) {
     return std::unexpected(told.error());
   }

@@ -63,14 +63,15 @@ CellarSession::Made CellarSession::open(const std::filesystem::path& path, Tools
 
 CellarSession::Made CellarSession::create(const std::filesystem::path& path,
                                           const cellar::CellarDescribed& described, Tools tools,
-                                          const store::OpenOptions& options) {
+                                          const store::OpenOptions& options,
+                                          std::optional<Instant> set_up_at) {
   const Instant now = tools.clock.now();
   auto created = store::JournalStore::create(path, tools.ids.next(), now, options);
   if (!created) return std::unexpected(created.error());
   Entry first;
   tools.ids.fill(first.header.id);
   tools.ids.fill(first.header.act);
-  first.header.happened_at = now;
+  first.header.happened_at = set_up_at.value_or(now);
   first.header.recorded_at = now;
   first.header.utc_offset = ZoneCalendar(described.time_zone).offset_at(now);
   first.payload = described;

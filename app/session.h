@@ -36,9 +36,10 @@ class CellarSession final : public cellar::Facade {
 
   [[nodiscard]] static Made open(const std::filesystem::path&, Tools,
                                  const store::OpenOptions& = {});
-  // A new file whose first entry describes the cellar.
+  // A new file whose first entry describes the cellar, set up at the moment given, or now.
   [[nodiscard]] static Made create(const std::filesystem::path&, const cellar::CellarDescribed&,
-                                   Tools, const store::OpenOptions& = {});
+                                   Tools, const store::OpenOptions& = {},
+                                   std::optional<cellar::Instant> set_up_at = {});
   ~CellarSession() override;
 
   // Asks the file every second whether another program wrote to it. Needs a

@@ -7,7 +7,6 @@
 #include "core/cellar/keg_story.h"
 #include "core/cellar/purge_story.h"
 #include "core/cellar/suggest.h"
-#include "core/physics/atmosphere.h"
 #include "core/units/present.h"
 
 namespace ullage::cellar {
@@ -181,13 +180,12 @@ void KegStory::on(const HoldReading& h) {
 // alone.
 std::optional<Message> KegStory::purge_result(const Purged& p) const {
   const auto cellar = lookup_.cellar();
-  const auto ambient = physics::ambient_pressure(cellar ? cellar->altitude : units::metres(0));
-  const Volume space = out_.record.holds();
-  if (!ambient || space.value() <= 0) return std::nullopt;
-  const auto left =
-      left_by_purges({space, out_.record.nominal, *ambient, units::celsius(15)}, purges_);
+  const auto known = purge_known(out_.record, cellar ? cellar->altitude : units::metres(0),
+                                 units::celsius(15), false);
+  const auto left = known ? left_by_purges(*known, purges_) : std::nullopt;
   if (!left) return std::nullopt;
-  const std::int64_t ppm = whole_ppm(left->oxygen), at_most = whole_ppm(left->worst);
+  const std::int64_t ppm = whole_ppm(left->outcome.oxygen);
+  const std::int64_t at_most = whole_ppm(left->outcome.worst);
   if (purges_.size() > 1)
     return message(MessageKey::step_purged_in_order, static_cast<std::int64_t>(purges_.size()), ppm,
                    at_most);

@@ -11,7 +11,7 @@
 #include <vector>
 
 #include "core/cellar/entry.h"
-#include "core/physics/purge_plan.h"
+#include "core/physics/purge_errors.h"
 
 namespace ullage::cellar {
 
@@ -24,9 +24,26 @@ namespace ullage::cellar {
 // Those whose amount was logged, in their order; entries of other kinds are passed over.
 [[nodiscard]] std::vector<physics::PurgeAct> purge_acts(std::span<const Entry* const> purges);
 
+// What the keg, its place, the dial and the weather leave open.
+struct PurgeKnown {
+  physics::KnownVessel vessel;
+  units::Estimate<units::PressureDifference> off;  // what the dial is off by
+
+  [[nodiscard]] physics::Vessel plain() const;  // as likeliest
+  [[nodiscard]] physics::Result<physics::PurgeEstimate> by(
+      std::span<const physics::PurgeAct>,
+      const std::optional<physics::PurgeOutcome>& before = std::nullopt) const;
+};
+
+// How far people know what a keg holds and what goes in (2 % where the register has no
+// half-width, 3 %), how warm a place is (2 K as read, 8 K as assumed) and what a dial is
+// off by (2 psi): assumed. Nothing where the altitude is out of range.
+[[nodiscard]] std::optional<PurgeKnown> purge_known(const KegRecord&, units::Length altitude,
+                                                    Temperature at, bool read);
+
 // After the last of them; nothing where none can be told. Entries of other kinds
 // are passed over.
-[[nodiscard]] std::optional<physics::PurgeOutcome> left_by_purges(
-    const physics::Vessel&, std::span<const Entry* const> purges);
+[[nodiscard]] std::optional<physics::PurgeEstimate> left_by_purges(
+    const PurgeKnown&, std::span<const Entry* const> purges);
 
 }  // namespace ullage::cellar

@@ -27,6 +27,8 @@ void expect_told_at(cellar::Instant now) {
   ASSERT_TRUE(made) << store::describe(made.error());
   for (const cellar::Entry& e : (*made)->journal().entries())
     EXPECT_LE(e.header.happened_at, now) << cellar::kind_of(e.payload);
+  // Nothing was done in a cellar that was not there yet.
+  EXPECT_EQ(cellar::kind_of((*made)->journal().story().front()->payload), "cellar_described");
 }
 
 // Every state that somebody should meet in it, at whatever hour they open it.

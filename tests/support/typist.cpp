@@ -11,6 +11,7 @@
 #include <QKeySequence>
 #include <QLineEdit>
 #include <QMainWindow>
+#include <QMessageBox>
 #include <QTest>
 #include <QTimer>
 #include <QWindow>
@@ -100,6 +101,12 @@ QString words_in_focus() {
   const auto* edit = qobject_cast<const QLineEdit*>(QApplication::focusWidget());
   return edit ? edit->text() : QString();
 }
+// The words of a plain box, so that a failure tells them.
+std::string said_in(const QWidget& modal) {
+  const auto* box = qobject_cast<const QMessageBox*>(&modal);
+  return box ? ": " + box->text().toStdString() : std::string();
+}
+
 }  // namespace
 
 QWidget* Typist::focus() { return QApplication::focusWidget(); }
@@ -195,7 +202,7 @@ void Typist::look() {
 void Typist::close_unexpected(QWidget* modal) {
   ADD_FAILURE() << "a dialog nobody expected: " << modal->metaObject()->className() << " '"
                 << modal->objectName().toStdString() << "' “" << modal->windowTitle().toStdString()
-                << "” " << modal->accessibleName().toStdString();
+                << "” " << modal->accessibleName().toStdString() << said_in(*modal);
   idle_ = 0;
   if (auto* box = qobject_cast<QDialog*>(modal)) {
     box->done(QDialog::Rejected);

@@ -30,6 +30,9 @@ TEST(Tags, RefusalsNameTheirReason) {
   EXPECT_EQ(fault("K1..K999999999999999999"), TagFault::too_long);
   EXPECT_EQ(fault("K01, k01"), TagFault::repeated);
   EXPECT_EQ(fault("a-tag-that-is-far-too-long"), TagFault::too_long);
+  // As long as the register takes, in characters, not bytes.
+  EXPECT_EQ(fault("Gärkeller-013"), TagFault::too_long);
+  EXPECT_THAT(*expand_tags("Gärkeller-01"), ElementsAre("Gärkeller-01"));
   for (const char* typed : {"", "K01..B03", "K08..K01", "K..L", "K001..K999", "K01 K01"}) {
     EXPECT_FALSE(sentence(expand_tags(typed).error()).empty());
   }

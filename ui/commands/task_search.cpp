@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "ui/context.h"
+#include "ui/models/word_search.h"
 
 namespace ullage::ui {
 
@@ -20,31 +21,26 @@ struct Thing {
   QString name;
 };
 
-// As typed on any keyboard: "CO₂" is found by "co2".
-QString typeable(const QString& text) {
-  return text.normalized(QString::NormalizationForm_KC).toLower();
-}
-
 // "K07", "k7" and "K-7" are one: letters in small, numbers without leading zeros.
 QString folded_name(const QString& name) {
-  QString folded;
+  QString plain;
   QString digits;
   const auto flush = [&] {
     if (digits.isEmpty()) return;
     while (digits.size() > 1 && digits.front() == QLatin1Char('0')) digits.remove(0, 1);
-    folded += digits;
+    plain += digits;
     digits.clear();
   };
-  for (const QChar c : typeable(name)) {
+  for (const QChar c : folded(name)) {
     if (c.isDigit()) {
       digits += c;
       continue;
     }
     flush();
-    if (c.isLetter()) folded += c;
+    if (c.isLetter()) plain += c;
   }
   flush();
-  return folded;
+  return plain;
 }
 
 std::vector<Thing> things_of(const cellar::CellarStatus& status) {
@@ -79,8 +75,8 @@ std::vector<Thing> things_of(const cellar::CellarStatus& status) {
 
 // How well the words fit the task; nullopt when one of them fits nothing in it.
 std::optional<int> fit(const QStringList& words, const TaskForm& task) {
-  const auto title = typeable(task.title).split(QLatin1Char(' '), Qt::SkipEmptyParts);
-  const auto keywords = typeable(task.keywords).split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  const auto title = folded(task.title).split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  const auto keywords = folded(task.keywords).split(QLatin1Char(' '), Qt::SkipEmptyParts);
   int total = 0;
   for (const QString& word : words) {
     int best = 0;
@@ -103,11 +99,10 @@ std::optional<int> fit(const QStringList& words, const TaskForm& task) {
 // The thing that the typed words from `from` to the end name, if any: "line 3"
 // is two words and one thing.
 const Thing* thing_named_by(const QStringList& words, const std::vector<Thing>& things) {
-  const QString folded = folded_name(words.join(QString()));
-  if (folded.isEmpty()) return nullptr;
-  const auto at = std::find_if(things.begin(), things.end(), [&](const Thing& thing) {
-    return folded_name(thing.name) == folded;
-  });
+  const QString name = folded_name(words.join(QString()));
+  if (name.isEmpty()) return nullptr;
+  const auto at = std::find_if(things.begin(), things.end(),
+                               [&](const Thing& thing) { return folded_name(thing.name) == name; });
   return at == things.end() ? nullptr : &*at;
 }
 
@@ -129,7 +124,7 @@ void add_matches(std::vector<TaskMatch>& matches, const QStringList& words, cons
 
 std::vector<TaskMatch> find_tasks(const QString& typed, const std::vector<TaskForm>& tasks,
                                   const cellar::CellarStatus& status) {
-  const QStringList words = typeable(typed).split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  const QStringList words = folded(typed).split(QLatin1Char(' '), Qt::SkipEmptyParts);
   const std::vector<Thing> things = things_of(status);
   std::vector<TaskMatch> matches;
   add_matches(matches, words, nullptr, tasks);

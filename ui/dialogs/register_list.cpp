@@ -11,6 +11,7 @@
 #include <algorithm>
 
 #include "core/report/names.h"
+#include "ui/models/word_search.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/ink_label.h"
@@ -117,14 +118,12 @@ void RegisterList::refresh() {
 
 // The first row on show becomes the current one when the one before is hidden.
 void RegisterList::narrow() {
-  const QStringList words = find_->text().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  const WordSearch wanted(find_->text());
   QTreeWidgetItem* first = nullptr;
   for (int i = 0; i < table_->topLevelItemCount(); ++i) {
     QTreeWidgetItem* row = table_->topLevelItem(i);
-    const QString text = row->text(column_name) + QLatin1Char(' ') + row->text(column_words);
-    const bool fits = std::all_of(words.begin(), words.end(), [&](const QString& word) {
-      return text.contains(word, Qt::CaseInsensitive);
-    });
+    const bool fits =
+        wanted.finds(row->text(column_name) + QLatin1Char(' ') + row->text(column_words));
     row->setHidden(!fits);
     if (fits && !first) first = row;
   }

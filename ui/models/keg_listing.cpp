@@ -2,9 +2,10 @@
 #include "ui/models/keg_listing.h"
 
 #include <QCoreApplication>
-#include <QStringList>
 #include <algorithm>
 #include <limits>
+
+#include "ui/models/word_search.h"
 
 namespace ullage::ui {
 
@@ -125,14 +126,11 @@ QString order_name(KegOrder order) {
 
 std::vector<std::size_t> shown_kegs(const std::vector<KegRow>& rows, KegFilter filter,
                                     const QString& text, KegOrder order) {
-  const QStringList wanted = folded(text).split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  const WordSearch wanted(text);
   std::vector<std::size_t> shown;
   shown.reserve(rows.size());
   for (std::size_t i = 0; i < rows.size(); ++i) {
-    const bool found = std::all_of(wanted.begin(), wanted.end(), [&](const QString& word) {
-      return rows[i].search_text.contains(word);
-    });
-    if (found && passes(rows[i], filter)) shown.push_back(i);
+    if (wanted.finds_folded(rows[i].search_text) && passes(rows[i], filter)) shown.push_back(i);
   }
   std::stable_sort(shown.begin(), shown.end(), [&](std::size_t a, std::size_t b) {
     return sort_key(rows[a], order) < sort_key(rows[b], order);

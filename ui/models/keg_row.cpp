@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "ui/context.h"
+#include "ui/models/word_search.h"
 
 namespace ullage::ui {
 
@@ -170,16 +171,6 @@ StopSign caution_of(const KegStatus& k, const Speaker& speaker) {
   }
   if (k.quarantined) return {KegRowText::tr("Held back"), held_back_because(k)};
   return {};
-}
-
-QString folded(const QString& text) {
-  const QString decomposed = text.normalized(QString::NormalizationForm_KD);
-  QString plain;
-  plain.reserve(decomposed.size());
-  for (const QChar c : decomposed) {
-    if (c.category() != QChar::Mark_NonSpacing) plain.append(c);
-  }
-  return plain.toCaseFolded();
 }
 
 KegRow keg_row(const KegStatus& k, const Speaker& speaker) {

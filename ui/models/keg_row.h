@@ -85,7 +85,7 @@ struct KegRow {
   bool needs_attention = false;
   std::optional<std::int64_t> use_next;
   std::optional<cellar::Instant> ready_time;
-  QString search_text;  // tag, beer, state, place: folded for a plain search
+  QString search_text;  // tag, beer, state, place: folded for a word search
 };
 
 [[nodiscard]] KegRow keg_row(const cellar::KegStatus&, const report::Speaker&);
@@ -93,8 +93,5 @@ struct KegRow {
 // The reason alone, for where "held back" stands already; empty when nobody gave one.
 [[nodiscard]] QString held_back_because(const cellar::KegStatus&);
 [[nodiscard]] StopSign caution_of(const cellar::KegStatus&, const report::Speaker&);
-
-// Lower case, accents taken off, so that "marzen" finds "Märzen".
-[[nodiscard]] QString folded(const QString&);
 
 }  // namespace ullage::ui

@@ -73,12 +73,4 @@ bool LogFilter::admits(const cellar::Entry& entry, const cellar::Journal& journa
   return with_struck || journal.standing(entry.header.id) == cellar::Standing::in_force;
 }
 
-bool LogFilter::matches_words(const QString& line) const {
-  // "CO₂" is found by "co2".
-  const QString plain = line.normalized(QString::NormalizationForm_KC);
-  return std::all_of(words.begin(), words.end(), [&](const QString& word) {
-    return plain.contains(word.normalized(QString::NormalizationForm_KC), Qt::CaseInsensitive);
-  });
-}
-
 }  // namespace ullage::ui

@@ -3,13 +3,12 @@
 // Which entries of the journal the Log page shows.
 #pragma once
 
-#include <QString>
-#include <QStringList>
 #include <optional>
 #include <string>
 #include <string_view>
 
 #include "core/cellar/journal.h"
+#include "ui/models/word_search.h"
 
 namespace ullage::ui {
 
@@ -22,12 +21,11 @@ struct LogFilter {
   EntryGroup group = EntryGroup::all;
   std::string kind;                         // of that kind alone; any when empty
   std::optional<cellar::Instant> from, to;  // happened at, to excluded
-  QStringList words;                        // all must occur in the entry's line, any case
+  WordSearch words;                         // found in the entry's line
   bool with_struck = true;
 
   // Everything but the words, which need the entry's line first.
   [[nodiscard]] bool admits(const cellar::Entry&, const cellar::Journal&) const;
-  [[nodiscard]] bool matches_words(const QString& line) const;
 };
 
 }  // namespace ullage::ui

@@ -59,7 +59,7 @@ void LogTable::search_slice() {
     const std::size_t at = newest_first_[next_to_search_++];
     const cellar::Entry& entry = journal.entries()[at];
     if (!filter_.admits(entry, journal)) continue;
-    if (!filter_.words.isEmpty() && !filter_.matches_words(whole_line(entry))) continue;
+    if (!filter_.words.empty() && !filter_.words.finds(whole_line(entry))) continue;
     found.push_back(at);
   }
   if (!found.empty()) {

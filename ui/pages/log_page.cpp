@@ -262,7 +262,7 @@ std::optional<cellar::Instant> LogPage::start_of(const QDateEdit& edit, int days
 
 void LogPage::apply_filter() {
   LogFilter filter;
-  filter.words = words_->text().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  filter.words = WordSearch(words_->text());
   filter.about = subject_in(*about_);
   const KindChosen chosen = kind_in(*kind_);
   filter.group = chosen.group;

@@ -7,6 +7,9 @@
 #include <cctype>
 #include <charconv>
 
+#include "core/cellar/entry.h"
+#include "core/cellar/limits.h"
+
 namespace ullage::ui {
 
 namespace {
@@ -20,6 +23,14 @@ SplitTag split(std::string_view tag) {
   std::size_t digits = tag.size();
   while (digits > 0 && std::isdigit(static_cast<unsigned char>(tag[digits - 1]))) --digits;
   return {std::string(tag.substr(0, digits)), std::string(tag.substr(digits))};
+}
+
+std::size_t longest_tag() { return cellar::text_limit(cellar::KegRecord::kind, "tag"); }
+
+std::size_t characters(std::string_view utf8) {
+  return static_cast<std::size_t>(std::count_if(utf8.begin(), utf8.end(), [](char c) {
+    return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;  // not a continuation
+  }));
 }
 
 bool same_tag(const std::string& a, const std::string& b) {
@@ -111,7 +122,7 @@ std::expected<Tags, TagError> expand_tags(std::string_view text) {
     const auto tags = expand_item(item);
     if (!tags) return std::unexpected(tags.error());
     for (const std::string& tag : *tags) {
-      if (tag.size() > longest_tag) return refuse(TagFault::too_long, tag);
+      if (characters(tag) > longest_tag()) return refuse(TagFault::too_long, tag);
       if (std::any_of(all.begin(), all.end(), [&](const auto& t) { return same_tag(t, tag); })) {
         return refuse(TagFault::repeated, tag);
       }
@@ -129,7 +140,7 @@ std::string sentence(const TagError& error) {
       return "Type a tag, or several: “K01..K08”.";
     case TagFault::too_long:
       return fmt::format("“{}” is too long: a tag has at most {} characters.", error.typed,
-                         longest_tag);
+                         longest_tag());
     case TagFault::range_mixed:
       return fmt::format("“{}”: both ends of a range must begin alike.", error.typed);
     case TagFault::range_backward:

@@ -15,7 +15,7 @@ inline constexpr std::size_t longest_tag = 16;
 
 enum class TagFault {
   empty,
-  too_long,         // one tag over longest_tag
+  too_long,         // one tag over what the register takes
   range_mixed,      // "K01..B08": the letters before the number differ
   range_backward,   // "K08..K01"
   range_no_number,  // "K..L"

@@ -11,7 +11,6 @@
 
 #include "core/cellar/purge_story.h"
 #include "core/cellar/suggest.h"
-#include "core/physics/atmosphere.h"
 #include "core/physics/purge_errors.h"
 #include "core/report/cards/card_parts.h"
 #include "core/report/cards/purge_words.h"
@@ -61,47 +60,11 @@ std::string purge_in_beer(const PurgeEstimate& known, const Printer& print) {
       print);
 }
 
-// What the keg, its place, the dial and the weather leave open.
-struct PurgeKnown {
-  physics::KnownVessel vessel;
-  units::Estimate<units::PressureDifference> off;
-
-  [[nodiscard]] physics::Vessel plain() const {
-    return {vessel.gas_space.value(), vessel.beer.value(), vessel.ambient.value(),
-            vessel.temperature.value()};
-  }
-  [[nodiscard]] physics::Result<PurgeEstimate> by(
-      std::span<const physics::PurgeAct> acts,
-      const std::optional<PurgeOutcome>& before = std::nullopt) const {
-    return physics::purge_estimate(vessel, acts, off, {"purge: gas used"}, {}, {}, before);
-  }
-};
-
-// How far people know what a keg holds and what goes in, and how warm a place is (assumed).
-constexpr double purge_keg_share = 0.02, purge_beer_share = 0.03;
-constexpr double purge_read_kelvin = 2, purge_assumed_kelvin = 8;
-constexpr double purge_dial_psi = 2;
-
-std::optional<PurgeKnown> purge_known(const KegSubject& s) {
-  const auto& altitude = s.cellar.cellar;
-  const auto air = physics::ambient_pressure_estimate(
-      altitude ? altitude->altitude : units::metres(0), {"weather"});
-  if (!air) return std::nullopt;
-  const cellar::KegRecord& keg = s.keg.record;
-  const units::Volume off = keg.brimful_half_width > units::litres(0)
-                                ? keg.brimful_half_width
-                                : units::Volume(purge_keg_share * keg.brimful);
-  const units::Volume beer = std::min(keg.nominal, keg.brimful);
+std::optional<cellar::PurgeKnown> purge_known(const KegSubject& s) {
+  const auto& cellar = s.cellar.cellar;
   const PurgePlace place = purge_place(s);
-  const bool assumed = place.input.origin == InputOrigin::assumed;
-  return PurgeKnown{
-      {units::Estimate(keg.brimful).with_error({"keg: brimful"}, off),
-       units::Estimate(beer).with_error({"how much beer goes in"},
-                                        units::Volume(purge_beer_share * beer)),
-       *air,
-       units::Estimate(place.at).with({"temperature of the place"},
-                                      assumed ? purge_assumed_kelvin : purge_read_kelvin)},
-      units::Estimate(units::psi(0)).with_error({"dial: bias"}, units::psi(purge_dial_psi))};
+  return cellar::purge_known(s.keg.record, cellar ? cellar->altitude : units::metres(0), place.at,
+                             place.input.origin != InputOrigin::assumed);
 }
 
 std::optional<cellar::SuggestedTask> purge_task(const PurgePlan& p, cellar::KegId keg,
@@ -128,7 +91,7 @@ std::optional<cellar::SuggestedTask> purge_task(const PurgePlan& p, cellar::KegI
 
 struct PurgeWriter {
   const KegSubject& s;
-  PurgeKnown known;
+  cellar::PurgeKnown known;
   PurgePlace place;
   units::MoleFraction target;
   std::vector<const cellar::Entry*> purges = {};  // that count, in their order
