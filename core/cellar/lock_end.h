@@ -7,6 +7,7 @@
 
 #include <vector>
 
+#include "core/cellar/journal.h"
 #include "core/cellar/status.h"
 
 namespace ullage::cellar {

@@ -87,7 +87,7 @@ TEST_F(LockEnd, WhatIsReleasedOrAnotherLinesEndsNothing) {
   const EntryId id = lock();
   scene.log(day(1, 10), LineReleased{line, FlushCheck::litmus, true, "AB", {}});
   EXPECT_THAT(ended_by(strike(id)), IsEmpty());
-  const EntryId remark = scene.log(day(1, 11), Note{});
+  const EntryId remark = scene.log(day(1, 11), Noted{});
   EXPECT_THAT(ended_by(strike(remark)), IsEmpty());
 }
 

@@ -11,7 +11,6 @@
 namespace ullage::ui {
 
 inline constexpr std::size_t most_tags_at_once = 200;
-inline constexpr std::size_t longest_tag = 16;
 
 enum class TagFault {
   empty,
