@@ -62,8 +62,7 @@ class DeskJourney : public ::testing::Test {
   }
   void answer_file_dialog(const QString& file) {
     typist_.expect(QStringLiteral("QFileDialog"), [this, file] {
-      typist_.chord("Ctrl+A");
-      typist_.keys(file);
+      typist_.paste(file);
       typist_.key(Qt::Key_Return);
     });
   }

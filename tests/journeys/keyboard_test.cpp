@@ -34,8 +34,7 @@ class Keyboard : public DeskJourney {
       typist_.key(Qt::Key_Return);
     });
     typist_.expect(QStringLiteral("QFileDialog"), [this] {
-      typist_.chord("Ctrl+A");
-      typist_.keys(path("back room.cellar"));
+      typist_.paste(path("back room.cellar"));
       typist_.key(Qt::Key_Return);
     });
     ASSERT_TRUE(desk_.start());
@@ -252,8 +251,7 @@ TEST_F(Keyboard, TheStatusSheetIsSavedAsAPdf) {
   const QString pdf = path("sheet.pdf");
   typist_.expect("sheet_preview", [this, &pdf] {
     typist_.expect("QFileDialog", [this, &pdf] {
-      typist_.chord("Ctrl+A");
-      typist_.keys(pdf);
+      typist_.paste(pdf);
       typist_.key(Qt::Key_Return);
     });
     typist_.chord("Alt+S");

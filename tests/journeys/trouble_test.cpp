@@ -82,8 +82,7 @@ TEST_F(Trouble, ADamagedFileIsRecoveredAndWhatWasLostIsNamed) {
     typist_.push("Save what can be read…");
   });
   typist_.expect("QFileDialog", [this] {
-    typist_.chord("Ctrl+A");
-    typist_.keys(path("saved.cellar"));
+    typist_.paste(path("saved.cellar"));
     typist_.key(Qt::Key_Return);
   });
   typist_.expect("message_box", [this, &told] {

@@ -6,6 +6,7 @@
 #include <QAbstractButton>
 #include <QAccessible>
 #include <QApplication>
+#include <QClipboard>
 #include <QComboBox>
 #include <QDialog>
 #include <QKeySequence>
@@ -86,6 +87,12 @@ void Typist::keys(const QString& text) {
     }
   }
   QApplication::processEvents();
+}
+
+void Typist::paste(const QString& text) {
+  QGuiApplication::clipboard()->setText(text);
+  chord("Ctrl+A");
+  chord("Ctrl+V");
 }
 
 void Typist::chord(const char* sequence) {

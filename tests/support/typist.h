@@ -31,6 +31,9 @@ class Typist : public QObject {
   void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier);
   void keys(const QString& text);
   void chord(const char* sequence);  // "Ctrl+L", "Alt+N"
+  // In place of what the field holds. Not key by key: the completer of Qt's file dialog
+  // reads folders meanwhile, and moves the cursor between keys that no hand is as fast as.
+  void paste(const QString& text);
 
   // Presses Tab until the focus is in the widget with this object name or
   // accessible name. Fails the test when Tab comes round without it.
