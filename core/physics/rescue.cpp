@@ -100,6 +100,22 @@ Result<AbsolutePressure> vent_that_leaves(const ClosedKeg& keg, Co2Volumes co2, 
   return low;
 }
 
+Result<Co2Volumes> co2_of(const ClosedKeg&, Co2Volumes, const Result<KegAtRest>& end) {
+  if (!end) return std::unexpected(end.error());
+  return end->co2;
+}
+
+// A closed keg loses what is vented and nothing else.
+Result<Mass> vented_between(const ClosedKeg& keg, Co2Volumes start, const Result<KegAtRest>& end) {
+  if (!end) return std::unexpected(end.error());
+  const auto from = resting_at(keg, start);
+  if (!from) return std::unexpected(from.error());
+  const auto before = co2_in_keg(keg, *from), after = co2_in_keg(keg, *end);
+  if (!before) return std::unexpected(before.error());
+  if (!after) return std::unexpected(after.error());
+  return co2_mass(*before - *after);
+}
+
 }  // namespace
 
 Result<VentPlan> vents_to_target(const OverCarbonated& o, GaugePressure vent_to) {
@@ -162,20 +178,23 @@ Result<VentedEnd> end_of_vents(const OverCarbonated& o, const VentPlan& plan,
         },
         o.beer, o.co2, o.temperature);
   };
+  const auto over_errors = [&](const auto& answer) {
+    return try_propagate(
+        [&](Volume beer, Co2Volumes c, Temperature t) {
+          return answer(ClosedKeg{o.brimful, beer, t}, c, course(whole, true)(beer, c, t));
+        },
+        o.beer, o.co2, o.temperature);
+  };
   auto first = gauge(course(whole == 0 ? 0 : 1, whole == 0));
   auto rests = gauge(course(whole, true));
-  auto co2 = try_propagate(
-      [&](Volume beer, Co2Volumes c, Temperature t) -> Result<Co2Volumes> {
-        const auto rest = course(whole, true)(beer, c, t);
-        if (!rest) return std::unexpected(rest.error());
-        return rest->co2;
-      },
-      o.beer, o.co2, o.temperature);
+  auto co2 = over_errors(co2_of);
+  auto vented = over_errors(vented_between);
   if (!first) return std::unexpected(first.error());
   if (!rests) return std::unexpected(rests.error());
   if (!co2) return std::unexpected(co2.error());
+  if (!vented) return std::unexpected(vented.error());
   return VentedEnd{GaugePressure::from_absolute(*last, o.ambient), *std::move(first),
-                   *std::move(co2), *std::move(rests)};
+                   *std::move(co2), *std::move(rests), *std::move(vented)};
 }
 
 Result<HeldPlan> hold_at_target(const OverCarbonated& o) {

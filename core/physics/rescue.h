@@ -70,6 +70,7 @@ struct VentedEnd {
   units::Estimate<units::GaugePressure> after_first;  // what the gauge comes back to
   units::Estimate<units::Co2Volumes> co2;             // at rest after all of them
   units::Estimate<units::GaugePressure> at_rest;
+  units::Estimate<units::Mass> vented;  // what the keg held before, less what it holds then
 };
 // `plan` is the answer of vents_to_target to the same question.
 [[nodiscard]] Result<VentedEnd> end_of_vents(const OverCarbonated&, const VentPlan& plan,

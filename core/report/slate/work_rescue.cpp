@@ -83,7 +83,8 @@ void tell_vents(const physics::OverCarbonated& over, const physics::VentPlan& pl
       because(pace, between("All in all", units::Duration(plan.wait.median() * times),
                             units::Duration(plan.wait.low() * times),
                             units::Duration(plan.wait.high() * times))));
-  a.values.push_back(because(causes, exactly("Gas let out", plan.vented)));
+  const auto end = physics::end_of_vents(over, plan, in.get<units::GaugePressure>("vent_to"));
+  if (end) a.values.push_back(estimated("Gas let out", end->vented));
 }
 
 void draw_vents(const physics::VentPlan& plan, const Inputs& in, Answer& a) {
