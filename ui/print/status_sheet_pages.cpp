@@ -22,6 +22,10 @@ constexpr double cell_gutter_pt = 7;  // between one column's text and the next
 constexpr double box_gap_pt = 8;
 constexpr double reading_gap_pt = 16;
 constexpr double signature_gap_pt = 30;
+// Down the page: above the boxes, over and between their lines and under them; a row of
+// blanks and their heading; the signatures.
+constexpr double above_boxes_pt = 10, box_title_pt = 21, box_line_gap_pt = 2, below_boxes_pt = 10;
+constexpr double reading_row_pt = 18, signatures_pt = 38;
 constexpr int wrapped = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
 constexpr double least_writing_pt = 30;
 constexpr double least_slack_pt = 0.5;  // a word as wide as its column would be broken
@@ -148,15 +152,16 @@ double StatusSheetPages::foot_matter_height() const {
   const QFont body = printed_font(base_, 9.5, QFont::Normal);
   double boxes = 0;
   for (const report::SheetBox& box : sheet_.boxes) {
-    double height = points(24);
+    double height = points(box_title_pt);
     for (const std::string& line : box.lines) {
-      height += static_cast<double>(box_lines(line, body).size()) * line_height(body) + points(2);
+      height += static_cast<double>(box_lines(line, body).size()) * line_height(body) +
+                points(box_line_gap_pt);
     }
     boxes = std::max(boxes, height);
   }
   const double reading_rows = static_cast<double>((sheet_.readings.size() + 2) / 3);
-  const double readings = sheet_.readings.empty() ? 0 : points(22 + 18 * reading_rows);
-  return points(10) + boxes + readings + points(60);
+  const double readings = sheet_.readings.empty() ? 0 : points(reading_row_pt) * (1 + reading_rows);
+  return points(above_boxes_pt) + boxes + points(below_boxes_pt) + readings + points(signatures_pt);
 }
 
 void StatusSheetPages::paint(QPainter& painter, int index) const {
@@ -229,7 +234,7 @@ void StatusSheetPages::paint_row(QPainter& painter, const Row& row, double y) co
 }
 
 void StatusSheetPages::paint_foot_matter(QPainter& painter, double y) const {
-  y = paint_boxes(painter, y + points(10));
+  y = paint_boxes(painter, y + points(above_boxes_pt));
   y = paint_readings(painter, y);
   paint_signatures(painter, y);
 }
@@ -243,9 +248,10 @@ double StatusSheetPages::paint_boxes(QPainter& painter, double y) const {
     double line_y = y + points(6);
     painter.setFont(printed_font(base_, 10, QFont::Bold));
     painter.drawText(QRectF(x, line_y, width, points(14)), wrapped, q(sheet_.boxes[i].title));
-    line_y += points(15);
+    line_y = y + points(box_title_pt);
     for (const std::string& line : sheet_.boxes[i].lines)
-      line_y = paint_lines(painter, box_lines(line, body), body, x, line_y) + points(2);
+      line_y =
+          paint_lines(painter, box_lines(line, body), body, x, line_y) + points(box_line_gap_pt);
     tallest = std::max(tallest, line_y - y);
   }
   painter.setPen(printed_line(0.8));
@@ -254,7 +260,7 @@ double StatusSheetPages::paint_boxes(QPainter& painter, double y) const {
     painter.drawRect(QRectF(x, y, box_step() - points(box_gap_pt), tallest + points(4)));
   }
   painter.setPen(Qt::black);
-  return y + tallest + points(10);
+  return y + tallest + points(below_boxes_pt);
 }
 
 double StatusSheetPages::paint_readings(QPainter& painter, double y) const {
@@ -262,12 +268,12 @@ double StatusSheetPages::paint_readings(QPainter& painter, double y) const {
   painter.setFont(printed_font(base_, 10, QFont::Bold));
   painter.drawText(QRectF(body_.left(), y, body_.width(), points(14)), wrapped,
                    QStringLiteral("Temperatures to read today"));
-  y += points(18);
+  y += points(reading_row_pt);
   const double step = (body_.width() + points(reading_gap_pt)) / 3;
   painter.setFont(printed_font(base_, 9.5, QFont::Normal));
   for (std::size_t i = 0; i < sheet_.readings.size(); ++i) {
     const double x = body_.left() + step * static_cast<double>(i % 3);
-    const double row_y = y + points(18) * static_cast<double>(i / 3);
+    const double row_y = y + points(reading_row_pt) * static_cast<double>(i / 3);
     paint_fitted(painter, QRectF(x, row_y, step - points(72), points(14)),
                  Qt::AlignLeft | Qt::AlignVCenter, q(sheet_.readings[i]), base_,
                  {9.5, 5, QFont::Normal});
@@ -276,7 +282,7 @@ double StatusSheetPages::paint_readings(QPainter& painter, double y) const {
                      QPointF(x + step - points(reading_gap_pt), row_y + points(13)));
     painter.setPen(Qt::black);
   }
-  return y + points(18) * static_cast<double>((sheet_.readings.size() + 2) / 3);
+  return y + points(reading_row_pt) * static_cast<double>((sheet_.readings.size() + 2) / 3);
 }
 
 void StatusSheetPages::paint_signatures(QPainter& painter, double y) const {
