@@ -6484,8 +6484,8 @@ Den Druckminderer herunterzudrehen entlüftet das Fass nicht.</translation>
         <translation>Höhe</translation>
     </message>
     <message>
-        <source>People keep cellars between %1 and %2.</source>
-        <translation>Keller liegen zwischen %1 und %2.</translation>
+        <source>Air pressure can be worked out between %1 and %2.</source>
+        <translation>Der Luftdruck lässt sich zwischen %1 und %2 berechnen.</translation>
     </message>
     <message>
         <source>There is no time zone “%1”. Choose one from the list: “Europe/London”, say.</source>

@@ -15,8 +15,10 @@
 #include <QTimer>
 #include <algorithm>
 #include <functional>
+#include <string>
 #include <vector>
 
+#include "core/physics/atmosphere.h"
 #include "tests/support/own_preferences.h"
 #include "ui/dialogs/backups.h"
 #include "ui/dialogs/box_prompts.h"
@@ -111,6 +113,22 @@ TEST_F(NewCellarDialog, RefusesAnAltitudeNobodyLivesAtAndAZoneThatIsNot) {
   part<QComboBox>(dialog, "cellar_zone")->setCurrentText("Europe/Paris");
   click(dialog, "make_cellar");
   EXPECT_TRUE(dialog.described());
+}
+
+// What it lets pass, the register takes and the physics can work with.
+TEST_F(NewCellarDialog, HoldsToTheLimitsOfTheRegister) {
+  type("cellar_altitude", "10 m");
+  type("cellar_name", std::string(61, 'x').c_str());
+  click(dialog, "make_cellar");
+  EXPECT_FALSE(dialog.described());
+  type("cellar_name", std::string(60, 'x').c_str());
+  type("cellar_altitude", "5600 m");
+  click(dialog, "make_cellar");
+  EXPECT_FALSE(dialog.described()) << "no air pressure can be told up there";
+  type("cellar_altitude", "5500 m");
+  click(dialog, "make_cellar");
+  ASSERT_TRUE(dialog.described());
+  EXPECT_TRUE(physics::ambient_pressure(dialog.described()->altitude));
 }
 
 TEST_F(NewCellarDialog, TabWalksTheFieldsInTheOrderInWhichTheyStand) {

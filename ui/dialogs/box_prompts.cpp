@@ -10,13 +10,12 @@
 
 #include "ui/context.h"
 #include "ui/dialogs/message_box.h"
+#include "ui/dialogs/text_limits.h"
 #include "ui/widgets/text_edit.h"
 
 namespace ullage::ui {
 
 namespace {
-
-constexpr int longest_reason = 200;
 
 struct BoxText {
   Q_DECLARE_TR_FUNCTIONS(BoxText)
@@ -93,7 +92,7 @@ int BoxPrompts::choose(QWidget* parent, const QString& what, const QString& deta
 
 std::optional<QString> BoxPrompts::ask_reason(QWidget* parent, const QString& question) {
   MessageBox box(question, {}, parent);
-  auto* reason = new TextEdit(longest_reason);
+  auto* reason = new TextEdit(reason_limit());
   reason->set_required(true);
   reason->line_edit()->setAccessibleName(question);
   reason->line_edit()->setObjectName(QStringLiteral("reason"));

@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "ui/dialogs/forms/hush.h"
+#include "ui/dialogs/text_limits.h"
 #include "ui/preferences.h"
 #include "ui/theme/style.h"
 #include "ui/theme/theme.h"
@@ -21,7 +22,7 @@ ChangeDialog::ChangeDialog(const Context& context, const QString& title, const Q
     : QDialog(parent),
       context_(context),
       when_(new WhenEdit(context_.cellar)),
-      by_(new TextEdit(8)),
+      by_(new TextEdit(initials_limit())),
       warning_(new Banner(cellar::Severity::danger, {})),
       refusal_(new Banner(cellar::Severity::warning, {})) {
   setWindowTitle(title);

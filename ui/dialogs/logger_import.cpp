@@ -21,6 +21,7 @@
 #include "ui/dialogs/forms/hush.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/dialogs/logger_words.h"
+#include "ui/dialogs/text_limits.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
 #include "ui/theme/theme.h"
@@ -73,7 +74,7 @@ void LoggerImport::build() {
   of_->setObjectName(QStringLiteral("of_what"));
   of_->set_name(tr("What the probe stands in"));
   of_->set_index(0);
-  by_ = new TextEdit(8);
+  by_ = new TextEdit(initials_limit());
   by_->set_value(s(context_.preferences.initials()));
   problem_ = new Banner(cellar::Severity::warning, {});
   problem_->setObjectName(QStringLiteral("problem"));

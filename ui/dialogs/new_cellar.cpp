@@ -14,6 +14,7 @@
 #include "core/units/parsing.h"
 #include "core/units/printing.h"
 #include "ui/context.h"
+#include "ui/dialogs/text_limits.h"
 #include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/enum_picker.h"
@@ -27,9 +28,6 @@ namespace ullage::ui {
 namespace {
 
 constexpr int new_cellar_width = 520;
-constexpr int longest_cellar_name = 80;
-constexpr double lowest_metres = -450;   // below the lowest dry land, the Dead Sea shore
-constexpr double highest_metres = 6000;  // above the highest towns
 
 cellar::UnitsPreset preset_of_region() {
   switch (QLocale().measurementSystem()) {
@@ -52,7 +50,9 @@ units::NumberStyle style_of_region() {
 }  // namespace
 
 NewCellar::NewCellar(QWidget* parent)
-    : QDialog(parent), name_(new TextEdit(longest_cellar_name, TextEdit::Lines::one, this)) {
+    : QDialog(parent),
+      name_(new TextEdit(cellar::text_limit(cellar::CellarDescribed::kind, "name"),
+                         TextEdit::Lines::one, this)) {
   setObjectName(QStringLiteral("new_cellar"));
   setWindowTitle(tr("New cellar"));
   name_->set_required(true);
@@ -147,13 +147,14 @@ void NewCellar::read_altitude(bool tell) {
   height_.reset();
   altitude_fault_.clear();
   const auto read = parser.length(s(altitude_->text()));
-  const bool beyond =
-      read ? *read < units::metres(lowest_metres) || *read > units::metres(highest_metres)
-           : read.error().fault == units::ParseFault::out_of_range;
+  const auto [lowest, highest] =
+      cellar::number_limits(cellar::CellarDescribed::kind, "altitude_m", cellar::Measure::length);
+  const bool beyond = read ? *read < units::metres(lowest) || *read > units::metres(highest)
+                           : read.error().fault == units::ParseFault::out_of_range;
   if (beyond) {
-    altitude_fault_ = tr("People keep cellars between %1 and %2.")
-                          .arg(q(printer.print(units::metres(lowest_metres))),
-                               q(printer.print(units::metres(highest_metres))));
+    altitude_fault_ =
+        tr("Air pressure can be worked out between %1 and %2.")
+            .arg(q(printer.print(units::metres(lowest))), q(printer.print(units::metres(highest))));
   } else if (altitude_->text().trimmed().isEmpty()) {
     altitude_fault_ = tr("Fill this in. A guess within 100 m will do.");
   } else if (!read) {

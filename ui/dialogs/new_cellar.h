@@ -37,11 +37,11 @@ class NewCellar : public QDialog {
 
   std::optional<cellar::CellarDescribed> described_;
   TextEdit* name_;
-  QLineEdit* altitude_;
+  QLineEdit* altitude_ = nullptr;
   FieldMessage* altitude_below_ = nullptr;
   QString altitude_fault_;
   std::optional<units::Length> height_;
-  QComboBox* zone_;
+  QComboBox* zone_ = nullptr;
   FieldMessage* zone_below_ = nullptr;
   EnumPicker<cellar::UnitsPreset>* units_;
 };

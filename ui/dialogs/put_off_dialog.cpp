@@ -8,6 +8,7 @@
 
 #include "core/report/cleaning_words.h"
 #include "core/report/names.h"
+#include "ui/dialogs/text_limits.h"
 #include "ui/preferences.h"
 #include "ui/theme/style.h"
 #include "ui/theme/theme.h"
@@ -42,7 +43,7 @@ void PutOffDialog::build() {
   day_ = new DateEdit(context_.cellar);
   day_->set_required(true);
   day_->setObjectName(QStringLiteral("to_day"));
-  why_ = new TextEdit(200);
+  why_ = new TextEdit(reason_limit());
   why_->setObjectName(QStringLiteral("reason"));
   auto* steps = new QHBoxLayout;
   steps->setSpacing(space::s);

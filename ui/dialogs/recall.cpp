@@ -8,6 +8,7 @@
 
 #include "core/cellar/trace.h"
 #include "ui/dialogs/log_preview.h"
+#include "ui/dialogs/text_limits.h"
 #include "ui/dialogs/trace.h"
 #include "ui/preferences.h"
 #include "ui/theme/style.h"
@@ -18,13 +19,6 @@
 #include "ui/widgets/text_edit.h"
 
 namespace ullage::ui {
-namespace {
-
-constexpr int recall_reason_limit = 400;
-constexpr int initials_limit = 40;
-
-}  // namespace
-
 RecallDialog::RecallDialog(const Context& context, cellar::BatchId batch, QWidget* parent)
     : QDialog(parent), context_(context), batch_(batch) {
   setObjectName(QStringLiteral("recall"));
@@ -57,10 +51,10 @@ void RecallDialog::build() {
          "who have it: what the law asks of you comes first."),
       Caution::Weight::danger, this));
   auto* form = new FormSection({}, this);
-  reason_ = new TextEdit(recall_reason_limit, TextEdit::Lines::one, form);
+  reason_ = new TextEdit(reason_limit(), TextEdit::Lines::one, form);
   reason_->setObjectName(QStringLiteral("recall_reason"));
   reason_->set_required(true);
-  by_ = new TextEdit(initials_limit, TextEdit::Lines::one, form);
+  by_ = new TextEdit(initials_limit(), TextEdit::Lines::one, form);
   by_->set_value(s(context_.preferences.initials()));
   form->add(tr("&Why"), reason_);
   form->add(tr("&By"), by_);

@@ -12,6 +12,7 @@
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/dialogs/round_value.h"
 #include "ui/dialogs/round_words.h"
+#include "ui/dialogs/text_limits.h"
 #include "ui/preferences.h"
 #include "ui/theme/style.h"
 #include "ui/theme/theme.h"
@@ -25,7 +26,6 @@
 namespace ullage::ui {
 namespace {
 
-constexpr int remark_limit = 2000;
 constexpr std::chrono::minutes still_now{1};  // "now" goes on while the round is walked
 
 }  // namespace
@@ -173,7 +173,7 @@ void RoundDialog::clear_values() {
 
 // Made anew after the values of each station: Tab goes in the order of making.
 void RoundDialog::make_remark() {
-  remark_ = new TextEdit(remark_limit, TextEdit::Lines::one, value_column_->parentWidget());
+  remark_ = new TextEdit(remark_limit(), TextEdit::Lines::one, value_column_->parentWidget());
   remark_->set_placeholder(tr("Remark"));
   remark_->line_edit()->setAccessibleName(tr("Remark"));
   remark_->line_edit()->setMinimumHeight(touch_pixels(this));

@@ -10,6 +10,7 @@
 
 #include "core/units/printing.h"
 #include "ui/context.h"
+#include "ui/dialogs/text_limits.h"
 #include "ui/theme/style.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/enum_picker.h"
@@ -22,7 +23,6 @@ namespace ullage::ui {
 
 namespace {
 constexpr QSize settings_size(620, 720);
-constexpr int longest_initials = 8;
 using units::DisplayUnits;
 }  // namespace
 
@@ -156,7 +156,7 @@ QWidget* SettingsDialog::person_part() {
   form->add(tr("&Language"), language_,
             tr("From the next start. What is told of a keg in a sentence, and all paper, "
                "stays English."));
-  initials_ = new TextEdit(longest_initials, TextEdit::Lines::one, this);
+  initials_ = new TextEdit(initials_limit(), TextEdit::Lines::one, this);
   initials_->line_edit()->setObjectName(QStringLiteral("initials"));
   form->add(tr("&Initials"), initials_, tr("Put beside what you log. Leave empty for none."));
   connect(words_, &ChoiceBar::changed, this, [this] {

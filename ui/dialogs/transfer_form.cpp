@@ -12,6 +12,7 @@
 #include "ui/dialogs/forms/hush.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/dialogs/leave_guard.h"
+#include "ui/dialogs/text_limits.h"
 #include "ui/dialogs/transfer_gravity.h"
 #include "ui/dialogs/transfer_step.h"
 #include "ui/preferences.h"
@@ -178,10 +179,10 @@ void TransferForm::build_steps(QVBoxLayout& all) {
 QWidget* TransferForm::build_ending() {
   parts_->when = new WhenEdit(context_.cellar);
   parts_->when->setObjectName(QStringLiteral("when"));
-  parts_->by = new TextEdit(8);
+  parts_->by = new TextEdit(initials_limit());
   parts_->by->setObjectName(QStringLiteral("by"));
   parts_->by->set_value(s(context_.preferences.initials()));
-  parts_->note = new TextEdit(2000);
+  parts_->note = new TextEdit(remark_limit());
   parts_->note->setObjectName(QStringLiteral("note"));
   auto* section = new FormSection;
   section->add(tr("&When"), parts_->when);

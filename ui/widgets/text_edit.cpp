@@ -17,7 +17,8 @@ namespace {
 constexpr int lines_shown = 3;
 }
 
-TextEdit::TextEdit(int limit, Lines lines, QWidget* parent) : QWidget(parent), limit_(limit) {
+TextEdit::TextEdit(std::size_t limit, Lines lines, QWidget* parent)
+    : QWidget(parent), limit_(static_cast<int>(limit)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);

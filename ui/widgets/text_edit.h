@@ -18,7 +18,8 @@ class TextEdit : public QWidget {
   Q_OBJECT
  public:
   enum class Lines { one, several };
-  explicit TextEdit(int limit, Lines lines = Lines::one, QWidget* parent = nullptr);
+  // `limit` in characters.
+  explicit TextEdit(std::size_t limit, Lines lines = Lines::one, QWidget* parent = nullptr);
   ~TextEdit() override;
 
   [[nodiscard]] std::string value() const;  // trimmed

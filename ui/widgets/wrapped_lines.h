@@ -32,14 +32,14 @@ class WrappedText {
 
  private:
   struct Word {
-    qsizetype from, to;  // in its paragraph
-    double left, right;  // on a line without an end
-    bool holds_next;     // is kept together with the next word where both fit
+    qsizetype from = 0, to = 0;  // in its paragraph
+    double left = 0, right = 0;  // on a line without an end
+    bool holds_next = false;     // is kept together with the next word where both fit
     bool after_space = true;
   };
   struct Paragraph {
     QString text;
-    double height;  // of each of its lines
+    double height = 0;  // of each of its lines
     std::vector<Word> words;
   };
   [[nodiscard]] Paragraph set_out(const QString& paragraph) const;

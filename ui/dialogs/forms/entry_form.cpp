@@ -19,6 +19,7 @@
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/dialogs/leave_guard.h"
 #include "ui/dialogs/lock_guard.h"
+#include "ui/dialogs/text_limits.h"
 #include "ui/preferences.h"
 #include "ui/prompts.h"
 #include "ui/theme/style.h"
@@ -35,9 +36,6 @@ namespace ullage::ui {
 namespace {
 
 constexpr int settle_milliseconds = 250;
-constexpr int initials_limit = 8;
-constexpr int note_limit = 2000;
-constexpr int reason_limit = 200;
 
 }  // namespace
 
@@ -157,10 +155,10 @@ void EntryForm::add_vent(QVBoxLayout& all, const cellar::SuggestedTask& task) {
 void EntryForm::add_ending(QVBoxLayout& all) {
   when_ = new WhenEdit(context_.cellar);
   when_->setObjectName(QStringLiteral("when"));
-  by_ = new TextEdit(initials_limit);
+  by_ = new TextEdit(initials_limit());
   by_->setObjectName(QStringLiteral("by"));
   by_->set_value(s(context_.preferences.initials()));
-  note_ = new TextEdit(note_limit);
+  note_ = new TextEdit(remark_limit());
   note_->setObjectName(QStringLiteral("note"));
   auto* section = new FormSection;
   if (!corrects_ && done_to_several(spec_.kind)) {
@@ -176,7 +174,7 @@ void EntryForm::add_ending(QVBoxLayout& all) {
     const cellar::Entry* entry = context_.cellar.journal().find(*corrects_);
     when_->set_value(entry->header.happened_at);
     note_->set_value(entry->header.note);
-    reason_ = new TextEdit(reason_limit);
+    reason_ = new TextEdit(reason_limit());
     reason_->setObjectName(QStringLiteral("reason_of_correction"));
     reason_->set_required(true);
     section->add(tr("Why &corrected"), reason_, tr("Both versions stay readable in the log."));

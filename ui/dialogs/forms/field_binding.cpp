@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "core/cellar/field_walk.h"
+#include "core/cellar/limits.h"
 #include "core/cellar/presets.h"
 #include "ui/dialogs/forms/editor_bindings.h"
 #include "ui/dialogs/forms/enum_words.h"
@@ -99,15 +100,6 @@ class MoneyBinding : public TypedBinding<std::optional<std::int64_t>> {
   static constexpr double most_money = 1e6;
   EditBinding<std::optional<double>, NumberEdit> inner_;
 };
-
-constexpr int text_limit(std::string_view column) {
-  if (column == "tag") return 12;
-  if (column == "country") return 2;
-  if (column == "reason" || column == "check_note" || column == "where" || column == "source") {
-    return 200;
-  }
-  return 60;
-}
 
 // Styles whose CO2 range is known, offered as one types; any other word will do, too.
 void offer_styles(TextEdit& edit) {
@@ -283,11 +275,12 @@ std::unique_ptr<TypedBinding<T>> shown_binding(const EditorFor& as) {
         new ChoiceBar({QObject::tr("Yes"), QObject::tr("No"), QObject::tr("Not looked at")});
     return std::make_unique<LookedBinding>(bar, as);
   } else if constexpr (std::is_same_v<T, std::string>) {
-    auto* edit = new TextEdit(text_limit(as.spec.column));
+    auto* edit = new TextEdit(cellar::text_limit(as.form, as.spec.column));
     if (as.spec.column == "style") offer_styles(*edit);
     return std::make_unique<TextBinding>(edit, as);
   } else if constexpr (std::is_same_v<T, std::optional<std::string>>) {
-    return std::make_unique<MaybeTextBinding>(new TextEdit(text_limit(as.spec.column)), as);
+    return std::make_unique<MaybeTextBinding>(
+        new TextEdit(cellar::text_limit(as.form, as.spec.column)), as);
   } else if constexpr (std::is_same_v<B, Instant>) {
     return edit_on_cellar<T, WhenEdit>(as);
   } else if constexpr (std::is_same_v<B, Date>) {
