@@ -5,6 +5,7 @@
 #include <QPointer>
 
 #include "core/cellar/presets.h"
+#include "core/units/present.h"
 #include "tests/journeys/desk_journey.h"
 #include "ui/widgets/banner.h"
 
@@ -37,7 +38,7 @@ class BadPractice : public DeskJourney {
   }
   void fill(const char* words, std::string_view batch_of) {
     const auto status = cellar().status();
-    const cellar::BatchId in_it = keg(batch_of).contents->batch;
+    const cellar::BatchId in_it = present(keg(batch_of).contents).batch;
     const auto found = std::find_if(status->batches.begin(), status->batches.end(),
                                     [&](const auto& each) { return each.batch == in_it; });
     ASSERT_NE(found, status->batches.end());

@@ -16,6 +16,7 @@
 #include <memory>
 
 #include "core/cellar/trace.h"
+#include "core/units/present.h"
 #include "tests/journeys/demo_journey.h"
 #include "tests/support/accessibility.h"
 #include "ui/dialogs/log_preview.h"
@@ -37,7 +38,7 @@ class BeersJourney : public DemoJourney {
 };
 
 TEST_F(BeersJourney, ARecallHoldsEveryKegOfTheBatchAndOneUndoLetsThemGo) {
-  const cellar::BatchId batch = keg("K01").contents->batch;
+  const cellar::BatchId batch = present(keg("K01").contents).batch;
   std::size_t with_it = 0;
   for (const cellar::KegStatus& k : cellar_->status()->kegs) {
     with_it += k.contents && k.contents->batch == batch ? 1U : 0U;
@@ -167,7 +168,7 @@ TEST_F(BeersJourney, ARoundRecordsWhatWasReadOnWhatAndTimesAGlass) {
     ASSERT_NE(gas, nullptr);
     EXPECT_TRUE(gas->instrument.has_value());
     EXPECT_EQ(all.at(before).header.act, all.at(before + 1).header.act) << "one act a station";
-    const std::string tap = "Tap " + keg("K03").line->tap;
+    const std::string tap = "Tap " + present(keg("K03").line).tap;
     walk_to(round, tap.c_str());
     QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("11"));
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);

@@ -13,6 +13,7 @@
 #include <ranges>
 
 #include "core/report/cleaning_words.h"
+#include "core/units/present.h"
 #include "tests/journeys/cleaning_journey.h"
 #include "ui/dialogs/forms/entry_form.h"
 #include "ui/dialogs/kit_dialog.h"
@@ -77,7 +78,7 @@ TEST_F(CleaningTimer, SaysThatTheTimeIsUpAndThatItIsLongOver) {
   EXPECT_TRUE(timer_says(step, "Over an hour too long"));
   click(StepKind::caustic, about);
   ASSERT_TRUE(last_contact());
-  EXPECT_NEAR(units::in_minutes(*last_contact()), 81, 0.5) << "as measured, not as planned";
+  EXPECT_NEAR(units::in_minutes(present(last_contact())), 81, 0.5) << "as measured, not as planned";
 }
 
 TEST_F(CleaningTimer, ATickAloneStatesNoContactTimeAndAStoppedTimerStatesItsOwn) {
@@ -97,7 +98,7 @@ TEST_F(CleaningTimer, ATickAloneStatesNoContactTimeAndAStoppedTimerStatesItsOwn)
   EXPECT_TRUE(timer_says(step, "Stood 1")) << "kept with the list";
   click(StepKind::caustic, about);
   ASSERT_TRUE(last_contact());
-  EXPECT_NEAR(units::in_minutes(*last_contact()), 12, 0.5);
+  EXPECT_NEAR(units::in_minutes(present(last_contact())), 12, 0.5);
 }
 
 TEST_F(CleaningTimer, AnotherPageIsToldOnceAndLedBack) {
@@ -160,12 +161,14 @@ TEST_F(CleaningTimer, KeepingTheKitChangesTheListsAmountsAndTimes) {
   page_->findChild<QPushButton*>(QStringLiteral("kit"))->click();
   settle();
   const auto after = step(StepKind::caustic);
-  EXPECT_NEAR(units::in_litres(*after.solution), units::in_litres(*before.solution) + 5, 1e-6);
-  EXPECT_GT(units::in_grams(*after.concentrate_mass), units::in_grams(*before.concentrate_mass));
+  EXPECT_NEAR(units::in_litres(present(after.solution)),
+              units::in_litres(present(before.solution)) + 5, 1e-6);
+  EXPECT_GT(units::in_grams(present(after.concentrate_mass)),
+            units::in_grams(present(before.concentrate_mass)));
   EXPECT_NEAR(units::in_minutes(after.hands_on), 3.0 * static_cast<double>(after.things.size()),
               1e-6);
-  EXPECT_NEAR(units::in_litres(*step(StepKind::rinse).water),
-              units::in_litres(*rinse.water) * 4 / 3, 1e-6);
+  EXPECT_NEAR(units::in_litres(present(step(StepKind::rinse).water)),
+              units::in_litres(present(rinse.water)) * 4 / 3, 1e-6);
   const cellar::CleaningKit kept = ui::cleaning_habits(own_.preferences).kit;
   EXPECT_EQ(kept.purge_cycles, 8);
   EXPECT_NEAR(units::in_bar(kept.purge_to), 1.5, 1e-9);

@@ -34,22 +34,22 @@ inline constexpr int title_bar = 32;
 
 struct Look {
   const char* name;
-  bool demo;
-  ui::ThemeChoice theme;
-  bool us;
   QSize window;
+  ui::ThemeChoice theme;
+  bool demo;
+  bool us;
   bool german = false;  // whose words are longer
 };
 
 inline const Look looks[] = {
-    {"DemoLightMetricWide", true, ui::ThemeChoice::light, false, wide_window},
-    {"DemoDarkMetricSmall", true, ui::ThemeChoice::dark, false, small_screen},
-    {"DemoLightUsSmall", true, ui::ThemeChoice::light, true, small_screen},
-    {"DemoDarkUsWide", true, ui::ThemeChoice::dark, true, wide_window},
-    {"EmptyLightUsWide", false, ui::ThemeChoice::light, true, wide_window},
-    {"EmptyDarkMetricSmall", false, ui::ThemeChoice::dark, false, small_screen},
-    {"DemoLightGermanSmall", true, ui::ThemeChoice::light, false, small_screen, true},
-    {"EmptyDarkGermanSmall", false, ui::ThemeChoice::dark, false, small_screen, true},
+    {"DemoLightMetricWide", wide_window, ui::ThemeChoice::light, true, false},
+    {"DemoDarkMetricSmall", small_screen, ui::ThemeChoice::dark, true, false},
+    {"DemoLightUsSmall", small_screen, ui::ThemeChoice::light, true, true},
+    {"DemoDarkUsWide", wide_window, ui::ThemeChoice::dark, true, true},
+    {"EmptyLightUsWide", wide_window, ui::ThemeChoice::light, false, true},
+    {"EmptyDarkMetricSmall", small_screen, ui::ThemeChoice::dark, false, false},
+    {"DemoLightGermanSmall", small_screen, ui::ThemeChoice::light, true, false, true},
+    {"EmptyDarkGermanSmall", small_screen, ui::ThemeChoice::dark, false, false, true},
 };
 
 inline void PrintTo(const Look& look, std::ostream* to) { *to << look.name; }
@@ -67,7 +67,7 @@ class EveryScreen : public ::testing::TestWithParam<Look> {
     preferences_.set_words(look.us ? report::RegionalWords::us : report::RegionalWords::british);
     preferences_.set_initials(QStringLiteral("MK"));
     const std::string file = folder_.filePath(QStringLiteral("looked-at.cellar")).toStdString();
-    cellar::CellarDescribed blank{.name = "Back room", .time_zone = "Europe/London"};
+    const cellar::CellarDescribed blank{.name = "Back room", .time_zone = "Europe/London"};
     auto made = look.demo ? app::make_demo(file, {clock_, ids_})
                           : app::CellarSession::create(file, blank, {clock_, ids_});
     ASSERT_TRUE(made);

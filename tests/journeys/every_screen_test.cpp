@@ -60,7 +60,7 @@ TEST_P(EveryScreen, OfTheForms) {
 }
 
 TEST_P(EveryScreen, OfTheOtherDialogs) {
-  ui::Context& context = window_->context();
+  const ui::Context& context = window_->context();
   ui::SettingsDialog settings(preferences_, nullptr);
   judge_dialog(settings, "settings");
   ui::NewCellar new_cellar;
@@ -87,7 +87,7 @@ TEST_P(EveryScreen, OfTheOtherDialogs) {
 }
 
 TEST_P(EveryScreen, OfTheDialogsThatPagesOpen) {
-  ui::Context& context = window_->context();
+  const ui::Context& context = window_->context();
   ui::RoundDialog round(context);
   judge_dialog(round, "round");
   ui::RulesDialog rules(context);

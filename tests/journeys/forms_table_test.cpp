@@ -12,6 +12,7 @@
 #include <memory>
 
 #include "core/cellar/field_walk.h"
+#include "core/units/present.h"
 #include "tests/journeys/demo_journey.h"
 #include "ui/dialogs/bottle_change.h"
 #include "ui/dialogs/forms/entry_fields.h"
@@ -124,28 +125,28 @@ TEST_F(FormTable, UnitsAreTakenAsPeopleWriteThemInEveryForm) {
     for (auto* edit : edits_of<ui::GaugePressureEdit>(*form)) {
       edit->set_text(QStringLiteral("30 psi"));
       ASSERT_TRUE(edit->value()) << edit->objectName().toStdString();
-      EXPECT_NEAR(units::in_psi(*edit->value()), 30, 1e-6);
+      EXPECT_NEAR(units::in_psi(present(edit->value())), 30, 1e-6);
       edit->set_text(QStringLiteral("2.1 bar"));
       ASSERT_TRUE(edit->value());
-      EXPECT_NEAR(units::in_psi(*edit->value()), 30.4579, 1e-3);
+      EXPECT_NEAR(units::in_psi(present(edit->value())), 30.4579, 1e-3);
       ++pressures;
     }
     for (auto* edit : edits_of<ui::TemperatureEdit>(*form)) {
       edit->set_text(QStringLiteral("34F"));
       ASSERT_TRUE(edit->value()) << edit->objectName().toStdString();
-      EXPECT_NEAR(units::in_celsius(*edit->value()), 1.1111, 1e-3);
+      EXPECT_NEAR(units::in_celsius(present(edit->value())), 1.1111, 1e-3);
       ++temperatures;
     }
     for (auto* edit : edits_of<ui::VolumeEdit>(*form)) {
       edit->set_text(QStringLiteral("5 US gal"));
       ASSERT_TRUE(edit->value()) << edit->objectName().toStdString();
-      EXPECT_NEAR(units::in_litres(*edit->value()), 18.92706, 1e-4);
+      EXPECT_NEAR(units::in_litres(present(edit->value())), 18.92706, 1e-4);
       ++volumes;
     }
     for (auto* edit : edits_of<ui::MassEdit>(*form)) {
       edit->set_text(QStringLiteral("10 lb"));
       ASSERT_TRUE(edit->value()) << edit->objectName().toStdString();
-      EXPECT_NEAR(units::in_kilograms(*edit->value()), 4.5359237, 1e-6);
+      EXPECT_NEAR(units::in_kilograms(present(edit->value())), 4.5359237, 1e-6);
       ++masses;
     }
   }
@@ -259,7 +260,7 @@ TEST_F(FormTable, AChangeOfUnitsLosesNothingOfAnOpenForm) {
   temperature->set_text(QStringLiteral("about 4"));
   own_.preferences.set_units(units::DisplayUnits::metric());
   ASSERT_TRUE(pressure->value());
-  EXPECT_NEAR(units::in_psi(*pressure->value()), 30, 1e-6);
+  EXPECT_NEAR(units::in_psi(present(pressure->value())), 30, 1e-6);
   EXPECT_EQ(temperature->text(), QStringLiteral("about 4"));
 }
 

@@ -13,6 +13,7 @@
 #include <algorithm>
 #include <memory>
 
+#include "core/units/present.h"
 #include "tests/journeys/demo_journey.h"
 #include "ui/dialogs/forms/entry_fields.h"
 #include "ui/dialogs/forms/entry_form.h"
@@ -87,7 +88,7 @@ TEST_F(Journey, ATagIsNotGivenTwice) {
 
 TEST_F(Journey, ATransferIsOneActAndOneUndo) {
   const cellar::KegId into = keg("K05").record.keg;
-  const cellar::BatchId batch = keg("K01").contents->batch;
+  const cellar::BatchId batch = present(keg("K01").contents).batch;
   const std::size_t before = cellar_->journal().entries().size();
   ui::TransferForm form(context(), into);
   form.show();
@@ -102,8 +103,8 @@ TEST_F(Journey, ATransferIsOneActAndOneUndo) {
   EXPECT_FALSE(form.outlook().isEmpty());
   press(form, "log_it");
   ASSERT_TRUE(keg("K05").contents) << form.findChild<QWidget*>("refusal")->isVisible();
-  EXPECT_EQ(keg("K05").contents->batch.uuid, batch.uuid);
-  EXPECT_NEAR(units::in_psi(*keg("K05").gas.set), 13.05, 0.01);  // 0.9 bar, NIST SP 811
+  EXPECT_EQ(present(keg("K05").contents).batch.uuid, batch.uuid);
+  EXPECT_NEAR(units::in_psi(present(keg("K05").gas.set)), 13.05, 0.01);  // 0.9 bar, NIST SP 811
   EXPECT_NE(keg("K05").readiness.kind, cellar::ReadinessKind::nothing_in_it);
   EXPECT_GE(cellar_->journal().entries().size(), before + 2);
 
@@ -114,7 +115,7 @@ TEST_F(Journey, ATransferIsOneActAndOneUndo) {
 
 // What is known of the batch is found like what is known of the keg.
 TEST_F(Journey, ATransferFindsTheGravityOfItsBatchInTheLog) {
-  const cellar::BatchId batch = keg("K01").contents->batch;
+  const cellar::BatchId batch = present(keg("K01").contents).batch;
   cellar::GravityRead read{.batch = batch};
   read.stage = cellar::GravityStage::final;
   read.gravity = units::specific_gravity(1.012);
@@ -143,7 +144,7 @@ TEST_F(Journey, WhatIsRefusedInATransferIsInSight) {
   ui::TransferForm form(context(), keg("K05").record.keg);
   form.show();
   ASSERT_TRUE(QTest::qWaitForWindowActive(&form));
-  form.choose_batch(keg("K01").contents->batch);
+  form.choose_batch(present(keg("K01").contents).batch);
   auto* filled = form.findChild<ui::TransferStep*>(QStringLiteral("step_filled"));
   auto* gas = form.findChild<ui::TransferStep*>(QStringLiteral("step_gas_set"));
   ASSERT_TRUE(filled && gas);
@@ -183,11 +184,11 @@ TEST_F(Journey, ATransferAsksOnceHowItIsCarbonated) {
   ASSERT_EQ(buttons.size(), 4);
   buttons.at(0)->click();
   ASSERT_TRUE(logged());
-  EXPECT_EQ(logged()->purpose, cellar::GasPurpose::burst);
-  EXPECT_NEAR(units::in_psi(logged()->pressure), 30, 0.01) << "kept while the way changes";
+  EXPECT_EQ(present(logged()).purpose, cellar::GasPurpose::burst);
+  EXPECT_NEAR(units::in_psi(present(logged()).pressure), 30, 0.01) << "kept while the way changes";
   buttons.at(1)->click();
   ASSERT_TRUE(logged());
-  EXPECT_EQ(logged()->purpose, cellar::GasPurpose::set_and_wait);
+  EXPECT_EQ(present(logged()).purpose, cellar::GasPurpose::set_and_wait);
   buttons.at(3)->click();
   EXPECT_FALSE(logged());
   prompts_.confirmations.push_back(true);
@@ -207,7 +208,8 @@ TEST_F(Journey, AKegChangeTakesOneOffAndPutsAnotherOn) {
 TEST_F(Journey, ALockIsEndedOnlyByAPassedCheck) {
   ASSERT_TRUE(line("Line 2").lock);
   EXPECT_TRUE(keg("P01").lock);
-  cellar::SuggestedTask task{"line_released", cellar::subject(line("Line 2").record.line), {}, {}};
+  const cellar::SuggestedTask task{
+      "line_released", cellar::subject(line("Line 2").record.line), {}, {}};
   {
     ui::EntryForm form(context(), task);
     form.show();
@@ -332,7 +334,7 @@ TEST_F(Journey, ALeakingKegIsNotServedBeforeATestFindsNone) {
     EXPECT_TRUE(serve.log());  // it happened: it is logged, and locks the line
   }
   ASSERT_TRUE(line("Line 1").keg_lock);
-  EXPECT_TRUE(line("Line 1").keg_lock->leaks);
+  EXPECT_TRUE(present(line("Line 1").keg_lock).leaks);
   window_->show_page(ui::PageId::lines);
   auto* page = window_->findChild<ui::LinesPage*>();
   page->show_line(line("Line 1").record.line);

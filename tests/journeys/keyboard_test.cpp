@@ -60,7 +60,7 @@ class Keyboard : public DeskJourney {
     task("batch", "form_batch_record", [this] {
       typist_.fill("beer", "tern");
       typist_.fill("name", "Brew 7");
-      EXPECT_EQ(typist_.spoken(), "Batch number");
+      EXPECT_EQ(testing::Typist::spoken(), "Batch number");
       typist_.fill("original_gravity_sg", "1.048");
       typist_.fill("final_gravity_sg", "1.011");
       log_it();
@@ -165,7 +165,7 @@ TEST_F(Keyboard, NonsenseIsRefusedAtItsFieldAndCanBePutRight) {
   task("gas k4", "form_gas_set", [this] {
     typist_.fill("pressure_pa", "30 frogs");
     log_it();
-    EXPECT_EQ(typist_.focus()->accessibleName(), "Pressure");  // led back to the field
+    EXPECT_EQ(testing::Typist::focus()->accessibleName(), "Pressure");  // led back to the field
     typist_.chord("Ctrl+A");
     typist_.keys("12 psi");
     typist_.key(Qt::Key_Return);
@@ -276,7 +276,7 @@ TEST_F(Keyboard, AKegIsFoundByTypingAndTheTableIsWalkedByArrows) {
   start_with_demo();
   typist_.chord("Ctrl+1");
   ASSERT_TRUE(typist_.tab_to("keg_table"));
-  auto* table = qobject_cast<QTableView*>(typist_.focus());
+  auto* table = qobject_cast<QTableView*>(testing::Typist::focus());
   ASSERT_NE(table, nullptr);
   const int all = table->model()->rowCount();
   typist_.key(Qt::Key_End);
@@ -285,7 +285,7 @@ TEST_F(Keyboard, AKegIsFoundByTypingAndTheTableIsWalkedByArrows) {
   EXPECT_EQ(table->model()->rowCount(), 1);
   typist_.key(Qt::Key_Escape);
   EXPECT_EQ(table->model()->rowCount(), all);
-  EXPECT_EQ(typist_.focus(), table);
+  EXPECT_EQ(testing::Typist::focus(), table);
 }
 
 }  // namespace

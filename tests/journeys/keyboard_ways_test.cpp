@@ -268,7 +268,7 @@ TEST_F(KeyboardWays, TheReasonsOfARowsNumbersOpenFromTheTable) {
   EXPECT_TRUE(words_in(*reasons).contains("CO₂ now"));
   typist_.key(Qt::Key_Escape);
   EXPECT_EQ(QApplication::activePopupWidget(), nullptr);
-  EXPECT_EQ(typist_.focus(), window().findChild<QTableView*>("keg_table"));
+  EXPECT_EQ(testing::Typist::focus(), window().findChild<QTableView*>("keg_table"));
 }
 
 // Opened by key or by a link, a page is begun at its list or the first thing in
@@ -282,28 +282,28 @@ TEST_F(KeyboardWays, APageIsBegunAtWhatPeopleComeToItFor) {
                                                                   {"Ctrl+8", "log_table"},
                                                                   {"Ctrl+1", "keg_table"}}) {
     typist_.chord(keys);
-    ASSERT_NE(typist_.focus(), nullptr) << keys;
-    EXPECT_EQ(typist_.focus()->objectName(), name) << keys;
+    ASSERT_NE(testing::Typist::focus(), nullptr) << keys;
+    EXPECT_EQ(testing::Typist::focus()->objectName(), name) << keys;
   }
   for (const char* keys : {"Ctrl+3", "Ctrl+4", "Ctrl+6"}) {
     typist_.chord(keys);
     bool scrolls = false;
-    for (const QWidget* at = typist_.focus(); at; at = at->parentWidget()) {
+    for (const QWidget* at = testing::Typist::focus(); at; at = at->parentWidget()) {
       scrolls = scrolls || qobject_cast<const QScrollArea*>(at) != nullptr;
     }
-    EXPECT_TRUE(scrolls) << keys << " begins at " << typist_.spoken().toStdString();
+    EXPECT_TRUE(scrolls) << keys << " begins at " << testing::Typist::spoken().toStdString();
   }
   typist_.chord("Ctrl+2");
   ASSERT_TRUE(typist_.tab_to("add_line"));
   typist_.chord("Ctrl+8");
   typist_.chord("Ctrl+2");
-  EXPECT_EQ(typist_.focus()->objectName(), "add_line");
+  EXPECT_EQ(testing::Typist::focus()->objectName(), "add_line");
   // The entry that would be struck is seen to be the one.
   log_page();
   typist_.chord("Ctrl+2");
   typist_.chord("Ctrl+8");
   auto* log = window().findChild<QTableView*>("log_table");
-  EXPECT_EQ(typist_.focus(), log);
+  EXPECT_EQ(testing::Typist::focus(), log);
   EXPECT_TRUE(log->selectionModel()->hasSelection());
 }
 

@@ -19,6 +19,7 @@
 #include <memory>
 
 #include "core/cellar/pour_state.h"
+#include "core/units/present.h"
 #include "tests/journeys/demo_journey.h"
 #include "ui/dialogs/forms/entry_form.h"
 #include "ui/pages/line_panel.h"
@@ -65,13 +66,14 @@ class FoamyLine : public DemoJourney {
     control->slider()->setFocus();
     QTest::keyClick(control->slider(), Qt::Key_Left);
     for (int guard = 0; guard < 200; ++guard) {
-      const double at = *control->value();
+      const double at = present(control->value());
       QTest::keyClick(control->slider(), at < value ? Qt::Key_Right : Qt::Key_Left);
-      if ((at < value) != (*control->value() < value)) break;
+      if ((at < value) != (present(control->value()) < value)) break;
     }
-    if (std::abs(*control->value() - value) > 1e-6)
-      QTest::keyClick(control->slider(), *control->value() < value ? Qt::Key_Right : Qt::Key_Left);
-    EXPECT_NEAR(*control->value(), value, 1e-6);
+    if (std::abs(present(control->value()) - value) > 1e-6)
+      QTest::keyClick(control->slider(),
+                      present(control->value()) < value ? Qt::Key_Right : Qt::Key_Left);
+    EXPECT_NEAR(present(control->value()), value, 1e-6);
   }
   void fill_the_timed_pour() {
     ui::EntryForm* form = nullptr;
@@ -132,8 +134,8 @@ TEST_F(FoamyLine, FromAdviceToWhatIfToChangeToTimedPour) {
   QTest::mouseClick(page()->findChild<QPushButton*>(QStringLiteral("apply_what_if")),
                     Qt::LeftButton);
   EXPECT_EQ(cellar_->journal().entries().size(), entries + 1);
-  EXPECT_NEAR(units::in_metres(*line().record.length), 2.0, 1e-6);
-  EXPECT_NEAR(units::in_millimetres(*line().record.bore), 4.8, 1e-6);
+  EXPECT_NEAR(units::in_metres(present(line().record.length)), 2.0, 1e-6);
+  EXPECT_NEAR(units::in_millimetres(present(line().record.bore)), 4.8, 1e-6);
   EXPECT_FALSE(advised().join(QLatin1Char('|')).contains("too fast"));
 
   // Time a pour with the form; the page believes it from then on. The form is

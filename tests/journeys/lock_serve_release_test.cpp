@@ -8,6 +8,7 @@
 #include <QPushButton>
 #include <algorithm>
 
+#include "core/units/present.h"
 #include "tests/journeys/desk_journey.h"
 #include "ui/pages/lines_page.h"
 #include "ui/pages/log_page.h"
@@ -187,7 +188,7 @@ TEST_F(LockServeRelease, UndoAndStrikeAskBeforeTheyEndALock) {
   EXPECT_TRUE(asked.contains("Line 1")) << asked.toStdString();
   ASSERT_TRUE(line().lock) << "undone without asking";
 
-  const cellar::EntryId id = line().lock->entry;
+  const cellar::EntryId id = present(line().lock).entry;
   typist_.chord("Ctrl+8");
   window().findChild<ui::LogPage*>()->select(id);
   typist_.expect("message_box", [this] { typist_.key(Qt::Key_Return); });

@@ -6,6 +6,7 @@
 #include <QProcess>
 
 #include "core/report/log_book.h"
+#include "core/units/present.h"
 #include "tests/journeys/demo_journey.h"
 #include "tests/support/readable_texts.h"
 #include "ui/commands/commands.h"
@@ -123,7 +124,7 @@ TEST_F(LockShown, OnPaper) {
 
 // Told of what a batch went into.
 TEST_F(LockShown, InTheTraceOfItsBatch) {
-  ui::TraceDialog trace(context(), on_it_.contents->batch);
+  ui::TraceDialog trace(context(), present(on_it_.contents).batch);
   trace.show();
   expect_warned(trace, "trace");
 }

@@ -10,6 +10,7 @@
 
 #include "core/store/backups.h"
 #include "core/store/connection.h"
+#include "core/units/present.h"
 #include "tests/journeys/desk_journey.h"
 #include "tests/store/fault_vfs.h"
 #include "ui/notice_strip.h"
@@ -52,7 +53,7 @@ class TroubleFiles : public DeskJourney {
     EXPECT_TRUE(desk_.windows().empty());
     return told;
   }
-  static store::OpenOptions standing_on(store::Surroundings around) {
+  static store::OpenOptions standing_on(const store::Surroundings& around) {
     store::OpenOptions options;
     options.surroundings = [around](const std::filesystem::path&) { return around; };
     return options;
@@ -168,7 +169,7 @@ TEST_F(TroubleFiles, AFullDiskIsSaidInTheFormAndNothingTypedIsLost) {
     log_it();
   });
   EXPECT_EQ(cellar().journal().entries().size(), before + 1);
-  EXPECT_NEAR(units::in_psi(*keg("K04").gas.set), 9.5, 0.001);
+  EXPECT_NEAR(units::in_psi(present(keg("K04").gas.set)), 9.5, 0.001);
 }
 
 // What an earlier release wrote is brought up to date as it is opened, after a backup.

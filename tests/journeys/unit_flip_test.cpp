@@ -239,7 +239,7 @@ TEST_F(UnitFlip, ChangesEveryComputationOfTheSlate) {
 }
 
 TEST_F(UnitFlip, ChangesEveryOtherOpenDialog) {
-  ui::Context& context = window_->context();
+  const ui::Context& context = window_->context();
   const auto flip = [&](QDialog&& dialog, const char* name) {
     dialog.show();
     flip_and_read(dialog, name);
@@ -257,7 +257,7 @@ TEST_F(UnitFlip, ChangesEveryOtherOpenDialog) {
 // Nobody reaches the settings while these are open: opened after a switch, they speak in the
 // new units from the first word on.
 TEST_F(UnitFlip, IsInForceInWhatIsOpenedNext) {
-  ui::Context& context = window_->context();
+  const ui::Context& context = window_->context();
   for (const bool us : {true, false}) {
     set_units(us ? units::DisplayUnits::us() : units::DisplayUnits::metric());
     const QRegularExpression old = any_of(us ? metric_units : us_units);
@@ -275,7 +275,7 @@ TEST_F(UnitFlip, IsInForceInWhatIsOpenedNext) {
 }
 
 TEST_F(UnitFlip, ChangesEveryPaper) {
-  ui::Context& context = window_->context();
+  const ui::Context& context = window_->context();
   ui::SheetPreview sheet(context);
   flip_and_print(sheet, "status sheet");
   for (const ui::TagKind kind : {ui::TagKind::kegs, ui::TagKind::warnings}) {

@@ -38,7 +38,7 @@ class Asked {
   explicit Asked(std::string_view key)
       : computation_(the(key)), in_(report::slate::starting_inputs(computation_)) {}
   Asked& with(std::string_view field, std::optional<Value> value) {
-    in_.set(field, value);
+    in_.set(field, std::move(value));
     return *this;
   }
   [[nodiscard]] Outcome outcome(const units::Printer& printer = in_us_units) const {

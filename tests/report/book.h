@@ -8,6 +8,7 @@
 #include <string>
 
 #include "core/report/say.h"
+#include "core/units/present.h"
 #include "tests/cellar/scenario.h"
 
 namespace ullage::testing {
@@ -32,7 +33,7 @@ class Book {
       if (const auto at = marks.find(e.header.id); at != marks.end()) {
         copy.header.by = at->second.by;
         copy.header.note = at->second.note;
-        if (at->second.recorded_at) copy.header.recorded_at = *at->second.recorded_at;
+        if (at->second.recorded_at) copy.header.recorded_at = present(at->second.recorded_at);
       }
       told.append(std::move(copy));
     }

@@ -106,7 +106,7 @@ TEST(CalendarFeed, FoldsItsLines) {
 }
 
 TEST(CalendarFeed, TellsWhatIsDueAndWhatIsOverdueStandsOnToday) {
-  Book book;
+  const Book book;
   const Journal journal = book.journal();
   const CellarStatus now = Replay(journal, book.s.calendar).status(Book::now());
   const auto items = report::calendar_items(now, journal, book.speaker());

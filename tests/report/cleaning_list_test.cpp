@@ -130,7 +130,7 @@ TEST(CleaningList, NamesTheCleanersItAssumes) {
   const CleaningKit kit = usual_kit();
   const Instant now = day(0, 8);
   const CellarStatus status = c.cellar(now);
-  PlanWishes wishes = usual_wishes(status, c.calendar);
+  const PlanWishes wishes = usual_wishes(status, c.calendar);
   const PlannedDay planned = plan_cleaning_day(wishes.from, due_work(c.journal, status, c.calendar),
                                                status, c.calendar, wishes);
   const auto list = report::cleaning_list(planned, status, c.speaker(now), "MK", &kit);

@@ -5,6 +5,7 @@
 
 #include "core/cellar/replay.h"
 #include "core/report/cards/keg_card.h"
+#include "core/units/present.h"
 #include "tests/cellar/scenario.h"
 
 namespace ullage::testing {
@@ -47,14 +48,14 @@ class KegDrift : public ::testing::Test {
 TEST_F(KegDrift, TellsTheDaysAheadWithTheirRangeAndWhenItLeaves) {
   const auto c = card();
   ASSERT_TRUE(c);
-  ASSERT_EQ(c->figures.size(), 4U);
-  EXPECT_EQ(c->verdict, "If it stays at 12 psi");
-  EXPECT_EQ(c->figures[0].name, "In 7 days");
-  EXPECT_THAT(c->figures[0].value, StartsWith("2.57 vol (2.52 to 2.62"));
-  EXPECT_THAT(c->figures[2].value, StartsWith("2.8"));
+  ASSERT_EQ(present(c).figures.size(), 4U);
+  EXPECT_EQ(present(c).verdict, "If it stays at 12 psi");
+  EXPECT_EQ(present(c).figures[0].name, "In 7 days");
+  EXPECT_THAT(present(c).figures[0].value, StartsWith("2.57 vol (2.52 to 2.62"));
+  EXPECT_THAT(present(c).figures[2].value, StartsWith("2.8"));
   // 2.6 is reached after ten days, Thursday 12 November; by the edges after 5 and 15.
-  EXPECT_EQ(c->figures[3].value, "above it from 12 Nov (Sat 7 Nov to 17 Nov)");
-  for (const CardFigure& f : c->figures) EXPECT_FALSE(f.grounds.empty());
+  EXPECT_EQ(present(c).figures[3].value, "above it from 12 Nov (Sat 7 Nov to 17 Nov)");
+  for (const CardFigure& f : present(c).figures) EXPECT_FALSE(f.grounds.empty());
 }
 
 TEST_F(KegDrift, StaysQuietWithoutACurve) {
@@ -73,10 +74,11 @@ TEST_F(KegDrift, EachFigureNamesWhatWouldNarrowIt) {
   const auto c = card();
   ASSERT_TRUE(c);
   const auto first = [&](std::size_t i) { return c->figures[i].grounds.narrow.at(0); };
-  EXPECT_THAT(c->figures[0].grounds.narrow, ::testing::SizeIs(2)) << "a week on: both";
+  EXPECT_THAT(present(c).figures[0].grounds.narrow, ::testing::SizeIs(2)) << "a week on: both";
   EXPECT_THAT(first(2), HasSubstr("Wall dial: bias"));
-  EXPECT_THAT(c->figures[2].grounds.narrow, ::testing::SizeIs(1));
-  EXPECT_EQ(c->figures[3].grounds.narrow, c->figures[0].grounds.narrow) << "it leaves on day 10";
+  EXPECT_THAT(present(c).figures[2].grounds.narrow, ::testing::SizeIs(1));
+  EXPECT_EQ(present(c).figures[3].grounds.narrow, present(c).figures[0].grounds.narrow)
+      << "it leaves on day 10";
 }
 
 // From a journal: fresh beer hangs on how fast its keg is, a month later on the gas.
@@ -98,8 +100,8 @@ TEST(KegDriftFromJournal, AMonthHangsOnTheGasNotOnTheRate) {
   const auto c = report::drift_card({status, *status.find(keg), speaker}, ahead);
   ASSERT_TRUE(c);
   EXPECT_THAT(status.find(keg)->co2.now->largest()->source.name, HasSubstr("carbonation rate"));
-  EXPECT_THAT(c->figures[2].name, StartsWith("In 30 days"));
-  EXPECT_THAT(c->figures[2].grounds.narrow.at(0), Not(HasSubstr("carbonation rate")));
+  EXPECT_THAT(present(c).figures[2].name, StartsWith("In 30 days"));
+  EXPECT_THAT(present(c).figures[2].grounds.narrow.at(0), Not(HasSubstr("carbonation rate")));
 }
 
 TEST_F(KegDrift, InsideAllAlongSaysSo) {
@@ -110,7 +112,7 @@ TEST_F(KegDrift, InsideAllAlongSaysSo) {
   }
   const auto c = card();
   ASSERT_TRUE(c);
-  EXPECT_EQ(c->figures.back().value, "not in 30 days");
+  EXPECT_EQ(present(c).figures.back().value, "not in 30 days");
 }
 
 }  // namespace

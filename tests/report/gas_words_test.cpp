@@ -26,8 +26,9 @@ TEST(GasWords, OfTheIsolationPlanNameWhatToShutAndWhatItTells) {
     scene.weigh(day(7 * week), 2.0 - 0.3 * week);
     scene.weigh(day(7 * week, 1), 2.0 - 0.3 * week, second);
   }
-  std::vector<std::string> read;
   const GasAccount& a = scene.account(day(22));
+  std::vector<std::string> read;
+  read.reserve(a.isolation.size());
   for (const IsolationStep& s : a.isolation) read.push_back(report::say(s.what, {}));
   EXPECT_THAT(
       read,
@@ -50,6 +51,7 @@ TEST(GasWords, OfKegsToFillNameWhatWasTakenForGranted) {
   const GasAccount& a = scene.account(day(0, 3));
   const report::Grounds g = report::gas_for_kegs_grounds({3, units::litres(19)}, a, {});
   std::vector<std::string> lines;
+  lines.reserve(g.inputs.size());
   for (const report::GroundsInput& i : g.inputs) lines.push_back(report::line_of(i));
   EXPECT_THAT(lines, Contains(HasSubstr("3 kegs of 19")));
   EXPECT_THAT(lines, Contains(HasSubstr("Served at 0.8 ± 0.3 bar and 4")));

@@ -23,7 +23,7 @@ inline void expect_golden(const std::string& name, const std::string& text) {
     std::ofstream(path, std::ios::binary) << text;
     GTEST_SKIP() << "written: " << path;
   }
-  std::ifstream file(path, std::ios::binary);
+  const std::ifstream file(path, std::ios::binary);
   ASSERT_TRUE(file) << path << " is missing";
   std::ostringstream kept;
   kept << file.rdbuf();

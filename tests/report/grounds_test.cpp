@@ -22,7 +22,7 @@ using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 
 std::string text_of(const std::string& path) {
-  std::ifstream file(path);
+  const std::ifstream file(path);
   std::stringstream all;
   all << file.rdbuf();
   return all.str();

@@ -9,6 +9,7 @@
 
 #include "core/report/cards/card_parts.h"
 #include "core/report/cards/keg_card.h"
+#include "core/units/present.h"
 #include "tests/cellar/scenario.h"
 
 namespace ullage::testing {
@@ -110,7 +111,7 @@ class KegCards : public ::testing::Test {
 
 TEST(KegCardLaws, PointAtSectionsThatAreWritten) {
   for (const report::Law* law : {&report::cards::venting_law, &report::cards::sugar_law}) {
-    std::ifstream file(std::string(ULLAGE_SOURCE_DIR "/docs/") + std::string(law->document));
+    const std::ifstream file(std::string(ULLAGE_SOURCE_DIR "/docs/") + std::string(law->document));
     std::stringstream all;
     all << file.rdbuf();
     EXPECT_NE(all.str().find("# " + std::string(law->section) + "\n"), std::string::npos)
@@ -124,12 +125,12 @@ TEST(KegCardLaws, PointAtSectionsThatAreWritten) {
 TEST_F(KegCards, RescueTellsVentsByHeadspace) {
   const auto full = rescue(found(18.9, 3.7), day(0, 1));
   ASSERT_TRUE(full);
-  expect_reasoned(*full);
-  EXPECT_NEAR(number_of(figure(*full, "Vents").value), 19.5, 0.6) << full->verdict;
-  EXPECT_THAT(figure(*full, "CO₂ in the end").value, StartsWith("2.5"));
-  EXPECT_THAT(figure(*full, "CO₂ in the end").value, HasSubstr("±"));
-  EXPECT_FALSE(full->cautions.empty());
-  EXPECT_DOUBLE_EQ(units::in_psi(act_of<Vented>(*full).to_pressure.value()), 0);
+  expect_reasoned(present(full));
+  EXPECT_NEAR(number_of(figure(present(full), "Vents").value), 19.5, 0.6) << present(full).verdict;
+  EXPECT_THAT(figure(present(full), "CO₂ in the end").value, StartsWith("2.5"));
+  EXPECT_THAT(figure(present(full), "CO₂ in the end").value, HasSubstr("±"));
+  EXPECT_FALSE(present(full).cautions.empty());
+  EXPECT_DOUBLE_EQ(units::in_psi(present(act_of<Vented>(present(full)).to_pressure)), 0);
 }
 
 // How often and how long is reckoned; advice that said it too contradicted that.
@@ -151,8 +152,8 @@ TEST_F(KegCards, RescueAdviceLeavesTheFiguresToTheCard) {
 TEST_F(KegCards, RescueOfAHalfFullKegTakesTwoTheLastOnlyPartOfTheWay) {
   const auto half = rescue(found(9.95, 3.7), day(0, 1));
   ASSERT_TRUE(half);
-  EXPECT_EQ(number_of(figure(*half, "Vents").value), 2);
-  EXPECT_THAT(figure(*half, "Let down to").value, HasSubstr("the last time to"));
+  EXPECT_EQ(number_of(figure(present(half), "Vents").value), 2);
+  EXPECT_THAT(figure(present(half), "Let down to").value, HasSubstr("the last time to"));
 }
 
 TEST_F(KegCards, RescueAfterAVentSaysWhatRemains) {
@@ -160,25 +161,25 @@ TEST_F(KegCards, RescueAfterAVentSaysWhatRemains) {
   s_.log(day(0, 2), Vented{keg, units::gauge_psi(0)});
   const auto waiting = rescue(keg, day(0, 2.1));
   ASSERT_TRUE(waiting);
-  EXPECT_THAT(waiting->verdict, StartsWith("Vented 1 time, last "));
+  EXPECT_THAT(present(waiting).verdict, StartsWith("Vented 1 time, last "));
   // By the closed mass balance of an ideal gas at 1.36 volumes to the bar: 2.73.
-  EXPECT_NEAR(status_.find(keg)->co2.settles_at.value().count(), 2.73, 0.06);
-  EXPECT_THAT(waiting->verdict, HasSubstr("wait until about"));
-  EXPECT_EQ(number_of(figure(*waiting, "Vents still to do").value), 1);
-  const units::GaugePressure last = act_of<Vented>(*waiting).to_pressure.value();
+  EXPECT_NEAR(present(status_.find(keg)->co2.settles_at).count(), 2.73, 0.06);
+  EXPECT_THAT(present(waiting).verdict, HasSubstr("wait until about"));
+  EXPECT_EQ(number_of(figure(present(waiting), "Vents still to do").value), 1);
+  const units::GaugePressure last = present(act_of<Vented>(present(waiting)).to_pressure);
   EXPECT_GT(units::in_psi(last), 0) << "the last vent stops where it ends in the range";
   s_.log(day(9), Vented{keg, last});
   const auto done = rescue(keg, day(9, 0.1));
   ASSERT_TRUE(done);
-  EXPECT_EQ(done->verdict.find("more vent"), std::string::npos) << done->verdict;
-  EXPECT_THAT(done->verdict, StartsWith("Vented 2 times"));
+  EXPECT_EQ(present(done).verdict.find("more vent"), std::string::npos) << present(done).verdict;
+  EXPECT_THAT(present(done).verdict, StartsWith("Vented 2 times"));
 }
 
 TEST_F(KegCards, RescueWarnsBeforeWarmingBeyondTheRating) {
   const auto weak = rescue(found(18.9, 3.7, 30), day(0, 1));
   ASSERT_TRUE(weak);
   // 3.7 volumes at 20 °C stand near 45 psi on the wall chart.
-  EXPECT_THAT(figure(*weak, "Or warm it").value, StartsWith("no: it would stand at"));
+  EXPECT_THAT(figure(present(weak), "Or warm it").value, StartsWith("no: it would stand at"));
 }
 
 TEST_F(KegCards, RescueIsForMoreThanTheRangeOnly) {
@@ -193,9 +194,9 @@ TEST_F(KegCards, RescueWithoutALevelAsksForIt) {
   blind.level.left.reset();
   const auto card = report::rescue_card({status_, blind, speaker_}, s_.journal);
   ASSERT_TRUE(card);
-  EXPECT_FALSE(card->can_tell);
-  ASSERT_EQ(card->acts.size(), 1U);
-  EXPECT_EQ(card->acts[0].task.kind, LevelReading::kind);
+  EXPECT_FALSE(present(card).can_tell);
+  ASSERT_EQ(present(card).acts.size(), 1U);
+  EXPECT_EQ(present(card).acts[0].task.kind, LevelReading::kind);
 }
 
 // The trade's 4 g of sugar to a litre and a volume (in docs/physics-sugar.md with
@@ -206,20 +207,21 @@ TEST_F(KegCards, SugarNearTheTradesRule) {
   s_.fill(keg, s_.batch("Amber", 2.4, 2.6, 20), day(0), 18.9, 18);
   const auto card = sugar(keg, day(0, 1));
   ASSERT_TRUE(card);
-  expect_reasoned(*card);
-  const double residual = number_of(figure(*card, "Left from fermentation").value);
+  expect_reasoned(present(card));
+  const double residual = number_of(figure(present(card), "Left from fermentation").value);
   EXPECT_NEAR(residual, 0.86, 0.06);  // the printed tables' 20 °C
-  const CardFigure& table = figure(*card, "Table sugar");
+  const CardFigure& table = figure(present(card), "Table sugar");
   ASSERT_TRUE(table.act);
-  const double grams = units::in_grams(get<Primed>(*table.act->task.prefill).mass);
+  const double grams = units::in_grams(get<Primed>(present(table.act->task.prefill)).mass);
   const double by_rule = 4 * 18.9 * (2.5 - residual);
   EXPECT_GT(grams, 0.97 * by_rule);
   EXPECT_LT(grams, 1.16 * by_rule);
   EXPECT_THAT(table.value, HasSubstr("±"));
   // Dextrose with its water gives less than table sugar, so it takes more: by the
   // molar masses, 4 x 44/342.3 over 2 x 44/198.2, 1.158.
-  const CardFigure& wet = figure(*card, "Dextrose with");
-  EXPECT_NEAR(units::in_grams(get<Primed>(*wet.act->task.prefill).mass) / grams, 1.158, 0.01);
+  const CardFigure& wet = figure(present(card), "Dextrose with");
+  EXPECT_NEAR(units::in_grams(get<Primed>(present(wet.act->task.prefill)).mass) / grams, 1.158,
+              0.01);
 }
 
 TEST_F(KegCards, SugarSaysWhatAPrimedKegComesTo) {
@@ -228,11 +230,11 @@ TEST_F(KegCards, SugarSaysWhatAPrimedKegComesTo) {
   s_.fill(keg, s_.batch("Amber", 2.4, 2.6, 20), day(0), 18.9, 18);
   const auto before = sugar(keg, day(0, 1));
   ASSERT_TRUE(before);
-  s_.log(day(0, 2), get<Primed>(*figure(*before, "Table sugar").act->task.prefill));
+  s_.log(day(0, 2), get<Primed>(present(figure(present(before), "Table sugar").act->task.prefill)));
   const auto after = sugar(keg, day(1));
   ASSERT_TRUE(after);
-  EXPECT_THAT(figure(*after, "CO₂ once it has fermented").value, StartsWith("2.5"));
-  EXPECT_THAT(figure(*after, "CO₂ once it has fermented").value, HasSubstr("±"));
+  EXPECT_THAT(figure(present(after), "CO₂ once it has fermented").value, StartsWith("2.5"));
+  EXPECT_THAT(figure(present(after), "CO₂ once it has fermented").value, HasSubstr("±"));
 }
 
 TEST_F(KegCards, SugarIsNoQuestionOnceGasIsSet) {
@@ -249,23 +251,23 @@ TEST_F(KegCards, PurgeOffersTheCheapestWayAndLogsIt) {
   // 1 % of air left on top and what the liquid gives off are some 1800 ppm.
   const auto card = purge(keg, day(0, 1), 3000);
   ASSERT_TRUE(card);
-  expect_reasoned(*card);
+  expect_reasoned(present(card));
   // One filling with 5 psi of gas takes the least: 19.9 L at 4 °C and 1.36 bar
   // absolute by the ideal gas law, 19.9e-3 x 1.3580e5 / (8.314 x 277.15) mol.
   const double grams = 44.01 * 19.9e-3 * (101325 + 5 * 6894.76) / (8.314 * 277.15);
-  EXPECT_NEAR(number_of(figure(*card, "CO₂ it takes").value), grams, 0.04 * grams + 5);
-  EXPECT_THAT(figure(*card, "CO₂ it takes").value, HasSubstr("±"));
-  EXPECT_EQ(act_of<Purged>(*card).method, PurgeMethod::pushed_liquid);
-  EXPECT_GT(card->figures.size(), 3U) << "other ways beside it";
+  EXPECT_NEAR(number_of(figure(present(card), "CO₂ it takes").value), grams, 0.04 * grams + 5);
+  EXPECT_THAT(figure(present(card), "CO₂ it takes").value, HasSubstr("±"));
+  EXPECT_EQ(act_of<Purged>(present(card)).method, PurgeMethod::pushed_liquid);
+  EXPECT_GT(present(card).figures.size(), 3U) << "other ways beside it";
   // For less, a cycle or two after it still take least; each is an entry of its own.
   const auto less = purge(keg, day(0, 1), 1000);
   ASSERT_TRUE(less);
-  EXPECT_THAT(less->verdict, HasSubstr("push that out with"));
-  EXPECT_THAT(less->verdict, HasSubstr("then fill to"));
-  EXPECT_EQ(less->acts.size(), 2U);
-  EXPECT_GT(number_of(figure(*less, "CO₂ it takes").value), 1.2 * grams);
-  EXPECT_FALSE(card->chart.empty());
-  EXPECT_FALSE(card->cautions.empty());
+  EXPECT_THAT(present(less).verdict, HasSubstr("push that out with"));
+  EXPECT_THAT(present(less).verdict, HasSubstr("then fill to"));
+  EXPECT_EQ(present(less).acts.size(), 2U);
+  EXPECT_GT(number_of(figure(present(less), "CO₂ it takes").value), 1.2 * grams);
+  EXPECT_FALSE(present(card).chart.empty());
+  EXPECT_FALSE(present(card).cautions.empty());
 }
 
 TEST_F(KegCards, PurgeNeverFillsBeyondTheRating) {
@@ -273,7 +275,7 @@ TEST_F(KegCards, PurgeNeverFillsBeyondTheRating) {
   s_.log(day(0), Cleaned{keg, CleaningMethod::caustic, "caustic", {}, {}, {}});
   const auto card = purge(keg, day(0, 1));
   ASSERT_TRUE(card);
-  for (const CardFigure& f : card->figures) {
+  for (const CardFigure& f : present(card).figures) {
     EXPECT_EQ(f.name.find("30 psi"), std::string::npos) << f.name;
     EXPECT_EQ(f.name.find("20 psi"), std::string::npos) << f.name;
   }
@@ -284,8 +286,8 @@ TEST_F(KegCards, PurgeBelowTheGassOwnOxygenIsRefused) {
   s_.log(day(0), Cleaned{keg, CleaningMethod::caustic, "caustic", {}, {}, {}});
   const auto card = purge(keg, day(0, 1), 10);
   ASSERT_TRUE(card);
-  EXPECT_FALSE(card->can_tell);
-  EXPECT_THAT(card->verdict, HasSubstr("30 ppm"));
+  EXPECT_FALSE(present(card).can_tell);
+  EXPECT_THAT(present(card).verdict, HasSubstr("30 ppm"));
 }
 
 // Perfectly mixed, five fills to 30 psi leave 805 ppm (the reference table); with
@@ -295,18 +297,18 @@ TEST_F(KegCards, ALoggedPurgeTellsWhatItLeftAndTookWithItsError) {
   s_.prepare(keg, day(0));
   const auto card = purge(keg, day(0, 8), 10000);
   ASSERT_TRUE(card);
-  EXPECT_THAT(card->verdict, StartsWith("Purged "));
-  EXPECT_THAT(card->verdict, HasSubstr("within"));
+  EXPECT_THAT(present(card).verdict, StartsWith("Purged "));
+  EXPECT_THAT(present(card).verdict, HasSubstr("within"));
   // Each fill lets in 30 psi more: 5 x 19.9e-3 x 2.068e5 / (8.314 x 277.15) mol.
   const double grams = 5 * 44.01 * 19.9e-3 * 30 * 6894.76 / (8.314 * 277.15);
-  const std::string& took = figure(*card, "CO₂ it takes").value;
+  const std::string& took = figure(present(card), "CO₂ it takes").value;
   EXPECT_NEAR(number_of(took), grams, 0.04 * grams + 10) << took;
   EXPECT_THAT(took, HasSubstr("±"));
   const auto stricter = purge(keg, day(0, 8), 300);
   ASSERT_TRUE(stricter);
-  EXPECT_THAT(stricter->verdict, HasSubstr("or less, least gas"));
-  ASSERT_FALSE(stricter->notes.empty());
-  EXPECT_THAT(stricter->notes[0], HasSubstr("above the 300 ppm wanted"));
+  EXPECT_THAT(present(stricter).verdict, HasSubstr("or less, least gas"));
+  ASSERT_FALSE(present(stricter).notes.empty());
+  EXPECT_THAT(present(stricter).notes[0], HasSubstr("above the 300 ppm wanted"));
 }
 
 // A push and cycles after it are two entries: the card tells what both left, and what
@@ -317,16 +319,17 @@ TEST_F(KegCards, LoggedPurgesAreToldInTheirOrder) {
   s_.log(day(0, 1), Purged{keg, PurgeMethod::pushed_liquid, {}, units::gauge_psi(5), {}, {}});
   const auto pushed = purge(keg, day(0, 2), 1000);
   ASSERT_TRUE(pushed);
-  EXPECT_THAT(pushed->notes.at(0), HasSubstr("above the 1000 ppm wanted"));
+  EXPECT_THAT(present(pushed).notes.at(0), HasSubstr("above the 1000 ppm wanted"));
   // From some 1800 ppm two fills to 10 psi get under 1000, from air it takes fourteen.
-  EXPECT_LE(act_of<Purged>(*pushed).cycles.value_or(99), 3) << pushed->verdict;
+  EXPECT_LE(act_of<Purged>(present(pushed)).cycles.value_or(99), 3) << present(pushed).verdict;
   s_.log(day(0, 3), Purged{keg, PurgeMethod::cycles, 2, units::gauge_psi(30), {}, {}});
   const auto both = purge(keg, day(0, 4), 1000);
   ASSERT_TRUE(both);
-  expect_reasoned(*both);
-  EXPECT_THAT(both->verdict, HasSubstr("within the 1000 ppm wanted")) << both->verdict;
-  EXPECT_THAT(both->notes.at(0), HasSubstr("2 purges in a row"));
-  const report::Grounds& grounds = figure(*both, "Oxygen left").grounds;
+  expect_reasoned(present(both));
+  EXPECT_THAT(present(both).verdict, HasSubstr("within the 1000 ppm wanted"))
+      << present(both).verdict;
+  EXPECT_THAT(present(both).notes.at(0), HasSubstr("2 purges in a row"));
+  const report::Grounds& grounds = figure(present(both), "Oxygen left").grounds;
   const auto told = [&](const std::string& words) {
     return std::any_of(grounds.inputs.begin(), grounds.inputs.end(), [&](const auto& input) {
       return input.what.find(words) != std::string::npos;
@@ -334,7 +337,7 @@ TEST_F(KegCards, LoggedPurgesAreToldInTheirOrder) {
   };
   EXPECT_TRUE(told("Sanitiser pushed out with 5 psi"));
   EXPECT_TRUE(told("Filled to 30 psi and vented, twice"));
-  ASSERT_FALSE(both->chart.points.empty());
+  ASSERT_FALSE(present(both).chart.points.empty());
 }
 
 TEST_F(KegCards, PurgeIsForCleanEmptyKegs) { EXPECT_FALSE(purge(found(18.9, 2.5), day(0, 1))); }

@@ -6,6 +6,7 @@
 #include <gmock/gmock.h>
 
 #include "core/report/cellar_lists.h"
+#include "core/units/present.h"
 #include "tests/report/book.h"
 
 namespace ullage::testing {
@@ -53,12 +54,12 @@ TEST_F(KegImport, ReadsUnitsFromTheHeadingTheFieldOrTheReader) {
   EXPECT_EQ(kegs[0].line, 2U);
   EXPECT_EQ(kegs[0].keg.tag, "K07");
   // A pound is 0.45359237 kg exactly; 130 psi are 896.3 kPa; both by definition.
-  EXPECT_NEAR(units::in_kilograms(*kegs[0].keg.tare), 4.5359237, 1e-9);
-  EXPECT_NEAR(units::in_pascals(*kegs[0].keg.rated_pressure), 896318, 1);
+  EXPECT_NEAR(units::in_kilograms(present(kegs[0].keg.tare)), 4.5359237, 1e-9);
+  EXPECT_NEAR(units::in_pascals(present(kegs[0].keg.rated_pressure)), 896318, 1);
   EXPECT_NEAR(units::in_litres(kegs[0].keg.brimful), 19.5, 1e-9);
   EXPECT_EQ(kegs[0].keg.place, box);
-  EXPECT_NEAR(units::in_kilograms(*kegs[1].keg.tare), 4.5, 1e-9);
-  EXPECT_NEAR(units::in_pascals(*kegs[1].keg.rated_pressure), 900000, 1);
+  EXPECT_NEAR(units::in_kilograms(present(kegs[1].keg.tare)), 4.5, 1e-9);
+  EXPECT_NEAR(units::in_pascals(present(kegs[1].keg.rated_pressure)), 900000, 1);
   // A US gallon is 3.785411784 L exactly.
   EXPECT_NEAR(units::in_litres(kegs[1].keg.brimful), 19.6841412768, 1e-8);
   EXPECT_EQ(kegs[1].keg.owner, Owner::supplier);
@@ -98,7 +99,8 @@ TEST_F(KegImport, ReadsBackWhatWasExported) {
     EXPECT_EQ(is.coupler, was.coupler);
     // Exported to a thousandth.
     EXPECT_NEAR(units::in_litres(is.brimful), units::in_litres(was.brimful), 5e-4);
-    EXPECT_NEAR(units::in_kilograms(*is.tare), units::in_kilograms(*was.tare), 5e-4);
+    EXPECT_NEAR(units::in_kilograms(present(is.tare)), units::in_kilograms(present(was.tare)),
+                5e-4);
   }
 }
 

@@ -11,6 +11,7 @@
 #include "core/report/gas_grounds.h"
 #include "core/report/status_sheet.h"
 #include "core/report/tags.h"
+#include "core/units/present.h"
 #include "tests/cellar/gas_cellar.h"
 #include "tests/cellar/pour_scene.h"
 
@@ -234,7 +235,7 @@ TEST(GasReasons, OfTheWaitAreTheLossAndTheScale) {
   ASSERT_TRUE(a.isolation_wait);
   const Speaker speaker = speaker_at(c, day(22));
   const Grounds g = report::isolation_wait_grounds(a, speaker);
-  EXPECT_EQ(g.answer, speaker.printer.print(*a.isolation_wait));
+  EXPECT_EQ(g.answer, speaker.printer.print(present(a.isolation_wait)));
   EXPECT_THAT(inputs_of(g), Contains(AllOf(HasSubstr("Unexplained"), HasSubstr("a day"),
                                            HasSubstr("worked out"))));
   EXPECT_THAT(inputs_of(g),
@@ -243,9 +244,9 @@ TEST(GasReasons, OfTheWaitAreTheLossAndTheScale) {
   EXPECT_EQ(g.certainty, "common practice, no source");
   EXPECT_THAT(g.narrow, Contains(HasSubstr("finer scale")));
   EXPECT_THAT(g.narrow, Contains(HasSubstr("% of the ±")));
-  const double off = a.loss->between.back().weighed.half_width();
-  EXPECT_NEAR(units::in_days(*a.isolation_wait),
-              std::max(3 * off / a.loss->per_day.value().value(), 0.5), 1e-9);
+  const double off = present(a.loss).between.back().weighed.half_width();
+  EXPECT_NEAR(units::in_days(present(a.isolation_wait)),
+              std::max(3 * off / present(a.loss).per_day.value().value(), 0.5), 1e-9);
 }
 
 // Half a day is the least, and said to be where the scale would do with less.
@@ -254,7 +255,7 @@ TEST(GasReasons, OfTheShortestWaitSayThatItIsTheLeast) {
   for (int step = 0; step < 3; ++step) c.weigh(day(3 * step), 2.2 - 1.0 * step);
   const GasAccount& a = c.account(day(7));
   ASSERT_TRUE(a.isolation_wait);
-  EXPECT_DOUBLE_EQ(units::in_days(*a.isolation_wait), 0.5);
+  EXPECT_DOUBLE_EQ(units::in_days(present(a.isolation_wait)), 0.5);
   const Speaker speaker = speaker_at(c, day(7));
   EXPECT_THAT(report::isolation_wait_grounds(a, speaker).notes,
               Contains(HasSubstr("half a day is the least")));

@@ -16,6 +16,7 @@ using ::testing::HasSubstr;
 
 std::vector<std::string> lines_of_inputs(const Grounds& g) {
   std::vector<std::string> out;
+  out.reserve(g.inputs.size());
   for (const report::GroundsInput& i : g.inputs) out.push_back(report::line_of(i));
   return out;
 }

@@ -153,7 +153,7 @@ TEST_F(Spoken, EntriesReadAsTheyWereLogged) {
   const KegId k = s.keg("K07");
   const BatchId rye = s.batch("Red Rye");
   const CellarStatus names = s.cellar(day(0));
-  const auto said = [&](Payload p) { return report::say_entry(p, names, speaker); };
+  const auto said = [&](const Payload& p) { return report::say_entry(p, names, speaker); };
   EXPECT_EQ(said(GasSet{k, units::gauge_psi(30), GasPurpose::burst, {}, {}, {}}),
             "Pressure set to 30 psi, burst");
   Filled f;

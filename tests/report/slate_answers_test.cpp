@@ -6,6 +6,7 @@
 
 #include "core/report/laws_slate.h"
 #include "core/report/slate/computation.h"
+#include "core/units/present.h"
 #include "tests/report/asked.h"
 
 namespace ullage::testing::slate_answers {
@@ -31,7 +32,7 @@ TEST(SlateAnswers, AgreeWithThePrintedChart) {
   in.set("temperature", units::fahrenheit(38));
   const Outcome out = work_out(c, in, american);
   ASSERT_TRUE(out);
-  EXPECT_NEAR(magnitude_of(*out->values[0].value), 2.57, 0.06 + 0.005);
+  EXPECT_NEAR(magnitude_of(present(out->values[0].value)), 2.57, 0.06 + 0.005);
 
   const Computation& back = the("pressure_to_set");
   Inputs in_back = starting_inputs(back);
@@ -40,7 +41,7 @@ TEST(SlateAnswers, AgreeWithThePrintedChart) {
   const Outcome set = work_out(back, in_back, american);
   ASSERT_TRUE(set);
   // 0.065 volumes at some 0.096 volumes a psi there: 0.7 psi.
-  EXPECT_NEAR(units::in_psi(get<units::GaugePressure>(*set->values[0].value)), 12.0, 0.7);
+  EXPECT_NEAR(units::in_psi(get<units::GaugePressure>(present(set->values[0].value))), 12.0, 0.7);
 }
 
 // Trade figure: a metre of 3/16 in line holds 18 mL (docs/physics.md, from memory).
@@ -50,7 +51,7 @@ TEST(SlateAnswers, AgreeWithTheTradesLineVolumes) {
   in.set("length", units::metres(10));
   const Outcome out = work_out(c, in, metric);
   ASSERT_TRUE(out);
-  EXPECT_NEAR(units::in_litres(get<units::Volume>(*out->values[0].value)), 0.18, 0.005);
+  EXPECT_NEAR(units::in_litres(get<units::Volume>(present(out->values[0].value))), 0.18, 0.005);
 }
 
 // Exact by definition: 1 psi is 6894.757 Pa, 38 °F is 3 1/3 °C.
@@ -93,7 +94,7 @@ TEST(SlateGrounds, TellWhatWasTypedAndWhatWasAssumed) {
   const Outcome out = work_out(c, in, metric);
   ASSERT_TRUE(out);
   const report::Grounds g = grounds_of(c, in, out->values[0], metric);
-  std::vector<std::string> lines = report::lines_of(g);
+  const std::vector<std::string> lines = report::lines_of(g);
   EXPECT_THAT(lines, Contains("Beer at 3 °C: read, 2 d ago"));
   EXPECT_THAT(lines, Contains("Altitude 0 m: assumed"));
   EXPECT_THAT(g.narrow, Contains(HasSubstr("dial: bias")));

@@ -6,6 +6,7 @@
 
 #include <cmath>
 
+#include "core/units/present.h"
 #include "tests/report/asked.h"
 
 namespace ullage::testing::slates {
@@ -29,10 +30,11 @@ TEST(SlateRocking, FollowsItsTimeConstant) {
   EXPECT_NEAR(units::in_seconds(number_of<units::Duration>(a, "Rock it for")) / 60, expected,
               0.12 * expected);
   // 10 min, 95 % 3 to 33: the fast edge at a third of it, more or less.
-  EXPECT_LT(magnitude_of(*a.values.front().low), 0.5 * magnitude_of(*a.values.front().value));
+  EXPECT_LT(magnitude_of(present(a.values.front().low)),
+            0.5 * magnitude_of(present(a.values.front().value)));
   EXPECT_NE(value_named(a, "Past its range after"), nullptr);
   asked.with("rocked", units::minutes(10));
-  EXPECT_NEAR(magnitude_of(*value_named(asked.answer(), "CO₂ after 10 min")->value),
+  EXPECT_NEAR(magnitude_of(present(value_named(asked.answer(), "CO₂ after 10 min")->value)),
               4.3 - (4.3 - 0.85) * std::exp(-1.0), 0.12);
   EXPECT_EQ(Asked("rocking").with("high", units::volumes_of_co2(1)).problem().field, "high");
 }
@@ -53,8 +55,9 @@ TEST(SlateLearnedRate, FollowsTheReading) {
   const Answer a = Asked("learned_rate").answer();
   const AnswerValue* before = value_named(a, "Taken before the reading");
   ASSERT_NE(before, nullptr);
-  EXPECT_LT(magnitude_of(*a.values.front().high) / magnitude_of(*a.values.front().low),
-            magnitude_of(*before->high) / magnitude_of(*before->low))
+  EXPECT_LT(
+      magnitude_of(present(a.values.front().high)) / magnitude_of(present(a.values.front().low)),
+      magnitude_of(present(before->high)) / magnitude_of(present(before->low)))
       << "a reading narrows it";
   EXPECT_THAT(Asked("learned_rate")
                   .with("read", units::volumes_of_co2(5))

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/units/present.h"
 #include "tests/report/asked.h"
 
 namespace ullage::testing::slates {
@@ -93,7 +94,7 @@ TEST(SlateHold, ContradictionsAreTold) {
 }
 
 TEST(SlateHold, RefusesAtTheField) {
-  const auto field = [](Asked asked) { return asked.problem().field; };
+  const auto field = [](const Asked& asked) { return asked.problem().field; };
   EXPECT_EQ(field(hold(500, 20, 24, 30, 20)), "pressure1");
   EXPECT_EQ(field(hold(30, 90, 24, 30, 20)), "temperature1");
   EXPECT_EQ(field(hold(30, 20, 0, 30, 20)), "after2");
@@ -104,7 +105,7 @@ TEST(SlateHold, RefusesAtTheField) {
       .with("temperature3", units::celsius(20));
   EXPECT_EQ(order.problem().field, "after3");
   EXPECT_THAT(order.problem().sentence, HasSubstr("order"));
-  EXPECT_EQ(get<units::Duration>(*order.problem().limit), units::hours(24));
+  EXPECT_EQ(get<units::Duration>(present(order.problem().limit)), units::hours(24));
   Asked half = hold(30, 20, 24, 29, 20);
   half.with("pressure3", units::gauge_psi(29));
   EXPECT_EQ(half.problem().field, "after3");
@@ -234,7 +235,7 @@ TEST(SlatePriming, LeavesWhatTheTablePrints) {
     ASSERT_NE(left, nullptr);
     double half_width = 0;
     for (const units::Contribution& c : left->errors) half_width += c.half_width * c.half_width;
-    EXPECT_NEAR(magnitude_of(*left->value), volumes, std::sqrt(half_width) + rounding);
+    EXPECT_NEAR(magnitude_of(present(left->value)), volumes, std::sqrt(half_width) + rounding);
     EXPECT_LT(std::sqrt(half_width), 0.15);
   }
 }
@@ -262,7 +263,7 @@ TEST(SlatePriming, WarnsOfGasStillToComeAndOfThePressure) {
   const Answer a = asked.answer();
   // Four points are two volumes (worked out apart: 1 °P apparent, 0.82 of it real,
   // 0.463 of that CO2).
-  EXPECT_NEAR(magnitude_of(*value_named(a, "Still to come by itself")->value), 1.95, 0.06);
+  EXPECT_NEAR(magnitude_of(present(value_named(a, "Still to come by itself")->value)), 1.95, 0.06);
   EXPECT_THAT(a.cautions, Contains(HasSubstr("no sugar")));
   Asked flat("priming_sugar");
   flat.with("target", units::volumes_of_co2(0.6));
@@ -277,7 +278,7 @@ TEST(SlatePriming, ThereAndBack) {
   asked.with("given", sugar);
   for (const AnswerValue& v : asked.answer().values) {
     if (v.name.starts_with("With ")) {
-      EXPECT_NEAR(magnitude_of(*v.value), 2.5, 1e-3);
+      EXPECT_NEAR(magnitude_of(present(v.value)), 2.5, 1e-3);
     }
   }
 }

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "core/physics/draught_line.h"
+#include "core/units/present.h"
 #include "tests/report/asked.h"
 
 namespace ullage::testing::slates {
@@ -64,7 +65,7 @@ TEST(SlateRestriction, SetsTheTableBesideFriction) {
 // One piece pours as the plain line does; two of one bore as one of their length. What
 // is lost in all of it is the pressure.
 TEST(SlatePieces, AddUpToTheWholeLine) {
-  const auto poured = [](Asked asked) {
+  const auto poured = [](const Asked& asked) {
     return asked.answer(in_metric_units).values.front().words;
   };
   const auto bore = units::inches(0.25);
@@ -81,7 +82,7 @@ TEST(SlatePieces, AddUpToTheWholeLine) {
   const Answer a = Asked("line_pieces").with("restrictor", units::psi(5)).answer();
   double lost = 0.8 * 1010 * 9.80665;  // the lift; beer at 1.010
   for (const AnswerValue& v : a.values) {
-    if (v.name.starts_with("Lost in")) lost += magnitude_of(*v.value);
+    if (v.name.starts_with("Lost in")) lost += magnitude_of(present(v.value));
   }
   EXPECT_NEAR(lost / 6894.757, 25, 0.05);
   EXPECT_NE(value_named(a, "Lost in the restrictor"), nullptr);

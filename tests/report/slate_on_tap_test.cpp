@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 
 #include "core/report/slate/prefill.h"
+#include "core/units/present.h"
 #include "core/units/shown.h"
 #include "tests/cellar/pour_scene.h"
 
@@ -55,17 +56,17 @@ TEST_F(SlateOnTap, RunsOutByWhatWasDrawnSinceItWasPutOn) {
   look(day(24, 1));
   const auto o = offer("run_out");
   ASSERT_TRUE(o);
-  EXPECT_THAT(o->to_fill_in, IsEmpty());
-  const auto left = o->inputs.get<units::Volume>("left");
-  EXPECT_EQ(left, keg().level.left->value());
+  EXPECT_THAT(present(o).to_fill_in, IsEmpty());
+  const auto left = present(o).inputs.get<units::Volume>("left");
+  EXPECT_EQ(left, present(keg().level.left).value());
   EXPECT_EQ(o->inputs.held("left")->origin, InputOrigin::worked_out);
-  EXPECT_NEAR(units::in_litres(o->inputs.get<units::Volume>("drawn")),
+  EXPECT_NEAR(units::in_litres(present(o).inputs.get<units::Volume>("drawn")),
               18.6 - units::in_litres(left), 0.01);
-  EXPECT_NEAR(units::in_days(o->inputs.get<units::Duration>("over")), 3 + 1 / 24.0, 0.01);
+  EXPECT_NEAR(units::in_days(present(o).inputs.get<units::Duration>("over")), 3 + 1 / 24.0, 0.01);
   const std::chrono::weekday today(scene_.calendar.date_of(day(24, 1)));
-  EXPECT_EQ(o->inputs.choice("weekday"), static_cast<int>(today.iso_encoding()) - 1);
-  EXPECT_EQ(o->inputs.get<units::Volume>("left_error"), keg().level.left->error());
-  EXPECT_TRUE(answer(*o));
+  EXPECT_EQ(present(o).inputs.choice("weekday"), static_cast<int>(today.iso_encoding()) - 1);
+  EXPECT_EQ(present(o).inputs.get<units::Volume>("left_error"), present(keg().level.left).error());
+  EXPECT_TRUE(answer(present(o)));
 }
 
 TEST_F(SlateOnTap, GlassesGoFromWhatIsInItAndAreLogged) {
@@ -76,13 +77,13 @@ TEST_F(SlateOnTap, GlassesGoFromWhatIsInItAndAreLogged) {
   look(day(23, 1));
   auto o = offer("left_by_glasses");
   ASSERT_TRUE(o);
-  EXPECT_FALSE(o->inputs.has("glasses")) << "the person's to count";
-  EXPECT_EQ(o->inputs.get<units::Volume>("beer"), keg().level.left->value());
-  o->inputs.set("glasses", slate::Count{8});
-  const auto task = act(*o);
+  EXPECT_FALSE(present(o).inputs.has("glasses")) << "the person's to count";
+  EXPECT_EQ(present(o).inputs.get<units::Volume>("beer"), present(keg().level.left).value());
+  present(o).inputs.set("glasses", slate::Count{8});
+  const auto task = act(present(o));
   ASSERT_TRUE(task);
-  EXPECT_EQ(task->kind, "level_reading");
-  const auto& poured = get<LevelReading>(*task->prefill);
+  EXPECT_EQ(present(task).kind, "level_reading");
+  const auto& poured = get<LevelReading>(present(task->prefill));
   EXPECT_EQ(poured.method, LevelMethod::glasses);
   EXPECT_EQ(poured.glasses, 8);
   EXPECT_EQ(poured.glass_volume, units::one_glass(us_words.units));
@@ -95,35 +96,37 @@ TEST_F(SlateOnTap, ItsLineIsFilledInAndItsActsAreOpened) {
   for (const char* key : {"pour", "line_length", "line_pressure", "timed_pour"}) {
     const auto o = offer(key);
     ASSERT_TRUE(o) << key;
-    EXPECT_EQ(o->inputs.get<units::Length>("bore"), units::inches(3.0 / 16)) << key;
-    EXPECT_NEAR(units::in_metres(o->inputs.get<units::Length>("rise")), 0.3048, 1e-9) << key;
-    EXPECT_EQ(o->inputs.choice("material"), 0) << key;
-    EXPECT_NEAR(units::in_psi(o->inputs.get<units::PressureDifference>("fittings")), 1, 1e-9)
+    EXPECT_EQ(present(o).inputs.get<units::Length>("bore"), units::inches(3.0 / 16)) << key;
+    EXPECT_NEAR(units::in_metres(present(o).inputs.get<units::Length>("rise")), 0.3048, 1e-9)
+        << key;
+    EXPECT_EQ(present(o).inputs.choice("material"), 0) << key;
+    EXPECT_NEAR(units::in_psi(present(o).inputs.get<units::PressureDifference>("fittings")), 1,
+                1e-9)
         << key;
   }
-  EXPECT_NEAR(units::in_psi(offer("pour")->inputs.get<units::GaugePressure>("pressure")), 11.5,
-              1e-9);
-  EXPECT_EQ(offer("pour")->inputs.get<units::Length>("length"), units::feet(6));
+  EXPECT_NEAR(units::in_psi(present(offer("pour")).inputs.get<units::GaugePressure>("pressure")),
+              11.5, 1e-9);
+  EXPECT_EQ(present(offer("pour")).inputs.get<units::Length>("length"), units::feet(6));
 
-  const auto length = act(*offer("line_length"));
+  const auto length = act(present(offer("line_length")));
   ASSERT_TRUE(length);
-  EXPECT_EQ(length->kind, "line_record");
-  const auto& changed = get<LineRecord>(*length->prefill);
+  EXPECT_EQ(present(length).kind, "line_record");
+  const auto& changed = get<LineRecord>(present(length->prefill));
   EXPECT_EQ(changed.name, "Line 1");
   EXPECT_NE(changed.length, units::feet(6));
-  const auto pressure = act(*offer("line_pressure"));
+  const auto pressure = act(present(offer("line_pressure")));
   ASSERT_TRUE(pressure);
-  EXPECT_EQ(pressure->kind, "gas_set");
+  EXPECT_EQ(present(pressure).kind, "gas_set");
 
   auto timed = offer("timed_pour");
-  EXPECT_FALSE(timed->inputs.has("seconds")) << "the watch is the person's to read";
-  timed->inputs.set("seconds", slate::Count{8});
-  const auto pour = act(*timed);
+  EXPECT_FALSE(present(timed).inputs.has("seconds")) << "the watch is the person's to read";
+  present(timed).inputs.set("seconds", slate::Count{8});
+  const auto pour = act(present(timed));
   ASSERT_TRUE(pour);
-  EXPECT_EQ(pour->kind, "timed_pour");
-  EXPECT_EQ(get<TimedPour>(*pour->prefill).duration, units::seconds(8));
-  EXPECT_EQ(get<TimedPour>(*pour->prefill).line, scene_.line);
-  EXPECT_FALSE(act(*offer("pour"))) << "it only tells something";
+  EXPECT_EQ(present(pour).kind, "timed_pour");
+  EXPECT_EQ(get<TimedPour>(present(pour->prefill)).duration, units::seconds(8));
+  EXPECT_EQ(get<TimedPour>(present(pour->prefill)).line, scene_.line);
+  EXPECT_FALSE(act(present(offer("pour")))) << "it only tells something";
 }
 
 TEST_F(SlateOnTap, ALineOfSeveralPiecesIsOfferedAsSuch) {
@@ -136,20 +139,20 @@ TEST_F(SlateOnTap, ALineOfSeveralPiecesIsOfferedAsSuch) {
   EXPECT_FALSE(offer("line_length"));
   const auto o = offer("line_pieces");
   ASSERT_TRUE(o);
-  EXPECT_EQ(o->inputs.get<units::Length>("length"), units::feet(20));
-  EXPECT_EQ(o->inputs.get<units::Length>("length2"), units::feet(4));
-  EXPECT_EQ(o->inputs.get<units::Length>("bore2"), units::inches(3.0 / 16));
-  EXPECT_FALSE(o->inputs.has("length3"));
-  EXPECT_FALSE(o->inputs.has("bore3"));
-  EXPECT_TRUE(answer(*o));
+  EXPECT_EQ(present(o).inputs.get<units::Length>("length"), units::feet(20));
+  EXPECT_EQ(present(o).inputs.get<units::Length>("length2"), units::feet(4));
+  EXPECT_EQ(present(o).inputs.get<units::Length>("bore2"), units::inches(3.0 / 16));
+  EXPECT_FALSE(present(o).inputs.has("length3"));
+  EXPECT_FALSE(present(o).inputs.has("bore3"));
+  EXPECT_TRUE(answer(present(o)));
   // Where it may foam: the warm piece, three feet up.
   const auto foam = offer("break_out");
   ASSERT_TRUE(foam);
-  EXPECT_NEAR(units::in_celsius(foam->inputs.get<units::Temperature>("place")), 20, 0.5);
-  EXPECT_NEAR(units::in_metres(foam->inputs.get<units::Length>("rise")), 3 * 0.3048, 1e-9);
-  EXPECT_NEAR(foam->inputs.get<units::Co2Volumes>("co2_error").count(), keg().co2.now->half_width(),
-              1e-9);
-  const slate::Outcome told = answer(*foam);
+  EXPECT_NEAR(units::in_celsius(present(foam).inputs.get<units::Temperature>("place")), 20, 0.5);
+  EXPECT_NEAR(units::in_metres(present(foam).inputs.get<units::Length>("rise")), 3 * 0.3048, 1e-9);
+  EXPECT_NEAR(present(foam).inputs.get<units::Co2Volumes>("co2_error").count(),
+              present(keg().co2.now).half_width(), 1e-9);
+  const slate::Outcome told = answer(present(foam));
   ASSERT_TRUE(told);
   EXPECT_EQ(told->values.front().words, "It breaks out");
 }
@@ -171,12 +174,12 @@ TEST_F(SlateOnTap, KegsOnOneRegulatorAreAskedTogether) {
   look(day(22));
   const auto o = offer("one_regulator");
   ASSERT_TRUE(o);
-  EXPECT_NEAR(o->inputs.get<units::Co2Volumes>("low").count(), 2.4, 1e-6);
-  EXPECT_NEAR(o->inputs.get<units::Co2Volumes>("high2").count(), 2.2, 1e-6);
-  EXPECT_FALSE(o->inputs.has("low3"));
-  const auto task = act(*o);
+  EXPECT_NEAR(present(o).inputs.get<units::Co2Volumes>("low").count(), 2.4, 1e-6);
+  EXPECT_NEAR(present(o).inputs.get<units::Co2Volumes>("high2").count(), 2.2, 1e-6);
+  EXPECT_FALSE(present(o).inputs.has("low3"));
+  const auto task = act(present(o));
   ASSERT_TRUE(task);
-  EXPECT_EQ(task->kind, "gas_set");
+  EXPECT_EQ(present(task).kind, "gas_set");
 }
 
 // What the journal does not know is not offered: a keg put away has no line.

@@ -7,6 +7,7 @@
 #include "core/cellar/hold_test.h"
 #include "core/cellar/presets.h"
 #include "core/report/slate/prefill.h"
+#include "core/units/present.h"
 
 namespace ullage::testing {
 namespace {
@@ -22,7 +23,7 @@ class SlatePrefill : public ::testing::Test {
   SlatePrefill() {
     speaker_.printer = us_printer;
     speaker_.now = cellar::Instant{std::chrono::seconds(1'800'000'000)};
-    cellar::PlaceRecord place{.name = "Cold box"};
+    const cellar::PlaceRecord place{.name = "Cold box"};
     cellar_.places.push_back({place, units::celsius(3), speaker_.now - std::chrono::days(1), 1});
     cellar_.cellar = cellar::CellarDescribed{.altitude = units::metres(800)};
     keg_.record = cellar::keg_from_preset(cellar::KegKind::ball_lock_19);
@@ -57,7 +58,7 @@ class SlatePrefill : public ::testing::Test {
 TEST_F(SlatePrefill, PutsTheKegsFiguresInWithTheirAge) {
   const auto burst = offer("burst");
   ASSERT_TRUE(burst);
-  const slate::Inputs& in = burst->inputs;
+  const slate::Inputs& in = present(burst).inputs;
   EXPECT_EQ(in.get<units::Volume>("beer"), units::litres(17));
   EXPECT_EQ(in.get<units::Length>("altitude"), units::metres(800));
   EXPECT_EQ(in.get<units::Temperature>("temperature"), units::celsius(10));
@@ -80,28 +81,28 @@ TEST_F(SlatePrefill, WhatIsNotKnownIsLeftEmptyAndSaid) {
   cellar_.cellar.reset();
   const auto burst = offer("burst");
   ASSERT_TRUE(burst);
-  EXPECT_FALSE(burst->inputs.has("beer"));
-  EXPECT_FALSE(burst->inputs.has("temperature"));
-  EXPECT_THAT(burst->to_fill_in, ElementsAre("Beer in it", "Beer now at"));
-  EXPECT_THAT(burst->assumed, ElementsAre("Altitude"));
+  EXPECT_FALSE(present(burst).inputs.has("beer"));
+  EXPECT_FALSE(present(burst).inputs.has("temperature"));
+  EXPECT_THAT(present(burst).to_fill_in, ElementsAre("Beer in it", "Beer now at"));
+  EXPECT_THAT(present(burst).assumed, ElementsAre("Altitude"));
   const slate::Outcome out =
-      slate::work_out(*slate::find_computation("burst"), burst->inputs, us_printer);
+      slate::work_out(*slate::find_computation("burst"), present(burst).inputs, us_printer);
   ASSERT_FALSE(out);
   EXPECT_EQ(out.error().fault, slate::Fault::missing);
   const auto weight = offer("left_by_weight");
   ASSERT_TRUE(weight);
-  EXPECT_FALSE(weight->inputs.has("gross"));
-  EXPECT_FALSE(weight->inputs.has("tare"));
-  EXPECT_TRUE(weight->inputs.has("gravity"));
-  EXPECT_THAT(weight->to_fill_in, ElementsAre("On the scale", "The empty keg"));
+  EXPECT_FALSE(present(weight).inputs.has("gross"));
+  EXPECT_FALSE(present(weight).inputs.has("tare"));
+  EXPECT_TRUE(present(weight).inputs.has("gravity"));
+  EXPECT_THAT(present(weight).to_fill_in, ElementsAre("On the scale", "The empty keg"));
 }
 
 TEST_F(SlatePrefill, WhatIsBeyondAFieldIsSaidAndNotReplaced) {
   keg_.record.brimful = units::litres(250);
   const auto burst = offer("burst");
   ASSERT_TRUE(burst);
-  EXPECT_FALSE(burst->inputs.has("brimful"));
-  EXPECT_THAT(burst->to_fill_in,
+  EXPECT_FALSE(present(burst).inputs.has("brimful"));
+  EXPECT_THAT(present(burst).to_fill_in,
               ElementsAre(::testing::AllOf(::testing::StartsWith("The keg holds, to the brim ("),
                                            ::testing::EndsWith(" is beyond this)"))));
 }
@@ -113,9 +114,9 @@ TEST_F(SlatePrefill, APurgeIsOfThisKegAndItsBeerToCome) {
   keg_.beer_temperature.reset();
   const auto purge = offer("purge_cycles");
   ASSERT_TRUE(purge);
-  EXPECT_EQ(purge->inputs.get<units::Volume>("beer"), keg_.record.nominal);
-  EXPECT_EQ(purge->inputs.get<units::Temperature>("temperature"), units::celsius(3));
-  EXPECT_THAT(purge->to_fill_in, ::testing::IsEmpty());
+  EXPECT_EQ(present(purge).inputs.get<units::Volume>("beer"), keg_.record.nominal);
+  EXPECT_EQ(present(purge).inputs.get<units::Temperature>("temperature"), units::celsius(3));
+  EXPECT_THAT(present(purge).to_fill_in, ::testing::IsEmpty());
 }
 
 // When it was shut, and that two dials were read, goes with a hold test's readings.
@@ -134,15 +135,15 @@ TEST_F(SlatePrefill, AHoldTestSaysWhenItWasShutAndOnWhichDials) {
   keg_.hold_study = std::make_shared<cellar::HoldStudy>(study);
   const auto one = offer("hold_test");
   ASSERT_TRUE(one);
-  EXPECT_FALSE(one->inputs.has("shut"));
-  EXPECT_EQ(one->inputs.choice("dials"), 0);
+  EXPECT_FALSE(present(one).inputs.has("shut"));
+  EXPECT_EQ(present(one).inputs.choice("dials"), 0);
   study.test.closed_at = units::hours(-3);
   study.test.readings.back() = read(24, "R2: bias");
   keg_.hold_study = std::make_shared<cellar::HoldStudy>(study);
   const auto two = offer("hold_test");
   ASSERT_TRUE(two);
-  EXPECT_EQ(two->inputs.get<units::Duration>("shut"), units::hours(3));
-  EXPECT_EQ(two->inputs.choice("dials"), 1);
+  EXPECT_EQ(present(two).inputs.get<units::Duration>("shut"), units::hours(3));
+  EXPECT_EQ(present(two).inputs.choice("dials"), 1);
 }
 
 // The band of an answer is that of this keg's own figures.
@@ -159,20 +160,23 @@ TEST_F(SlatePrefill, TakesTheKegsOwnErrorsAndPace) {
   keg_.gas.dial = dial;
   const auto burst = offer("burst");
   ASSERT_TRUE(burst);
-  EXPECT_NEAR(burst->inputs.get<units::Co2Volumes>("start_error").count(), 0.35, 1e-9);
-  EXPECT_NEAR(burst->inputs.number("days"), 5, 1e-9);
-  EXPECT_NEAR(burst->inputs.number("days_factor"), 1.25, 1e-9);
-  EXPECT_NEAR(units::in_psi(burst->inputs.get<units::PressureDifference>("dial")), 0.5, 1e-9);
+  EXPECT_NEAR(present(burst).inputs.get<units::Co2Volumes>("start_error").count(), 0.35, 1e-9);
+  EXPECT_NEAR(present(burst).inputs.number("days"), 5, 1e-9);
+  EXPECT_NEAR(present(burst).inputs.number("days_factor"), 1.25, 1e-9);
+  EXPECT_NEAR(units::in_psi(present(burst).inputs.get<units::PressureDifference>("dial")), 0.5,
+              1e-9);
   const auto serving = offer("pressure_to_set");
   ASSERT_TRUE(serving);
-  EXPECT_NEAR(units::in_kelvin(serving->inputs.get<units::TemperatureDifference>("thermometer")), 1,
-              1e-9);
+  EXPECT_NEAR(
+      units::in_kelvin(present(serving).inputs.get<units::TemperatureDifference>("thermometer")), 1,
+      1e-9);
   keg_.co2.verdict = cellar::Co2Verdict::above;
   keg_.level.left = units::Estimate<units::Volume>(units::litres(17)).with({"x"}, 0.0009);
   const auto rescue = offer("rescue");
   ASSERT_TRUE(rescue);
-  EXPECT_NEAR(units::in_litres(rescue->inputs.get<units::Volume>("level_error")), 0.9, 1e-9);
-  EXPECT_NEAR(rescue->inputs.get<units::Co2Volumes>("co2_error").count(), 0.35, 1e-9);
+  EXPECT_NEAR(units::in_litres(present(rescue).inputs.get<units::Volume>("level_error")), 0.9,
+              1e-9);
+  EXPECT_NEAR(present(rescue).inputs.get<units::Co2Volumes>("co2_error").count(), 0.35, 1e-9);
 }
 
 TEST_F(SlatePrefill, EveryOfferAnswersAsItStands) {
@@ -190,10 +194,10 @@ TEST_F(SlatePrefill, EveryOfferAnswersAsItStands) {
 TEST_F(SlatePrefill, AKegBelowItsRangeIsToldHowLongToRockIt) {
   const auto rock = offer("rocking");
   ASSERT_TRUE(rock);
-  EXPECT_FALSE(rock->inputs.has("rocked"));
-  EXPECT_TRUE(rock->inputs.has("start"));
+  EXPECT_FALSE(present(rock).inputs.has("rocked"));
+  EXPECT_TRUE(present(rock).inputs.has("start"));
   const slate::Outcome out =
-      slate::work_out(*slate::find_computation("rocking"), rock->inputs, us_printer);
+      slate::work_out(*slate::find_computation("rocking"), present(rock).inputs, us_printer);
   ASSERT_TRUE(out);
   EXPECT_FALSE(out->values.empty());
 }
@@ -212,16 +216,17 @@ TEST_F(SlatePrefill, APressureLeadsToSettingIt) {
   const auto serving = offer("pressure_to_set");
   ASSERT_TRUE(serving);
   const auto* c = slate::find_computation("pressure_to_set");
-  const slate::Outcome out = slate::work_out(*c, serving->inputs, us_printer);
+  const slate::Outcome out = slate::work_out(*c, present(serving).inputs, us_printer);
   ASSERT_TRUE(out);
-  const auto task = slate::leads_to(*c, serving->inputs, *out, keg_);
+  const auto task = slate::leads_to(*c, present(serving).inputs, *out, keg_);
   ASSERT_TRUE(task);
-  EXPECT_EQ(task->kind, "gas_set");
-  const auto& gas = get<cellar::GasSet>(*task->prefill);
+  EXPECT_EQ(present(task).kind, "gas_set");
+  const auto& gas = get<cellar::GasSet>(present(task->prefill));
   EXPECT_EQ(gas.purpose, cellar::GasPurpose::serving);
   // What is filled in is what was answered, to a tenth of a psi.
   EXPECT_NEAR(units::in_psi(gas.pressure),
-              units::in_psi(get<units::GaugePressure>(*out->values.front().value)), 0.05 + 1e-9);
+              units::in_psi(get<units::GaugePressure>(present(out->values.front().value))),
+              0.05 + 1e-9);
 }
 
 TEST_F(SlatePrefill, APurgeLeadsToLoggingIt) {
@@ -233,7 +238,7 @@ TEST_F(SlatePrefill, APurgeLeadsToLoggingIt) {
   ASSERT_TRUE(out);
   const auto task = slate::leads_to(*c, in, *out, keg_);
   ASSERT_TRUE(task);
-  const auto& purge = get<cellar::Purged>(*task->prefill);
+  const auto& purge = get<cellar::Purged>(present(task->prefill));
   EXPECT_EQ(purge.cycles, 7);
   EXPECT_EQ(purge.pressure, units::gauge_psi(25));
   EXPECT_EQ(purge.method, cellar::PurgeMethod::cycles);

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "core/physics/co2_gas.h"
+#include "core/units/present.h"
 #include "tests/report/asked.h"
 
 namespace ullage::testing::slates {
@@ -43,9 +44,9 @@ TEST(SlateRoomLeak, AgreesWithTheManualsRoom) {
       .with("thermometer", units::kelvin_difference(0))
       .with("changes_factor", Count{1});
   const Answer a = asked.answer(in_metric_units);
-  EXPECT_NEAR(percent(*a.values.front().value), 0.67, 0.005);
+  EXPECT_NEAR(percent(present(a.values.front().value)), 0.67, 0.005);
   EXPECT_THAT(a.values.front().name, HasSubstr("evenly mixed"));
-  EXPECT_NEAR(percent(*value_named(a, "It settles at")->value), 1.06, 0.005);
+  EXPECT_NEAR(percent(present(value_named(a, "It settles at")->value)), 1.06, 0.005);
   EXPECT_EQ(value_named(a, "This room’s air")->words, "330 m³");
   // 3.5 / (330 × 0.005)
   EXPECT_THAT(value_named(a, "Air changes an hour that keep it at 0.5 %")->words,
@@ -70,7 +71,7 @@ TEST(SlateRoom, CarriesWhatTapeAndScaleLeaveOpen) {
   const double sides = std::hypot(0.05 / 5, 0.05 / 3.5, 0.05 / 2.4);
   const double share = std::hypot(std::hypot(sides, 0.05 / 0.9), std::hypot(0.05, 0.0197));
   const AnswerValue& co2 = a.values.front();
-  EXPECT_NEAR(half_width_of(co2) / magnitude_of(*co2.value), share, 0.002);
+  EXPECT_NEAR(half_width_of(co2) / magnitude_of(present(co2.value)), share, 0.002);
   EXPECT_EQ(print(co2, in_metric_units), "16.8 ± 1.4 %");
   EXPECT_THAT(print(*value_named(a, "Oxygen then"), in_metric_units), HasSubstr(" ± "));
   for (const char* room : {"This room’s air", "A room in which it is 3 %"})
@@ -89,8 +90,8 @@ TEST(SlateRoomLeak, AirChangesKnownToAFactorGiveARange) {
   const Answer a = asked.answer(in_metric_units);
   const AnswerValue* settles = value_named(a, "It settles at");
   ASSERT_TRUE(settles && settles->low && settles->high);
-  EXPECT_NEAR(percent(*settles->high) / percent(*settles->value), 2, 0.06);
-  EXPECT_NEAR(percent(*settles->low) / percent(*settles->value), 0.5, 0.03);
+  EXPECT_NEAR(percent(present(settles->high)) / percent(present(settles->value)), 2, 0.06);
+  EXPECT_NEAR(percent(present(settles->low)) / percent(present(settles->value)), 0.5, 0.03);
   EXPECT_THAT(asked.grounds(*settles).narrow, Contains(HasSubstr("air changes")));
   // The band of the curve is that of the answer.
   EXPECT_LT(a.chart.points.back().low, a.chart.points.back().likely);
@@ -107,9 +108,9 @@ TEST(SlateRoomLeak, ShutTightItGoesOnRising) {
   const Answer a = asked.answer();
   EXPECT_THAT(value_named(a, "It settles at")->words, HasSubstr("rising"));
   EXPECT_THAT(value_named(a, "3 %, the limit for minutes")->words, StartsWith("after "));
-  const double one = percent(*a.values.front().value);
+  const double one = percent(present(a.values.front().value));
   asked.with("after", units::hours(16));
-  EXPECT_NEAR(percent(*asked.answer().values.front().value), 2 * one, 1e-9);
+  EXPECT_NEAR(percent(present(asked.answer().values.front().value)), 2 * one, 1e-9);
 }
 
 // Half nitrogen: as much oxygen displaced, half the CO2.
@@ -119,9 +120,10 @@ TEST(SlateRoomLeak, NitrogenTakesTheOxygensPlaceToo) {
   const Answer pure = asked.answer();
   asked.with("share", units::fraction(0.3));
   const Answer mixed = asked.answer();
-  EXPECT_LT(percent(*mixed.values.front().value), percent(*pure.values.front().value));
-  EXPECT_LT(percent(*value_named(mixed, "Oxygen then")->value),
-            percent(*value_named(pure, "Oxygen then")->value));  // nitrogen is lighter
+  EXPECT_LT(percent(present(mixed.values.front().value)),
+            percent(present(pure.values.front().value)));
+  EXPECT_LT(percent(present(value_named(mixed, "Oxygen then")->value)),
+            percent(present(value_named(pure, "Oxygen then")->value)));  // nitrogen is lighter
 }
 
 Asked only_glasses() {
@@ -131,7 +133,7 @@ Asked only_glasses() {
 }
 
 double litres_left(const Answer& a) {
-  return units::in_litres(get<units::Volume>(*a.values.front().value));
+  return units::in_litres(get<units::Volume>(present(a.values.front().value)));
 }
 double width_of(const AnswerValue& v) {
   double sum = 0;

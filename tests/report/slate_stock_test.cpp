@@ -6,6 +6,7 @@
 
 #include <cmath>
 
+#include "core/units/present.h"
 #include "tests/report/asked.h"
 
 namespace ullage::testing::slates {
@@ -86,7 +87,7 @@ TEST(SlateCarbonation, ATimeThatMayNeverComeSaysSo) {
   const Answer a = Asked("set_and_wait").answer(in_metric_units);
   const AnswerValue& reaches = a.values.front();
   ASSERT_TRUE(reaches.value && reaches.low && !reaches.high);
-  EXPECT_LT(*reaches.low, *reaches.value);
+  EXPECT_LT(present(reaches.low), present(reaches.value));
   EXPECT_THAT(print(reaches, in_metric_units), HasSubstr(" at the earliest, perhaps never)"));
   EXPECT_THAT(Asked("set_and_wait").grounds(reaches).notes, Contains(HasSubstr("never comes")));
 }
@@ -94,9 +95,9 @@ TEST(SlateCarbonation, ATimeThatMayNeverComeSaysSo) {
 // 3/16 in and 10 m: 178 mL, and 6 % of it for a bore drawn to 3 %.
 TEST(SlateLines, WhatALineHoldsIsAsSureAsItsBore) {
   const Answer a = Asked("line_contents").with("length", units::metres(10)).answer();
-  EXPECT_NEAR(
-      half_width_by(&a.values.front(), "bore of the hose") / magnitude_of(*a.values.front().value),
-      0.06, 0.001);
+  EXPECT_NEAR(half_width_by(&a.values.front(), "bore of the hose") /
+                  magnitude_of(present(a.values.front().value)),
+              0.06, 0.001);
 }
 
 // Five fills to 30 psi by a dial 2 psi off, nine tenths mixed: each leaves
@@ -159,9 +160,10 @@ TEST(SlateDrift, StaysWhereTheChartHasIt) {
       .with("temperature", units::fahrenheit(38))
       .with("place", units::fahrenheit(38))
       .with("start", units::volumes_of_co2(2.57));
-  EXPECT_NEAR(magnitude_of(*value_named(asked.answer(), "More or less by")->value), 0, 0.065);
+  EXPECT_NEAR(magnitude_of(present(value_named(asked.answer(), "More or less by")->value)), 0,
+              0.065);
   asked.with("pressure", units::gauge_psi(25)).with("over", units::days(60));
-  EXPECT_GT(magnitude_of(*value_named(asked.answer(), "More or less by")->value), 0.5);
+  EXPECT_GT(magnitude_of(present(value_named(asked.answer(), "More or less by")->value)), 0.5);
 }
 
 // The length for 12 psi needs 12 psi; the bore for that length is the bore.
@@ -214,7 +216,7 @@ TEST(SlateLines, APourTakesDialThermometerAndBeerIn) {
 // and fittings (1 psi at 59 mL/s; 56 mL/s here: 0.9).
 TEST(SlateLines, LengthPressureAndBoreTakeTheDialIn) {
   const Answer length = Asked("line_length").with("dial", units::psi(1)).answer(in_metric_units);
-  const double metres = magnitude_of(*length.values.front().value);
+  const double metres = magnitude_of(present(length.values.front().value));
   EXPECT_NEAR(half_width_by(&length.values.front(), "dial: bias") / metres, 1 / (12 - 1.15 - 0.88),
               0.003);
   const Answer pressure = Asked("line_pressure").with("dial", units::psi(1)).answer();

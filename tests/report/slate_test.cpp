@@ -86,6 +86,7 @@ void expect_named(const Computation& c, const Problem& p, const std::string& abo
   EXPECT_FALSE(says_no_number(p.sentence)) << about << p.sentence;
   if (p.field.empty()) return;
   std::vector<std::string> keys;
+  keys.reserve(c.fields.size());
   for (const Field& f : c.fields) keys.emplace_back(f.key);
   EXPECT_THAT(keys, Contains(p.field)) << about;
 }

@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 
 #include "core/report/tags.h"
+#include "core/units/present.h"
 #include "tests/report/told_book.h"
 
 namespace ullage::testing {
@@ -45,12 +46,13 @@ TEST_F(WarningTags, OfOneThingThoseThatFitItReasonOrNot) {
     return report::warning_tag(kind, about, journal, now, speaker);
   };
   using report::Warning;
-  EXPECT_EQ(tag(Warning::vent_first, subject(book.k02))->title, "UNDER PRESSURE");
-  EXPECT_EQ(tag(Warning::recalled, subject(book.k02))->facts.at(1).value, "") << "not recalled";
-  EXPECT_EQ(tag(Warning::recalled, subject(book.p01))->facts.at(1).value,
+  EXPECT_EQ(present(tag(Warning::vent_first, subject(book.k02))).title, "UNDER PRESSURE");
+  EXPECT_EQ(present(tag(Warning::recalled, subject(book.k02))).facts.at(1).value, "")
+      << "not recalled";
+  EXPECT_EQ(present(tag(Warning::recalled, subject(book.p01))).facts.at(1).value,
             "supplier’s notice, off flavour");
-  EXPECT_EQ(tag(Warning::do_not_serve, subject(book.three))->subject, "Line 3, tap 3");
-  EXPECT_EQ(tag(Warning::gas, subject(book.mixed))->subject, "Stout gas");
+  EXPECT_EQ(present(tag(Warning::do_not_serve, subject(book.three))).subject, "Line 3, tap 3");
+  EXPECT_EQ(present(tag(Warning::gas, subject(book.mixed))).subject, "Stout gas");
   EXPECT_FALSE(tag(Warning::vent_first, subject(book.one)));
   EXPECT_FALSE(tag(Warning::do_not_serve, subject(book.k01)));
   EXPECT_FALSE(tag(Warning::gas, subject(book.k01)));

@@ -6,6 +6,7 @@
 #include "core/store/backup_files.h"
 #include "core/store/backups.h"
 #include "core/store/connection.h"
+#include "core/units/present.h"
 #include "tests/store/store_fixture.h"
 
 namespace ullage::testing {
@@ -120,9 +121,9 @@ TEST_F(BackupTest, NamesAreReadAsTheyAreWritten) {
       const auto path = store::backup_path(file(), reason, day(3), number);
       const auto read = store::backup_from_name(path);
       ASSERT_TRUE(read) << path;
-      EXPECT_EQ(read->reason, reason);
-      EXPECT_EQ(read->day, day(3));
-      EXPECT_EQ(read->number, number);
+      EXPECT_EQ(present(read).reason, reason);
+      EXPECT_EQ(present(read).day, day(3));
+      EXPECT_EQ(present(read).number, number);
     }
   }
   for (const char* name : {"2026-02-30 daily.ullage", "daily.ullage", "2026-05-27 weekly.ullage",
@@ -181,7 +182,7 @@ TEST_F(BackupTest, RestoreRefusesADamagedBackupAndThatOfAnotherCellar) {
   const auto backup = store::backup_by_hand(opened(), day(0));
   ASSERT_TRUE(backup);
   std::string bytes = bytes_of(backup->file);
-  for (std::size_t i = 0; i < 4096; ++i) bytes[4096 * 60 + i] = static_cast<char>(i);
+  for (std::size_t i = 0; i < 4096; ++i) bytes[std::size_t{4096} * 60 + i] = static_cast<char>(i);
   write_bytes(file("bad.ullage"), bytes);
   const auto before = bytes_of(file());
   const auto bad = store::restore_from(file(), file("bad.ullage"), day(1));

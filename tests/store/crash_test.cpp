@@ -49,7 +49,7 @@ class Writer {
   }
 
   // Kills it and gives the acts it had promised.
-  std::set<cellar::Uuid> kill() {
+  std::set<cellar::Uuid> kill() const {
     ::kill(pid_, SIGKILL);
     int status = 0;
     ::waitpid(pid_, &status, 0);

@@ -16,6 +16,9 @@ using store::JournalStore;
 using store::StoreFault;
 
 class FaultTest : public StoreTest, public ::testing::WithParamInterface<DiskFault> {
+ public:
+  ~FaultTest() override { fault_plan() = {}; }
+
  protected:
   FaultTest() {
     fault_plan() = {};
@@ -24,7 +27,6 @@ class FaultTest : public StoreTest, public ::testing::WithParamInterface<DiskFau
     PayloadMaker maker(source);
     act_ = maker.entries(6, 6);
   }
-  ~FaultTest() override { fault_plan() = {}; }
 
   [[nodiscard]] std::filesystem::path fresh_copy() const {
     for (const char* tail : {"", "-wal", "-shm"}) {

@@ -108,11 +108,13 @@ TEST_F(JournalStoreTest, KeepsAllThatIsAppendedAsOneOrNothing) {
   auto first = PayloadMaker(source).entries(4);
   auto second = PayloadMaker(source).entries(4, 5);
   auto store = made();
-  EXPECT_THROW(static_cast<void>(store.as_one([&] {
-                 ASSERT_TRUE(store.append(first));
-                 throw std::runtime_error("half way");
-               })),
-               std::runtime_error);
+  const auto half_way = [&] {
+    return store.as_one([&] {
+      ASSERT_TRUE(store.append(first));
+      throw std::runtime_error("half way");
+    });
+  };
+  EXPECT_THROW(EXPECT_FALSE(half_way()), std::runtime_error);
   EXPECT_EQ(store.last_sequence().value(), 0);
 
   // An act refused within it is undone by itself: its first entry is sound.

@@ -42,7 +42,7 @@ class OpenTest : public StoreTest {
     const auto ran = db->run(sql);
     ASSERT_TRUE(ran) << why(ran);
   }
-  [[nodiscard]] static OpenOptions standing_on(store::Surroundings around) {
+  [[nodiscard]] static OpenOptions standing_on(const store::Surroundings& around) {
     OpenOptions options;
     options.surroundings = [around](const std::filesystem::path&) { return around; };
     return options;
@@ -84,7 +84,8 @@ TEST_F(OpenTest, SaysDamagedWhenAPageIsOverwritten) {
   fill(400);
   std::string bytes = bytes_of(file());
   ASSERT_GT(bytes.size(), 300'000U);
-  for (std::size_t i = 0; i < 4096; ++i) bytes[4096 * 70 + i] = static_cast<char>(i * 7);
+  for (std::size_t i = 0; i < 4096; ++i)
+    bytes[std::size_t{4096} * 70 + i] = static_cast<char>(i * 7);
   write_bytes(file(), bytes);
   EXPECT_EQ(fault(file()), StoreFault::damaged);
   const auto checked = store::check_file(file(), store::CheckDepth::full);
@@ -125,7 +126,7 @@ TEST_F(OpenTest, CheckPassesASoundFileAndCanBeStopped) {
   fill(300);
   EXPECT_TRUE(store::check_file(file(), store::CheckDepth::quick));
   EXPECT_TRUE(store::check_file(file(), store::CheckDepth::full));
-  std::stop_source stop;
+  const std::stop_source stop;
   stop.request_stop();
   const auto stopped = store::check_file(file(), store::CheckDepth::full, stop.get_token());
   ASSERT_FALSE(stopped);

@@ -191,7 +191,7 @@ TEST_F(RecoverTest, AnyOnePageMayBreak) {
 TEST_F(RecoverTest, LeavesNothingBehindWhenStopped) {
   fill(100);
   store::RecoverOptions options;
-  std::stop_source stop;
+  const std::stop_source stop;
   stop.request_stop();
   options.stop = stop.get_token();
   const auto stopped = store::recover(file(), file("new.ullage"), options);

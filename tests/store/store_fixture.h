@@ -42,14 +42,16 @@ template <class T>
 }
 
 class StoreTest : public ::testing::Test {
+ public:
+  ~StoreTest() override {
+    std::error_code ignored;
+    std::filesystem::remove_all(folder_, ignored);
+  }
+
  protected:
   StoreTest() {
     std::string pattern = (std::filesystem::temp_directory_path() / "ullage-XXXXXX").string();
     folder_ = ::mkdtemp(pattern.data());
-  }
-  ~StoreTest() override {
-    std::error_code ignored;
-    std::filesystem::remove_all(folder_, ignored);
   }
 
   [[nodiscard]] std::filesystem::path file(std::string_view name = "home.ullage") const {

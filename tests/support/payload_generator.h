@@ -46,7 +46,8 @@ template <class T>
     return {230, 400};
   } else if constexpr (std::is_same_v<T, units::GaugePressure>) {
     return {-9e4, 6e6};
-  } else if constexpr (std::is_same_v<T, units::PressureDifference>) {
+  } else if constexpr (std::is_same_v<T, units::PressureDifference> ||
+                       std::is_same_v<T, units::Duration>) {
     return {0, 1e6};
   } else if constexpr (std::is_same_v<T, units::SpecificGravity>) {
     return {0.99, 1.15};
@@ -57,8 +58,6 @@ template <class T>
     return {0.001, 50};
   } else if constexpr (std::is_same_v<T, double>) {
     return {0, column.find("percent") != std::string_view::npos ? 100.0 : 40.0};
-  } else if constexpr (std::is_same_v<T, units::Duration>) {
-    return {0, 1e6};
   } else {
     return {0, 20};
   }
@@ -164,6 +163,7 @@ class PayloadMaker {
   // One of every kind, in order.
   [[nodiscard]] std::vector<cellar::Entry> one_of_each() {
     std::vector<cellar::Entry> made;
+    made.reserve(cellar::blank_payloads().size());
     for (std::size_t k = 0; k < cellar::blank_payloads().size(); ++k) {
       made.push_back(entry(k));
     }

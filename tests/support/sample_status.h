@@ -11,6 +11,7 @@
 #include <utility>
 
 #include "core/cellar/status.h"
+#include "core/units/present.h"
 
 namespace ullage::testing {
 
@@ -135,7 +136,7 @@ class SampleKeg {
     return *this;
   }
   SampleKeg& locked(std::string by) {
-    const cellar::LineRecord& line = *k_.line;
+    const cellar::LineRecord& line = present(k_.line);
     k_.lock = cellar::LineLock{line.line,
                                line.name,
                                "caustic",

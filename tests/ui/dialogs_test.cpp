@@ -19,6 +19,7 @@
 #include <vector>
 
 #include "core/physics/atmosphere.h"
+#include "core/units/present.h"
 #include "tests/support/own_preferences.h"
 #include "ui/dialogs/backups.h"
 #include "ui/dialogs/box_prompts.h"
@@ -85,9 +86,9 @@ TEST_F(NewCellarDialog, AsksForPlaceAltitudeZoneAndUnits) {
   type("cellar_altitude", "400 ft");
   click(dialog, "make_cellar");
   ASSERT_TRUE(dialog.described());
-  EXPECT_EQ(dialog.described()->name, "Back room");
-  EXPECT_DOUBLE_EQ(units::in_feet(dialog.described()->altitude), 400);
-  EXPECT_EQ(dialog.described()->time_zone, "Europe/London");
+  EXPECT_EQ(present(dialog.described()).name, "Back room");
+  EXPECT_DOUBLE_EQ(units::in_feet(present(dialog.described()).altitude), 400);
+  EXPECT_EQ(present(dialog.described()).time_zone, "Europe/London");
 }
 
 TEST_F(NewCellarDialog, KeepsWhatWasTypedWhenSomethingIsMissing) {
@@ -128,7 +129,7 @@ TEST_F(NewCellarDialog, HoldsToTheLimitsOfTheRegister) {
   type("cellar_altitude", "5500 m");
   click(dialog, "make_cellar");
   ASSERT_TRUE(dialog.described());
-  EXPECT_TRUE(physics::ambient_pressure(dialog.described()->altitude));
+  EXPECT_TRUE(physics::ambient_pressure(present(dialog.described()).altitude));
 }
 
 TEST_F(NewCellarDialog, TabWalksTheFieldsInTheOrderInWhichTheyStand) {
@@ -172,7 +173,7 @@ TEST_F(Settings, APresetSwitchesEveryUnitAndTheExample) {
   SettingsDialog dialog(own.preferences);
   dialog.show();
   const QString before = dialog.example();
-  QSignalSpy changed(&own.preferences, &Preferences::changed);
+  const QSignalSpy changed(&own.preferences, &Preferences::changed);
   click(dialog, "preset_us");
   EXPECT_EQ(own.preferences.units(), units::DisplayUnits::us());
   EXPECT_EQ(changed.count(), 1);
@@ -196,7 +197,7 @@ TEST_F(Settings, OneUnitAtATime) {
 }
 
 TEST_F(Settings, ThemeSwitchesTheOpenWindowsAtOnce) {
-  ThemeSwitch theme(*qApp, own.preferences);
+  const ThemeSwitch theme(*qApp, own.preferences);
   SettingsDialog dialog(own.preferences);
   dialog.show();
   // Qt hands a new palette on in its own time, not within the call.
@@ -257,7 +258,7 @@ TEST(MessageBoxes, ALongListIsScrolledAndFitsASmallScreen) {
   for (int page = 0; page < 60; ++page) QTest::keyClick(room, Qt::Key_PageDown);
   EXPECT_GT(room->verticalScrollBar()->value(), 0);
   EXPECT_EQ(room->verticalScrollBar()->value(), room->verticalScrollBar()->maximum());
-  MessageBox brief("There is no backup of this cellar.", "home backups", nullptr);
+  const MessageBox brief("There is no backup of this cellar.", "home backups", nullptr);
   EXPECT_EQ(brief.findChild<QScrollArea*>(), nullptr);
 }
 

@@ -9,6 +9,7 @@
 #include <QTest>
 #include <QVBoxLayout>
 
+#include "core/units/present.h"
 #include "tests/support/fake_facade.h"
 #include "tests/support/fake_surroundings.h"
 #include "tests/support/own_preferences.h"
@@ -34,7 +35,7 @@ class Editors : public ::testing::Test {
 };
 
 TEST_F(Editors, WhenStartsAtNowAndStaysNowAsTimePasses) {
-  WhenEdit edit(facade);
+  const WhenEdit edit(facade);
   EXPECT_EQ(edit.value(), facade.now());
   cellar::CellarStatus later = testing::sample_cellar();
   later.now += 5min;
@@ -98,11 +99,11 @@ TEST_F(Editors, PickerFindsByTypingAndGivesTheTypedId) {
   line->setText("k07");
   emit line->editingFinished();
   ASSERT_TRUE(picker.value());
-  EXPECT_EQ(facade.status()->find(*picker.value())->record.tag, "K07");
+  EXPECT_EQ(facade.status()->find(present(picker.value()))->record.tag, "K07");
 }
 
 TEST_F(Editors, PickerRefusesWhatIsNotThereAndKeepsTheText) {
-  KegPicker picker(context);
+  const KegPicker picker(context);
   auto* line = picker.combo()->lineEdit();
   line->setText("K99");
   emit line->editingFinished();
@@ -115,7 +116,7 @@ TEST_F(Editors, PickerKeepsItsChoiceWhenTheCellarChanges) {
   KegPicker picker(context);
   const cellar::KegId keg = facade.status()->kegs.at(3).record.keg;
   picker.set_value(keg);
-  QSignalSpy changed(&picker, &EntityPicker::changed);
+  const QSignalSpy changed(&picker, &EntityPicker::changed);
   facade.show(testing::sample_cellar());
   EXPECT_EQ(picker.value(), keg);
   EXPECT_EQ(changed.count(), 0);
@@ -138,7 +139,7 @@ TEST_F(Editors, ChoicesKeepTheirType) {
   EnumPicker<Method> picker(
       {{Method::cycles, "Cycles"}, {Method::pushed, "Pushed"}, {Method::swept, "Swept"}});
   EXPECT_FALSE(picker.value());
-  QSignalSpy changed(&picker, &ChoiceBar::changed);
+  const QSignalSpy changed(&picker, &ChoiceBar::changed);
   picker.set_value(Method::swept);
   EXPECT_EQ(picker.value(), Method::swept);
   picker.set_value(std::nullopt);

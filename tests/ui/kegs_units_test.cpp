@@ -76,7 +76,7 @@ TEST_F(KegsWindow, NoTextStaysInTheOldUnit) {
   for (const char* unit : {"gal", "°F", "lb"}) EXPECT_TRUE(any_has(us, unit)) << unit;
   for (const char* unit : {"L", "°C", "kg"}) EXPECT_FALSE(any_has(us, unit)) << unit;
 
-  units::DisplayUnits metric = units::DisplayUnits::metric();
+  const units::DisplayUnits metric = units::DisplayUnits::metric();
   preferences_.set_units(metric);
   const QStringList in_metric = texts_of(*page_);
   for (const char* unit : {"bar", "g/L", "L"}) EXPECT_TRUE(any_has(in_metric, unit)) << unit;

@@ -37,7 +37,6 @@ class LogTable : public QAbstractTableModel {
   [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation,
                                     int role) const override;
 
- public slots:
   void reload();  // the journal, the units or the words changed
 
  signals:
