@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/cellar/act_check.h"
+#include "core/cellar/keg_weight.h"
 #include "core/cellar/line_timeline.h"
 #include "core/cellar/typed_names.h"
 
@@ -47,20 +48,13 @@ void check_fits(ActCheck& check, KegId keg, const std::optional<Volume>& volume,
   }
 }
 
-// A keg and its beer on the scale: no more than filled to the brim with the densest wort,
-// no less than the empty keg. The tare may be a preset's, so half as much again is let
-// pass either way.
-constexpr double most_of_tare = 1.5;
-constexpr double densest = 1300;  // kg/m³
-
+// A keg and its beer on the scale.
 void check_weighs(ActCheck& check, KegId keg, const std::optional<Mass>& gross) {
   const auto* record = check.record<KegRecord>(subject(keg));
-  if (!gross || record == nullptr || !record->tare) return;
-  const Mass full = units::kilograms(densest * record->holds().value());
-  const Mass most = most_of_tare * *record->tare + full;
-  if (*gross > most) check.refuse("gross_mass_kg", MessageKey::fault_above, most);
-  const Mass least = *record->tare / most_of_tare;
-  if (*gross < least) check.refuse("gross_mass_kg", MessageKey::fault_below, least);
+  const auto can = gross && record != nullptr ? keg_weights(*record) : std::nullopt;
+  if (!can) return;
+  if (*gross > can->most) check.refuse("gross_mass_kg", MessageKey::fault_above, can->most);
+  if (*gross < can->least) check.refuse("gross_mass_kg", MessageKey::fault_below, can->least);
 }
 
 void require(ActCheck& check, bool there, std::string_view column) {

@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "core/cellar/cellar_status.h"
+#include "core/cellar/keg_weight.h"
 #include "core/cellar/pour_setting.h"
 #include "core/cellar/readings.h"
 #include "core/cellar/round_limits.h"
@@ -160,12 +161,19 @@ class Questioner {
                                      return LastRead{*l.fraction_left, std::nullopt};
                                    });
   }
-  RoundQuestion weight(SubjectRef keg) {
-    return last_read<LevelReading>(RoundAsk::keg_weight, keg,
-                                   [](const LevelReading& l) -> std::optional<LastRead> {
-                                     if (!l.gross_mass) return std::nullopt;
-                                     return LastRead{*l.gross_mass, l.scale};
-                                   });
+  RoundQuestion weight(const KegStatus& keg) {
+    RoundQuestion q = last_read<LevelReading>(RoundAsk::keg_weight, subject(keg.record.keg),
+                                              [](const LevelReading& l) -> std::optional<LastRead> {
+                                                if (!l.gross_mass) return std::nullopt;
+                                                return LastRead{*l.gross_mass, l.scale};
+                                              });
+    if (const auto can = keg_weights(keg.record)) {
+      q.least = can->least;
+      q.greatest = can->most;
+    }
+    const Volume left = keg.level.left ? keg.level.left->value() : units::litres(0);
+    if (const auto about = usual_weight(keg.record, left)) q.begins = *about;
+    return q;
   }
   RoundQuestion pour(LineId line) {
     std::optional<Volume> glass;
@@ -181,7 +189,7 @@ class Questioner {
   void ask_how_full(RoundStation& s, const KegStatus& keg) {
     RoundQuestion lifted = heft(s.about);
     if (!keg.record.tare) return s.questions.push_back(std::move(lifted));
-    RoundQuestion weighed = weight(s.about);
+    RoundQuestion weighed = weight(keg);
     if (!s.line) {
       s.questions.push_back(std::move(lifted));
       s.questions.push_back(std::move(weighed));

@@ -50,7 +50,9 @@ struct RoundQuestion {
   std::optional<RoundReading> last_read;  // with the errors of what it was read on then
   std::optional<Instant> last_at;
   RoundValue least, greatest;  // refused outside
-  RoundValue step;             // of the steppers
+  // Where its steppers begin if it was never read; at the least where there is none.
+  std::optional<RoundValue> begins;
+  RoundValue step;  // of the steppers
   // What it is read on: as the last time at this station, else the dial that hangs
   // there. It is recorded with the reading; change it before round_drafts.
   std::optional<InstrumentId> instrument;

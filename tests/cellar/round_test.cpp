@@ -6,9 +6,12 @@
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/cellar/presets.h"
+#include "core/cellar/register.h"
+#include "core/cellar/validate.h"
 #include "tests/cellar/scenario.h"
 
 namespace ullage::testing {
@@ -140,6 +143,46 @@ TEST_F(RoundTest, RefusesTheImpossibleAndDoubtsTheOdd) {
   EXPECT_TRUE(refuses(doubt_about(gas, units::gauge_psi(std::nan("")))));
   EXPECT_EQ(doubt_about(keg.questions[1], units::fraction(0.9)), RoundDoubt::fuller);
   EXPECT_EQ(doubt_about(keg.questions[1], units::fraction(0.4)), RoundDoubt::none);
+}
+
+// A keg on the scale: asked for within what it can weigh, as the log takes it, and begun
+// where a keg of tare and beer would stand.
+TEST_F(RoundTest, AKegsWeightIsAskedForWithinWhatItCanWeigh) {
+  const KegId k = s.keg("K01", box);
+  s.fill(k, rye, day(0));
+  const auto all = stations();
+  const auto at =
+      std::find_if(all.begin(), all.end(), [](const auto& st) { return st.name == "K01"; });
+  ASSERT_NE(at, all.end());
+  const auto q = std::find_if(at->questions.begin(), at->questions.end(),
+                              [](const auto& each) { return each.ask == RoundAsk::keg_weight; });
+  ASSERT_NE(q, at->questions.end());
+  const CellarStatus now = s.cellar(day(2));
+  const KegStatus& keg = *now.find(k);
+  ASSERT_TRUE(keg.record.tare && keg.level.left);
+  ASSERT_TRUE(q->begins);
+  const double begins = units::in_kilograms(get<Mass>(*q->begins));
+  EXPECT_NEAR(begins,
+              units::in_kilograms(*keg.record.tare) + units::in_litres(keg.level.left->value()),
+              0.01);
+  const Register reg(s.journal);
+  const auto logged = [&](Mass m) {
+    const LevelReading reading{.keg = k, .method = LevelMethod::weight, .gross_mass = m};
+    return validate({.drafts = {{.payload = reading, .happened_at = day(2)}}, .by = "AB"},
+                    s.journal, reg, day(2))
+        .empty();
+  };
+  for (const RoundValue& end : {q->least, q->greatest}) {
+    const Mass m = get<Mass>(end);
+    EXPECT_TRUE(logged(m)) << units::in_kilograms(m);
+    EXPECT_FALSE(refuses(doubt_about(*q, m)));
+  }
+  const Mass under = get<Mass>(q->least) - units::kilograms(0.01);
+  const Mass over = get<Mass>(q->greatest) + units::kilograms(0.01);
+  for (const Mass& m : {under, over}) {
+    EXPECT_FALSE(logged(m)) << units::in_kilograms(m);
+    EXPECT_TRUE(refuses(doubt_about(*q, m)));
+  }
 }
 
 TEST_F(RoundTest, APlaceAsksItsTemperature) {

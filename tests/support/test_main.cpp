@@ -27,7 +27,7 @@ void use_a_small_screen(const QTemporaryDir& home) {
 }  // namespace
 
 int main(int argc, char** argv) {
-  QTemporaryDir home;
+  const QTemporaryDir home;
   const QByteArray platform = qgetenv("QT_QPA_PLATFORM");
   if (platform.isEmpty() || platform == "offscreen") use_a_small_screen(home);
   qputenv("XDG_RUNTIME_DIR", home.path().toUtf8());  // QTemporaryDir makes it 0700

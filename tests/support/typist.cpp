@@ -169,7 +169,7 @@ void Typist::expect(const QString& dialog, std::function<void()> body) {
   expected_.push_back({dialog, std::move(body)});
 }
 
-void Typist::look_later() { QTimer::singleShot(look_every_ms, this, &Typist::look); }
+void Typist::look_later() const { QTimer::singleShot(look_every_ms, this, &Typist::look); }
 
 // Runs inside the dialog's own event loop, and may lead into another's.
 void Typist::look() {

@@ -60,7 +60,7 @@ class Typist : public QObject {
     QString dialog;
     std::function<void()> body;
   };
-  void look_later();
+  void look_later() const;
   void look();
   void close_unexpected(QWidget* modal);
 

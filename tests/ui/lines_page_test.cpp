@@ -15,6 +15,7 @@
 #include <QTimer>
 #include <memory>
 
+#include "core/units/present.h"
 #include "tests/support/accessibility.h"
 #include "tests/ui/lines_fixture.h"
 #include "ui/charts/profile_chart.h"
@@ -47,7 +48,7 @@ TEST_F(LinesWindow, AControlRecomputesAsItMovesAndWritesNothing) {
   slide("try_length", 8);
   const auto change = page_->panel()->tried();
   ASSERT_TRUE(change.length);
-  EXPECT_NEAR(units::in_feet(*change.length), 10, 1e-6);
+  EXPECT_NEAR(units::in_feet(present(change.length)), 10, 1e-6);
   EXPECT_TRUE(part<QLabel>("what_if_words")->text().startsWith("A glass would take "));
   slide("try_pressure", -6);
   EXPECT_NE(part<ui::ProfileChart>("profile_chart")->accessibleDescription(), before);

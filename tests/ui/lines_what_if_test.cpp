@@ -7,6 +7,7 @@
 #include <QPushButton>
 #include <algorithm>
 
+#include "core/units/present.h"
 #include "tests/ui/lines_fixture.h"
 #include "ui/charts/profile_chart.h"
 #include "ui/pages/line_panel.h"
@@ -51,7 +52,7 @@ TEST_F(LinesTried, TemperatureAndTargetMoveAndWriteNothing) {
   const WhatIf change = page_->panel()->tried();
   ASSERT_TRUE(change.temperature);
   ASSERT_TRUE(change.target);
-  EXPECT_NEAR(change.target->count(), 2.7, 1e-6);  // 2.5 and four steps of 0.05
+  EXPECT_NEAR(present(change.target).count(), 2.7, 1e-6);  // 2.5 and four steps of 0.05
   EXPECT_FALSE(change.pressure || change.length || change.bore);
   EXPECT_TRUE(cellar_.logged().empty());
 }

@@ -82,7 +82,7 @@ TEST_P(CleaningListPdf, KeepsAStepsNameWithWhatIsToBeDone) {
     ASSERT_GE(lines.size(), 4) << page;
     EXPECT_TRUE(lines.last().contains(QStringLiteral("page %1 of %2").arg(page).arg(pages.count())))
         << lines.last().toStdString();
-    const QString last = lines.at(lines.size() - 2);
+    const QString& last = lines.at(lines.size() - 2);
     EXPECT_FALSE(last.contains(QStringLiteral("Step of the day"))) << last.toStdString();
     EXPECT_FALSE(last.contains(QStringLiteral("CAUTION"))) << last.toStdString();
     EXPECT_FALSE(last.contains(QStringLiteral("takes 20 min"))) << last.toStdString();

@@ -17,6 +17,7 @@
 
 #include "core/cellar/presets.h"
 #include "core/report/csv_reader.h"
+#include "core/units/present.h"
 #include "tests/support/accessibility.h"
 #include "tests/support/fake_facade.h"
 #include "tests/support/fake_surroundings.h"
@@ -155,7 +156,7 @@ TEST_F(PaperDialogs, APeriodTypedTheWrongWayRoundIsTheTimeBetween) {
 }
 
 TEST_F(PaperDialogs, TagsFollowTheChoices) {
-  ui::TagPreview preview(context, ui::TagKind::kegs);
+  const ui::TagPreview preview(context, ui::TagKind::kegs);
   const int with_backs = preview.pages().count();
   preview.findChild<QCheckBox*>()->setChecked(false);
   EXPECT_EQ(preview.pages().count() * 2, with_backs);
@@ -186,14 +187,14 @@ TEST_F(PaperDialogs, AListIsShownThenLoggedAsOneAct) {
 TEST_F(PaperDialogs, AListShowsPlaceAndFullVolumeAndWhatWasAssumed) {
   cellar::CellarStatus status = *cellar.status();
   cellar::PlaceStatus room;
-  room.record = *status.kegs.front().place;
+  room.record = present(status.kegs.front().place);
   status.places.push_back(room);
   cellar.show(status);
   const std::string place = room.record.name;
   const QString path = file(
       "kegs.csv", QByteArray("Number,Kind,Place,Full volume (l),Tare (kg)\nN01,ball_lock_19,") +
                       QByteArray::fromStdString(place) + ",19.4,4.1\nN02,ball_lock_19,,,\n");
-  ui::ImportKegs dialog(context, path);
+  const ui::ImportKegs dialog(context, path);
   ASSERT_EQ(dialog.kegs(), 2U) << dialog.faults().join(' ').toStdString();
   const auto* table = dialog.findChild<QTableWidget*>();
   const auto cell = [&](int row, const QString& name) {
@@ -217,7 +218,7 @@ TEST_F(PaperDialogs, AListShowsPlaceAndFullVolumeAndWhatWasAssumed) {
 
 TEST_F(PaperDialogs, AnotherColumnCanBeChosen) {
   const QString path = file("kegs.csv", "Fass,Kind\nN01,ball_lock_19\n");
-  ui::ImportKegs dialog(context, path);
+  const ui::ImportKegs dialog(context, path);
   EXPECT_FALSE(dialog.findChild<QPushButton*>(QStringLiteral("import"))->isEnabled());
   dialog.findChild<QComboBox*>(QStringLiteral("column_0"))->setCurrentIndex(1);
   EXPECT_TRUE(dialog.findChild<QPushButton*>(QStringLiteral("import"))->isEnabled());
@@ -243,7 +244,7 @@ TEST_F(PaperDialogs, AHostileFileIsRefusedWithItsLineAndNothingIsWritten) {
     EXPECT_FALSE(dialog.log());
   }
   EXPECT_TRUE(cellar.logged().empty());
-  ui::ImportKegs absent(context, folder.filePath(QStringLiteral("absent.csv")));
+  const ui::ImportKegs absent(context, folder.filePath(QStringLiteral("absent.csv")));
   EXPECT_FALSE(absent.faults().isEmpty());
 }
 

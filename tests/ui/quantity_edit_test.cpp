@@ -8,6 +8,7 @@
 #include <bit>
 #include <cstdint>
 
+#include "core/units/present.h"
 #include "tests/support/own_preferences.h"
 #include "ui/widgets/quantity_edits.h"
 
@@ -25,17 +26,17 @@ class QuantityEdits : public ::testing::Test {
 std::uint64_t bits(double v) { return std::bit_cast<std::uint64_t>(v); }
 
 TEST_F(QuantityEdits, BareNumberMeansTheShownUnit) {
-  GaugePressureEdit edit(preferences);
+  const GaugePressureEdit edit(preferences);
   QTest::keyClicks(edit.line_edit(), "12");
   ASSERT_TRUE(edit.value());
-  EXPECT_DOUBLE_EQ(units::in_psi(*edit.value()), 12.0);
+  EXPECT_DOUBLE_EQ(units::in_psi(present(edit.value())), 12.0);
 }
 
 TEST_F(QuantityEdits, TypedUnitWinsAndStaysAsTyped) {
-  GaugePressureEdit edit(preferences);
+  const GaugePressureEdit edit(preferences);
   QTest::keyClicks(edit.line_edit(), "2.1 bar");
   ASSERT_TRUE(edit.value());
-  EXPECT_DOUBLE_EQ(units::in_bar(*edit.value()), 2.1);
+  EXPECT_DOUBLE_EQ(units::in_bar(present(edit.value())), 2.1);
   EXPECT_EQ(edit.text(), "2.1 bar");
 }
 
@@ -68,22 +69,23 @@ TEST_F(QuantityEdits, ABareNumberMeansTheUnitOfItsField) {
   type(air, "36");
   type(pour, "8.5");
   ASSERT_TRUE(hops.value() && air.value() && pour.value());
-  EXPECT_DOUBLE_EQ(units::in_grams(*hops.value()), 60);
-  EXPECT_DOUBLE_EQ(units::in_cubic_metres(*air.value()), 36);
-  EXPECT_DOUBLE_EQ(units::in_seconds(*pour.value()), 8.5);
+  EXPECT_DOUBLE_EQ(units::in_grams(present(hops.value())), 60);
+  EXPECT_DOUBLE_EQ(units::in_cubic_metres(present(air.value())), 36);
+  EXPECT_DOUBLE_EQ(units::in_seconds(present(pour.value())), 8.5);
   preferences.set_units(DisplayUnits::us());
   type(hops, "2");
   type(air, "1000");
   ASSERT_TRUE(hops.value() && air.value());
-  EXPECT_DOUBLE_EQ(units::in_pounds(*hops.value()), 0.125);
-  EXPECT_NEAR(units::in_cubic_metres(*air.value()), 28.316846592, 1e-9);  // a foot is 0.3048 m
+  EXPECT_DOUBLE_EQ(units::in_pounds(present(hops.value())), 0.125);
+  EXPECT_NEAR(units::in_cubic_metres(present(air.value())), 28.316846592,
+              1e-9);  // a foot is 0.3048 m
   type(hops, "60 g");
   type(air, "36 m³");
   type(pour, "1 min");
   ASSERT_TRUE(hops.value() && air.value() && pour.value());
-  EXPECT_DOUBLE_EQ(units::in_grams(*hops.value()), 60);
-  EXPECT_DOUBLE_EQ(units::in_cubic_metres(*air.value()), 36);
-  EXPECT_DOUBLE_EQ(units::in_seconds(*pour.value()), 60);
+  EXPECT_DOUBLE_EQ(units::in_grams(present(hops.value())), 60);
+  EXPECT_DOUBLE_EQ(units::in_cubic_metres(present(air.value())), 36);
+  EXPECT_DOUBLE_EQ(units::in_seconds(present(pour.value())), 60);
 }
 
 // One unit at a time: the field's own gives way to the one that is typed or printed.
@@ -100,11 +102,11 @@ TEST_F(QuantityEdits, TheFieldsUnitGivesWayToTheOneInItsText) {
   EXPECT_EQ(unit_on_show(), "fl oz");
   QTest::keyClicks(glass.line_edit(), "12");  // a bare number means that unit
   ASSERT_TRUE(glass.value());
-  EXPECT_DOUBLE_EQ(units::in_us_gallons(*glass.value()) * 128, 12);
+  EXPECT_DOUBLE_EQ(units::in_us_gallons(present(glass.value())) * 128, 12);
   EXPECT_EQ(unit_on_show(), "fl oz");
   QTest::keyClicks(glass.line_edit(), " cl");
   EXPECT_EQ(unit_on_show(), "");
-  EXPECT_DOUBLE_EQ(units::in_litres(*glass.value()), 0.12);
+  EXPECT_DOUBLE_EQ(units::in_litres(present(glass.value())), 0.12);
   VolumeEdit volume(preferences);
   volume.set_value(units::litres(0.5));
   EXPECT_EQ(volume.text(), "16.9 fl oz");
@@ -157,7 +159,7 @@ TEST_F(QuantityEdits, DecimalCommaIsRead) {
   VolumeEdit edit(preferences);
   edit.set_text("1,5");
   ASSERT_TRUE(edit.value());
-  EXPECT_DOUBLE_EQ(units::in_litres(*edit.value()), 1.5);
+  EXPECT_DOUBLE_EQ(units::in_litres(present(edit.value())), 1.5);
 }
 
 TEST_F(QuantityEdits, RangeIsToldWithItsLimit) {
@@ -179,18 +181,18 @@ TEST_F(QuantityEdits, SwitchingUnitsAndBackLeavesTheValueBitIdentical) {
   volume.set_value(units::litres(18.6666));
   GravityEdit gravity(preferences);
   gravity.set_value(units::specific_gravity(1.01234));
-  const auto p = bits(units::in_pascals(*pressure.value()));
-  const auto t = bits(units::in_kelvin(*temperature.value()));
-  const auto v = bits(units::in_cubic_metres(*volume.value()));
-  const auto g = bits(gravity.value()->count());
+  const auto p = bits(units::in_pascals(present(pressure.value())));
+  const auto t = bits(units::in_kelvin(present(temperature.value())));
+  const auto v = bits(units::in_cubic_metres(present(volume.value())));
+  const auto g = bits(present(gravity.value()).count());
   const QString before = pressure.text();
   for (const DisplayUnits& other :
        {DisplayUnits::metric(), DisplayUnits::us(), DisplayUnits::british()}) {
     preferences.set_units(other);
-    EXPECT_EQ(bits(units::in_pascals(*pressure.value())), p);
-    EXPECT_EQ(bits(units::in_kelvin(*temperature.value())), t);
-    EXPECT_EQ(bits(units::in_cubic_metres(*volume.value())), v);
-    EXPECT_EQ(bits(gravity.value()->count()), g);
+    EXPECT_EQ(bits(units::in_pascals(present(pressure.value()))), p);
+    EXPECT_EQ(bits(units::in_kelvin(present(temperature.value()))), t);
+    EXPECT_EQ(bits(units::in_cubic_metres(present(volume.value()))), v);
+    EXPECT_EQ(bits(present(gravity.value()).count()), g);
   }
   EXPECT_EQ(pressure.text(), before);
 }
@@ -200,11 +202,11 @@ TEST_F(QuantityEdits, SwitchingUnitsRewritesTextUnitAndLastValue) {
   edit.set_last(units::gauge_psi(30));
   EXPECT_TRUE(edit.line_edit()->placeholderText().contains("30 psi"));
   edit.set_text("14.5");
-  const auto typed = bits(units::in_pascals(*edit.value()));
+  const auto typed = bits(units::in_pascals(present(edit.value())));
   preferences.set_units(DisplayUnits::metric());
   EXPECT_EQ(edit.text(), "1.00");
   EXPECT_TRUE(edit.line_edit()->placeholderText().contains("2.07 bar"));
-  EXPECT_EQ(bits(units::in_pascals(*edit.value())), typed);
+  EXPECT_EQ(bits(units::in_pascals(present(edit.value()))), typed);
   for (const QLabel* label : edit.findChildren<QLabel*>()) {
     EXPECT_FALSE(label->text().contains("psi")) << label->text().toStdString();
   }
@@ -228,25 +230,25 @@ TEST_F(QuantityEdits, WhatIsShownReadsBackInEveryUnit) {
     TemperatureEdit again(preferences);
     again.set_text(text);
     ASSERT_TRUE(again.value()) << text.toStdString();
-    EXPECT_NEAR(units::in_celsius(*again.value()), -18, 0.06);
+    EXPECT_NEAR(units::in_celsius(present(again.value())), -18, 0.06);
     BoreEdit bore(preferences);
     bore.set_value(units::inches(3.0 / 16));
     BoreEdit bore_again(preferences);
     bore_again.set_text(bore.text());
     ASSERT_TRUE(bore_again.value()) << bore.text().toStdString();
-    EXPECT_NEAR(units::in_inches(*bore_again.value()), 3.0 / 16, 0.003);
+    EXPECT_NEAR(units::in_inches(present(bore_again.value())), 3.0 / 16, 0.003);
     MassEdit small(preferences);
     small.set_value(units::grams(120));
     MassEdit small_again(preferences);
     small_again.set_text(small.text());
     ASSERT_TRUE(small_again.value()) << small.text().toStdString();
-    EXPECT_NEAR(units::in_grams(*small_again.value()), 120, 3);
+    EXPECT_NEAR(units::in_grams(present(small_again.value())), 120, 3);
     DurationEdit time(preferences);
     time.set_value(units::hours(2));
     DurationEdit time_again(preferences);
     time_again.set_text(time.text());
     ASSERT_TRUE(time_again.value()) << time.text().toStdString();
-    EXPECT_DOUBLE_EQ(units::in_hours(*time_again.value()), 2);
+    EXPECT_DOUBLE_EQ(units::in_hours(present(time_again.value())), 2);
   }
 }
 
@@ -254,13 +256,13 @@ TEST_F(QuantityEdits, PercentagesAndWholeNumbers) {
   AbvEdit abv(preferences);
   abv.set_text("5.4 %");
   ASSERT_TRUE(abv.value());
-  EXPECT_DOUBLE_EQ(abv.value()->count(), 5.4);
+  EXPECT_DOUBLE_EQ(present(abv.value()).count(), 5.4);
   abv.set_text("101");
   EXPECT_FALSE(abv.value());
   FractionEdit fraction(preferences);
   fraction.set_text("62");
   ASSERT_TRUE(fraction.value());
-  EXPECT_DOUBLE_EQ(fraction.value()->count(), 0.62);
+  EXPECT_DOUBLE_EQ(present(fraction.value()).count(), 0.62);
   WholeNumberEdit cycles(preferences);
   cycles.set_text("5");
   EXPECT_EQ(cycles.value(), 5);
@@ -279,13 +281,13 @@ TEST_F(QuantityEdits, RefusalFromElsewhereShowsUntilTheNextEdit) {
 
 TEST_F(QuantityEdits, TellsOfEachChange) {
   MassEdit edit(preferences);
-  QSignalSpy changed(&edit, &QuantityEdit::changed);
+  const QSignalSpy changed(&edit, &QuantityEdit::changed);
   QTest::keyClicks(edit.line_edit(), "23");
   EXPECT_EQ(changed.count(), 2);
 }
 
 TEST(PreferencesFile, KeepsEveryChoice) {
-  QTemporaryDir folder;
+  const QTemporaryDir folder;
   QSettings settings(folder.filePath("settings.ini"), QSettings::IniFormat);
   {
     Preferences first(settings);
@@ -296,7 +298,7 @@ TEST(PreferencesFile, KeepsEveryChoice) {
     first.set_initials("MK");
     first.set_compact_rows(true);
   }
-  Preferences second(settings);
+  const Preferences second(settings);
   EXPECT_TRUE(second.units_chosen());
   EXPECT_EQ(second.units(), DisplayUnits::us());
   EXPECT_EQ(second.theme(), ThemeChoice::dark);

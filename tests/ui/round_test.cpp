@@ -17,6 +17,7 @@
 #include <QTest>
 
 #include "core/cellar/replay.h"
+#include "core/units/present.h"
 #include "tests/cellar/scenario.h"
 #include "tests/support/accessibility.h"
 #include "tests/support/fake_facade.h"
@@ -110,7 +111,7 @@ TEST_F(RoundWindow, TheSameByFingers) {
   tap("round_next");
   ASSERT_EQ(cellar_.logged().size(), 1U);
   tap("more");  // from what it read last: as it was set
-  EXPECT_EQ(get<units::GaugePressure>(*value(0)->value()), units::gauge_psi(12));
+  EXPECT_EQ(get<units::GaugePressure>(present(value(0)->value())), units::gauge_psi(12));
   tap("more");
   tap("round_next");
   ASSERT_EQ(cellar_.logged().size(), 2U);
@@ -131,9 +132,9 @@ TEST_F(RoundWindow, TypesBelowZeroOnThePadWhereThatCanBe) {
   const int across = one->mapTo(round_.get(), QPoint()).x();
   tap("pad_4");
   tap("pad_sign");
-  EXPECT_NEAR(units::in_celsius(get<units::Temperature>(*value(0)->value())), -4, 1e-9);
+  EXPECT_NEAR(units::in_celsius(get<units::Temperature>(present(value(0)->value()))), -4, 1e-9);
   tap("pad_sign");
-  EXPECT_NEAR(units::in_celsius(get<units::Temperature>(*value(0)->value())), 4, 1e-9);
+  EXPECT_NEAR(units::in_celsius(get<units::Temperature>(present(value(0)->value()))), 4, 1e-9);
   tap("pad_take back");
   ASSERT_TRUE(value(0)->is_empty());
   tap("pad_sign");  // or the sign first

@@ -19,6 +19,7 @@
 #include <QTest>
 #include <QToolButton>
 
+#include "core/units/present.h"
 #include "tests/support/accessibility.h"
 #include "tests/support/fake_facade.h"
 #include "tests/support/fake_surroundings.h"
@@ -75,7 +76,7 @@ class SlateWindow : public ::testing::Test {
     for (cellar::KegStatus& keg : status.kegs) {
       if (keg.record.tag != "K01") continue;
       keg.beer_temperature = units::Estimate<units::Temperature>(units::celsius(2));
-      status.places.push_back({*keg.place, units::celsius(1), {}, 1});
+      status.places.push_back({present(keg.place), units::celsius(1), {}, 1});
     }
     cellar_.show(std::move(status));
   }
@@ -331,7 +332,8 @@ TEST_F(SlateWindow, OpensWithAKegsFiguresAndOffersTheAct) {
   ASSERT_EQ(navigator_.tasks.size(), 1U);
   EXPECT_EQ(navigator_.tasks[0].kind, "gas_set");
   EXPECT_EQ(navigator_.tasks[0].about, cellar::subject(keg));
-  EXPECT_EQ(get<cellar::GasSet>(*navigator_.tasks[0].prefill).pressure, units::gauge_psi(30));
+  EXPECT_EQ(get<cellar::GasSet>(present(navigator_.tasks[0].prefill)).pressure,
+            units::gauge_psi(30));
   QTest::mouseClick(part<QPushButton>("forget_keg"), Qt::LeftButton);
   EXPECT_FALSE(act->isVisible());
 }

@@ -19,8 +19,8 @@ namespace {
 
 const QStringList texts = {
     "Now 4.7 ± 0.3 g/L, and 0.5 g/L a day at 0.8 bar",
-    "Cleaner may stand in tap 2. Flush it, check what runs out and release it before a glass is "
-    "poured. The agent’s label and your local rules go first.",
+    ("Cleaner may stand in tap 2. Flush it, check what runs out and release it before a glass is "
+     "poured. The agent’s label and your local rules go first."),
     "Two paragraphs.\n\nThe second, after an empty line, is longer than the first one.",
     "Kellerbier-Spezialabfüllung/Nachfüllung",
     "עברית stands beside what is written the other way: 2.4 ± 0.2 vol עברית",
@@ -51,7 +51,7 @@ TEST_P(WrappedTextTest, EveryLineFitsAndNothingIsLost) {
     wrapped.set(text, font_);
     for (int room = wrapped.longest_word() + leaning; room < 700; room += 7) {
       const WrappedText::Lines& lines = wrapped.in(room);
-      QString all = lines.lines.join(QLatin1Char(' '));
+      const QString all = lines.lines.join(QLatin1Char(' '));
       EXPECT_EQ(all, QString(text).replace(QLatin1Char('\n'), QLatin1Char(' ')));
       for (const QString& line : lines.lines) {
         EXPECT_LE(letters.horizontalAdvance(line), room + leaning) << line.toStdString();

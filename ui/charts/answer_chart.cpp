@@ -117,7 +117,7 @@ void AnswerChart::draw_axes() {
   x->setRange(first - edge, last + edge);
   QSharedPointer<QCPAxisTicker> steps(new QCPAxisTicker);
   if (chart_.dots && counted) {  // whole ones only
-    QSharedPointer<QCPAxisTickerFixed> whole(new QCPAxisTickerFixed);
+    const QSharedPointer<QCPAxisTickerFixed> whole(new QCPAxisTickerFixed);
     whole->setTickStep(std::max(1.0, std::ceil((last - first) / most_counted_ticks)));
     steps = whole;
   }

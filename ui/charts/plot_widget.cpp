@@ -90,7 +90,7 @@ void PlotWidget::mark_days(cellar::Instant from, cellar::Instant to, int least_p
   constexpr int numbers = 4;
   constexpr int label_padding = 5;
   dress_axes(speaker.printer.style);
-  QSharedPointer<QCPAxisTickerText> days(new QCPAxisTickerText);
+  const QSharedPointer<QCPAxisTickerText> days(new QCPAxisTickerText);
   for (const DayTick& tick : day_ticks(from, to, std::max(2, width() / least_px), speaker))
     days->addTick(along(tick.at), tick.label);
   plot_->xAxis->setTicker(days);

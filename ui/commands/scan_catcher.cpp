@@ -85,7 +85,7 @@ bool ScanCatcher::take(QWidget& target, QKeyEvent& key) {
   }
   target_ = &target;
   typed_ += key.text();
-  held_.emplace_back(static_cast<QKeyEvent*>(key.clone()));
+  held_.emplace_back(key.clone());
   pause_.start();
   return true;
 }

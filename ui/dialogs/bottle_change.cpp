@@ -111,7 +111,8 @@ void BottleChange::tell() {
   forget_refusal();
   where_->setEnabled(test_->index() == test_leaks);
   const auto status = context().cellar.status();
-  const cellar::BottleStatus* bottle = bottle_->value() ? status->find(*bottle_->value()) : nullptr;
+  const auto chosen = bottle_->value();
+  const cellar::BottleStatus* bottle = chosen ? status->find(*chosen) : nullptr;
   const auto tag = tag_->value();
   const bool differs =
       bottle && tag && std::abs(tag->count() - bottle->record.co2.count()) > tag_agrees_within;
@@ -131,14 +132,15 @@ void BottleChange::tell() {
 
 cellar::Act BottleChange::act() const {
   cellar::Act act = begun();
-  if (!regulator_->value() || !bottle_->value()) return act;
-  if (weight_->value()) {
-    did(act, cellar::BottleWeighed{.bottle = *bottle_->value(),
-                                   .gross_mass = *weight_->value(),
-                                   .scale = scale_->value()});
+  const auto regulator = regulator_->value();
+  const auto bottle = bottle_->value();
+  if (!regulator || !bottle) return act;
+  if (const auto weight = weight_->value()) {
+    did(act,
+        cellar::BottleWeighed{.bottle = *bottle, .gross_mass = *weight, .scale = scale_->value()});
   }
-  cellar::BottleChanged changed{.regulator = *regulator_->value(), .bottle = *bottle_->value()};
-  if (tag_->value()) changed.co2_on_tag = units::mole_fraction(tag_->value()->count());
+  cellar::BottleChanged changed{.regulator = *regulator, .bottle = *bottle};
+  if (const auto tag = tag_->value()) changed.co2_on_tag = units::mole_fraction(tag->count());
   changed.washer_renewed = washer_->isChecked();
   changed.secured = secured_->isChecked();
   did(act, changed);

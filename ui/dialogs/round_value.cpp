@@ -319,14 +319,14 @@ void RoundValueEdit::change_sign() {
   edit_->set_text(below ? text.mid(1) : QLatin1Char('-') + text);
 }
 
-// From what is typed; else from what it read last; else from the least it can be.
+// From what is typed; else from what it read last; else from about what it will read.
 void RoundValueEdit::step(int steps) {
   const auto now = value();
   if (now) {
     write_(
         stepped(question_, step_on_screen(question_, context_.preferences.units()), *now, steps));
   } else {
-    write_(question_.last.value_or(question_.least));
+    write_(question_.last.value_or(question_.begins.value_or(question_.least)));
   }
   judge();
 }

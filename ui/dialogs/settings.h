@@ -38,11 +38,11 @@ class SettingsDialog : public QDialog {
 
   Preferences& preferences_;
   std::vector<std::function<void()>> shows_choice_;
-  InkLabel* example_;
-  EnumPicker<report::RegionalWords>* words_;
-  EnumPicker<ThemeChoice>* theme_;
-  EnumPicker<QString>* language_;
-  TextEdit* initials_;
+  InkLabel* example_ = nullptr;
+  EnumPicker<report::RegionalWords>* words_ = nullptr;
+  EnumPicker<ThemeChoice>* theme_ = nullptr;
+  EnumPicker<QString>* language_ = nullptr;
+  TextEdit* initials_ = nullptr;
 };
 
 }  // namespace ullage::ui

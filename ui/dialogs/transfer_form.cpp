@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/units/present.h"
 #include "ui/dialogs/forms/entry_fields.h"
 #include "ui/dialogs/forms/faults_shown.h"
 #include "ui/dialogs/forms/form_memory.h"
@@ -37,8 +38,7 @@ enum GasWay { way_burst, way_set_and_wait, way_sugar, way_none };
 
 constexpr int settle_milliseconds = 250;
 
-// Whether what was found is the step itself: seals that somebody only looked at
-// were not lubricated.
+// Seals that somebody only looked at were not lubricated.
 bool is_the_step(const PreparationStep& found) {
   return !found.result || found.result->key != MessageKey::step_looked_over;
 }
@@ -322,11 +322,9 @@ void TransferForm::tell_outlook() {
   tell_gravity();
   parts_->warning->hide();
   parts_->outlook->clear();
-  const std::optional<KegId> keg = parts_->keg->value();
-  if (!keg || !parts_->batch->value() || !complete() || !context_.cellar.check(act()).empty()) {
-    return;
-  }
-  const std::optional<KegStatus> after = context_.cellar.preview(act(), *keg);
+  if (!complete() || !context_.cellar.check(act()).empty()) return;
+  const std::optional<KegStatus> after =
+      context_.cellar.preview(act(), present(parts_->keg->value()));
   if (!after) return;
   const report::Speaker speaker = context_.speaker();
   parts_->outlook->setText(q(report::say(after->readiness.headline, speaker)));
@@ -343,7 +341,8 @@ void TransferForm::tell_outlook() {
 }
 
 bool TransferForm::complete() const {
-  return std::ranges::all_of(logging(), [](auto* step) { return step->fields().complete(); });
+  return parts_->keg->value() && parts_->batch->value() &&
+         std::ranges::all_of(logging(), [](auto* step) { return step->fields().complete(); });
 }
 
 QString TransferForm::outlook() const { return parts_->outlook->text(); }
@@ -364,7 +363,7 @@ bool TransferForm::log() {
   }
   touched_ = false;
   if (!whole.by.empty()) context_.preferences.set_initials(q(whole.by));
-  const KegId keg = *parts_->keg->value();
+  const KegId keg = present(parts_->keg->value());
   const auto status = context_.cellar.status();
   const KegStatus* now = status->find(keg);
   const QString ready =

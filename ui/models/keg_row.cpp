@@ -5,6 +5,7 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "core/units/present.h"
 #include "ui/context.h"
 #include "ui/models/word_search.h"
 
@@ -122,10 +123,10 @@ void speak(KegRow& row, const KegStatus& k, const Speaker& speaker) {
   if (row.co2.now) {
     QStringList parts{row.co2.amount.whole()};
     if (const QString verdict = verdict_words(row.co2); !verdict.isEmpty()) {
-      parts << (row.co2.band
-                    ? verdict + QLatin1Char(' ') +
-                          q(speaker.printer.print_range(*k.co2.target_low, *k.co2.target_high))
-                    : verdict);
+      parts << (row.co2.band ? verdict + QLatin1Char(' ') +
+                                   q(speaker.printer.print_range(present(k.co2.target_low),
+                                                                 present(k.co2.target_high)))
+                             : verdict);
     }
     row.co2_words = parts.join(QStringLiteral(", "));
   } else if (!row.co2.why.isEmpty()) {

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include "core/report/page_lists.h"
+#include "core/units/present.h"
 #include "ui/context.h"
 
 namespace ullage::ui {
@@ -44,7 +45,7 @@ LineWords line_words(const cellar::LineStatus& line, const cellar::CellarStatus&
       w.should = LineText::tr("should be %1").arg(q(print.print(*keg->gas.should_be)));
   }
   if (line.pour && line.pour->outlook.glass_time) {
-    const physics::PourTime& t = *line.pour->outlook.glass_time;
+    const physics::PourTime& t = present(line.pour->outlook.glass_time);
     w.glass = q(print.print(t.likely));
     w.range = q(print.print_range(t.low, t.high));
   } else {
@@ -77,7 +78,7 @@ QString cleaning_fact_name() { return LineText::tr("Cleaning"); }
 namespace {
 
 QString right_length_words(const cellar::PourOutlook& o, const units::Printer& print) {
-  QString value = q(print.print(*o.right_length));
+  QString value = q(print.print(present(o.right_length)));
   if (o.shortest_right && o.longest_right)
     value = LineText::tr("%1 (%2 to %3)")
                 .arg(value, q(print.print(*o.shortest_right)), q(print.print(*o.longest_right)));

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "core/report/fresh_grounds.h"
+#include "core/units/present.h"
 #include "ui/pages/keg_tasks.h"
 #include "ui/preferences.h"
 
@@ -294,7 +295,8 @@ RowSpec BeersRows::untapped_row(const cellar::BatchInKeg& in) const {
   RowSpec row;
   row.title = name_of(in.keg);
   row.words = sentence_of({BeersRowsText::tr("not tapped"), storage_words(in.fresh.storage)});
-  const std::int64_t left = (*in.fresh.best_by - speaker_.calendar->date_of(speaker_.now)).count();
+  const std::int64_t left =
+      (present(in.fresh.best_by) - speaker_.calendar->date_of(speaker_.now)).count();
   row.number = left < 0 ? BeersRowsText::tr("%1 past its best by").arg(days_words(-left))
                         : BeersRowsText::tr("%1 to its best by").arg(days_words(left));
   row.number_of = BeersRowsText::tr("Keeps");

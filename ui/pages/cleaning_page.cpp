@@ -14,6 +14,7 @@
 #include "core/cellar/cleaning_log.h"
 #include "core/report/cleaning_words.h"
 #include "core/report/names.h"
+#include "core/units/present.h"
 #include "ui/dialogs/cleaning_list_preview.h"
 #include "ui/dialogs/forms/scrolled.h"
 #include "ui/dialogs/kit_dialog.h"
@@ -191,7 +192,8 @@ void CleaningPage::show_days() {
   }
   const report::Speaker speaker = context_.speaker();
   if (running_) {
-    list_title_->setText(tr("Cleaning, begun %1").arg(q(report::say_time(*begun_at_, speaker))));
+    list_title_->setText(
+        tr("Cleaning, begun %1").arg(q(report::say_time(present(begun_at_), speaker))));
     return;
   }
   list_title_->setText(tr("The next cleaning day: choose one; the first tick begins its list"));
@@ -233,7 +235,7 @@ StepCard* CleaningPage::card_for(std::size_t step) {
   auto* card = new StepCard(context_, step, what, things);
   if (const auto at = timers_.find(step); at != timers_.end()) {
     if (!at->second.stopped) card->set_timer(at->second.ends);
-    if (at->second.stopped) card->set_stood(*stood(step));
+    if (at->second.stopped) card->set_stood(present(stood(step)));
   }
   card->tell_time(context_.cellar.now());
   connect(card, &StepCard::ticked, this,

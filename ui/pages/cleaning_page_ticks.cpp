@@ -8,6 +8,7 @@
 #include "core/cellar/cleaning_log.h"
 #include "core/report/cleaning_words.h"
 #include "core/report/names.h"
+#include "core/units/present.h"
 #include "ui/dialogs/lock_guard.h"
 #include "ui/pages/cleaning_kit.h"
 #include "ui/pages/cleaning_page.h"
@@ -56,7 +57,7 @@ void CleaningPage::keep_list() const {
   const auto number = [](auto n) { return QVariant::fromValue<qlonglong>(n); };
   keep.remember(list_key("open"), running_.has_value());
   if (!running_) return;
-  keep.remember(list_key("begun"), number(begun_at_->time_since_epoch().count()));
+  keep.remember(list_key("begun"), number(present(begun_at_).time_since_epoch().count()));
   keep.remember(list_key("after"), q(to_text(begun_after_.uuid)));
   keep.remember(list_key("day"), number(running_->day.time_since_epoch().count()));
   QStringList by_hand;
@@ -176,7 +177,7 @@ void CleaningPage::tick(std::size_t step, std::size_t thing, bool on) {
 }
 
 void CleaningPage::log_tick(std::size_t step, cellar::SubjectRef thing) {
-  const cellar::PlanStep& what = running_->steps[step];
+  const cellar::PlanStep& what = present(running_).steps[step];
   const auto entry =
       cellar::entry_for(what, thing, *context_.cellar.status(),
                         cleaning_habits(context_.preferences, list_key("kit")).kit, stood(step));
@@ -233,7 +234,7 @@ void CleaningPage::start_timer(std::size_t step, bool start) {
   if (day == nullptr || step >= day->steps.size()) return;
   if (start) {
     begin();
-    timers_[step] = Timer{cellar::after(context_.cellar.now(), *day->steps[step].contact)};
+    timers_[step] = Timer{cellar::after(context_.cellar.now(), present(day->steps[step].contact))};
   } else if (const auto at = timers_.find(step); at != timers_.end()) {
     at->second.stopped = context_.cellar.now();
   }
@@ -248,7 +249,7 @@ std::optional<units::Duration> CleaningPage::stood(std::size_t step) const {
   const cellar::Instant until = timer.stopped.value_or(context_.cellar.now());
   if (!timer.stopped && until < timer.ends) return std::nullopt;
   const double past = static_cast<double>((until - timer.ends).count()) / 60;
-  return *running_->steps[step].contact + units::minutes(past);
+  return present(running_->steps[step].contact) + units::minutes(past);
 }
 
 void CleaningPage::tell_time() {
@@ -260,8 +261,9 @@ void CleaningPage::tell_time() {
     timer.told = true;
     if (isVisible()) continue;  // its card says so
     context_.navigator.call_to(
-        PageId::cleaning, tr("%1: the contact time is up.")
-                              .arg(q(report::say_step(running_->steps[step], context_.speaker()))));
+        PageId::cleaning,
+        tr("%1: the contact time is up.")
+            .arg(q(report::say_step(present(running_).steps[step], context_.speaker()))));
   }
 }
 

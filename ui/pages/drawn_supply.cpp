@@ -65,6 +65,7 @@ DrawnSupply drawn_supply(const GasAccount& account, const units::Printer& print)
   for (const cellar::BottleRecord& b : account.bottles) out.bottles.push_back(q(b.name));
   const auto kegs = [&](const std::vector<cellar::BranchKeg>& from) {
     std::vector<DrawnKeg> to;
+    to.reserve(from.size());
     for (const cellar::BranchKeg& k : from) to.push_back({q(k.tag), q(print.print(k.set))});
     return to;
   };

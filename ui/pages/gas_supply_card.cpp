@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "core/report/gas_grounds.h"
+#include "core/units/present.h"
 #include "ui/charts/gas_chart.h"
 #include "ui/pages/bottle_tasks.h"
 #include "ui/pages/drawn_supply.h"
@@ -123,7 +124,7 @@ cellar::RetestDue retest_of(const cellar::ToldBottle& told, const report::Speake
 }
 
 QString retest_day(const cellar::ToldBottle& told, const report::Speaker& speaker) {
-  const QString day = q(report::say_date(*told.test_due, speaker));
+  QString day = q(report::say_date(present(told.test_due), speaker));
   switch (retest_of(told, speaker)) {
     case cellar::RetestDue::overdue:
       return GasSupplyCard::tr("%1: overdue").arg(day);

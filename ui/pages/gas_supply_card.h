@@ -51,9 +51,9 @@ class GasSupplyCard : public QWidget {
   QVBoxLayout* notices_ = nullptr;
   GasDrawing* drawing_;
   QWidget* chart_part_ = nullptr;
-  GasChart* chart_;
-  InkLabel* chart_title_;
-  InkLabel* chart_words_;
+  GasChart* chart_ = nullptr;
+  InkLabel* chart_title_ = nullptr;
+  InkLabel* chart_words_ = nullptr;
   FactList* facts_;
   KegsToFillPart* to_fill_ = nullptr;
   QWidget* hunt_;

@@ -53,25 +53,25 @@ class KegPanel final : public QScrollArea {
 
   Context& context_;
   std::optional<cellar::KegId> keg_;
-  QWidget* content_;
+  QWidget* content_ = nullptr;
   bool shows_nothing_ = false;
-  InkLabel* nothing_;
-  KegPanelHead* head_;
-  KegPanelReadiness* readiness_;
-  QWidget* carbonation_;
-  InkLabel* carbonation_title_;
-  CarbonationChart* chart_;
-  Figure* carbonation_words_;
-  KegPanelCard* drift_;
-  AdviceList* advice_;
-  KegPanelCards* cards_;
-  KegPanelHold* hold_;
-  QWidget* work_out_part_;
-  KegPanelWorkOut* work_out_;
-  KegFacts* facts_;
-  QWidget* preparation_part_;
-  KegPreparation* preparation_;
-  KegPanelEntries* entries_;
+  InkLabel* nothing_ = nullptr;
+  KegPanelHead* head_ = nullptr;
+  KegPanelReadiness* readiness_ = nullptr;
+  QWidget* carbonation_ = nullptr;
+  InkLabel* carbonation_title_ = nullptr;
+  CarbonationChart* chart_ = nullptr;
+  Figure* carbonation_words_ = nullptr;
+  KegPanelCard* drift_ = nullptr;
+  AdviceList* advice_ = nullptr;
+  KegPanelCards* cards_ = nullptr;
+  KegPanelHold* hold_ = nullptr;
+  QWidget* work_out_part_ = nullptr;
+  KegPanelWorkOut* work_out_ = nullptr;
+  KegFacts* facts_ = nullptr;
+  QWidget* preparation_part_ = nullptr;
+  KegPreparation* preparation_ = nullptr;
+  KegPanelEntries* entries_ = nullptr;
 };
 
 }  // namespace ullage::ui

@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 
 #include "core/cellar/uptake.h"
+#include "core/units/present.h"
 #include "ui/context.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/figure.h"
@@ -51,7 +52,7 @@ Fact gas_fact(const cellar::KegStatus& keg, const report::Speaker& speaker) {
 void add_beer_facts(std::vector<Fact>& facts, const cellar::KegStatus& keg,
                     const report::Speaker& speaker) {
   const units::Printer& print = speaker.printer;
-  const cellar::Contents& beer = *keg.contents;
+  const cellar::Contents& beer = present(keg.contents);
   facts.push_back({beer.found          ? KegFactsText::tr("In it since")
                    : beer.filled_by_us ? KegFactsText::tr("Filled")
                                        : KegFactsText::tr("Received"),
@@ -171,7 +172,7 @@ class StepRow final : public QWidget {
     result_->setVisible(number);
     if (!number) return;
     result_->set_ink(ink);
-    result_->show_number(name, q(report::say(*step.result, speaker)),
+    result_->show_number(name, q(report::say(present(step.result), speaker)),
                          reasons_of(subject, [step](const report::KegSubject& s) {
                            return report::step_grounds(s, step);
                          }));

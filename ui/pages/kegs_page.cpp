@@ -246,6 +246,7 @@ void KegsPage::refresh_words() {
 
 void KegsPage::after_listing() {
   std::vector<std::size_t> counts;
+  counts.reserve(std::size(all_keg_filters));
   for (const KegFilter filter : all_keg_filters) counts.push_back(model_->count(filter));
   bar_->set_counts(counts);
   table_->header().set_co2_name(tr("CO₂, %1").arg(model_->co2_scale().name));

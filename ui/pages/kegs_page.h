@@ -66,17 +66,17 @@ class KegsPage final : public QWidget {
   Context& context_;
   std::unique_ptr<cellar::Subscription> subscription_;
   std::shared_ptr<const cellar::CellarStatus> status_;
-  KegTableModel* model_;
-  KegsBar* bar_;
-  QSplitter* splitter_;
-  QStackedWidget* stack_;
-  KegTableView* table_;
-  EmptyState* no_kegs_;
-  EmptyState* no_match_;
-  LifeLegend* legend_;
-  InkLabel* shown_count_;
-  QWidget* foot_;
-  KegPanel* panel_;
+  KegTableModel* model_ = nullptr;
+  KegsBar* bar_ = nullptr;
+  QSplitter* splitter_ = nullptr;
+  QStackedWidget* stack_ = nullptr;
+  KegTableView* table_ = nullptr;
+  EmptyState* no_kegs_ = nullptr;
+  EmptyState* no_match_ = nullptr;
+  LifeLegend* legend_ = nullptr;
+  InkLabel* shown_count_ = nullptr;
+  QWidget* foot_ = nullptr;
+  KegPanel* panel_ = nullptr;
   QTimer minute_;
   std::optional<cellar::KegId> wanted_;  // stays chosen through filters that hide it
   bool listing_ = false;                 // rows are being replaced

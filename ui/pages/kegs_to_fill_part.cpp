@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "core/report/gas_grounds.h"
+#include "core/units/present.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/fact_list.h"
 #include "ui/widgets/form_section.h"
@@ -23,7 +24,7 @@ QString work_words(const physics::DaysLeft& d) {
   const auto days = [](units::Duration t) {
     return static_cast<int>(std::lround(units::in_days(t)));
   };
-  const int least = days(d.earliest.value_or(*d.likely));
+  const int least = days(d.earliest ? *d.earliest : present(d.likely));
   return d.latest ? KegsToFillPart::tr("%1 to %2 days").arg(least).arg(days(*d.latest))
                   : KegsToFillPart::tr("%1 days or more").arg(least);
 }

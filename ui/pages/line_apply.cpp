@@ -6,6 +6,7 @@
 
 #include "core/cellar/pour_state.h"
 #include "core/report/say.h"
+#include "core/units/present.h"
 #include "ui/pages/line_panel.h"
 #include "ui/pages/line_what_if.h"
 #include "ui/preferences.h"
@@ -39,7 +40,7 @@ QString LinePanel::fed_too() const {
     tags << q(other->record.tag);
   if (tags.isEmpty()) return {};
   for (const cellar::RegulatorRecord& r : status_->regulators) {
-    if (r.regulator == *keg->gas.regulator)
+    if (r.regulator == present(keg->gas.regulator))
       return tr("%1 feeds %2, too: their pressure changes with it and is logged as well.")
           .arg(q(r.name), tags.join(QStringLiteral(", ")));
   }

@@ -74,15 +74,16 @@ void ListedRow::show_row(RowSpec spec) {
     item->widget()->deleteLater();
     delete item;
   }
-  for (std::size_t i = 0; i < spec_.actions.size(); ++i) {
-    auto* button = new QPushButton(spec_.actions[i].text, this);
-    button->setObjectName(spec_.actions[i].name);
-    button->setAccessibleName(tr("%1: %2").arg(spec_.actions[i].text, spec_.title));
+  for (std::size_t i = 0; const RowAction& action : spec_.actions) {
+    auto* button = new QPushButton(action.text, this);
+    button->setObjectName(action.name);
+    button->setAccessibleName(tr("%1: %2").arg(action.text, spec_.title));
     connect(button, &QPushButton::clicked, this, [this, i] {
       const auto act = spec_.actions[i].act;  // the row may be shown anew meanwhile
       act();
     });
     actions_->addWidget(button, 0, Qt::AlignTop);
+    ++i;
   }
 }
 

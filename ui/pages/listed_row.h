@@ -46,11 +46,11 @@ class ListedRow final : public QWidget {
   void show_row(RowSpec);
 
  private:
-  InkLabel* title_;
-  InkLabel* words_;
-  Figure* number_;
-  Figure* below_;
-  QBoxLayout* actions_;
+  InkLabel* title_ = nullptr;
+  InkLabel* words_ = nullptr;
+  Figure* number_ = nullptr;
+  Figure* below_ = nullptr;
+  QBoxLayout* actions_ = nullptr;
   RowSpec spec_;
   QStringList shown_actions_;
 };
@@ -64,7 +64,7 @@ class ListedSection final : public QWidget {
   void show_rows(const std::vector<RowSpec>&);
 
  private:
-  QVBoxLayout* rows_;
+  QVBoxLayout* rows_ = nullptr;
 };
 
 }  // namespace ullage::ui

@@ -380,7 +380,7 @@ void LogPage::show_as_of() {
   AsOfDialog ask(context_, this);
   if (ask.exec() != QDialog::Accepted) return;
   if (const std::optional<cellar::AsOf> as_of = ask.as_of()) {
-    SheetPreview preview(context_, this, *as_of);
+    SheetPreview preview(context_, this, as_of);
     preview.exec();
   }
 }

@@ -9,6 +9,7 @@
 
 #include "core/report/room_grounds.h"
 #include "core/units/paper_text.h"
+#include "core/units/present.h"
 #include "ui/preferences.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/banner.h"
@@ -31,9 +32,8 @@ QString limit_kind(physics::LimitKind kind) {
     case LimitKind::immediate_danger:
       return PlaceSafetyCard::tr("immediate danger to life");
     case LimitKind::alarm:
-      return {};  // its name says so
     case LimitKind::high_alarm:
-      return {};
+      return {};  // its name says so
     case LimitKind::room_size:
       return PlaceSafetyCard::tr("all gas mixed, at most");
     case LimitKind::symptoms:
@@ -243,7 +243,7 @@ QString PlaceSafetyCard::limit_words(const physics::ExposureLimit& l) const {
   if (!l.source.empty()) words += QStringLiteral(", ") + text(l.source);
   words += l.certainty == physics::SourceCertainty::verified ? tr(" (seen in print)")
                                                              : tr(" (from memory)");
-  if (cellar::reaches(*place_.outcome, l)) {
+  if (cellar::reaches(present(place_.outcome), l)) {
     words += l.kind == physics::LimitKind::oxygen_below ? tr(". It would fall below this")
                                                         : tr(". It would rise above this");
   }
@@ -272,6 +272,7 @@ void PlaceSafetyCard::show_limits(const report::Speaker& speaker,
   // The figure stands first and what it is of beside it; the words open the reasons.
   const auto show = [&](FactList& list, const std::vector<physics::ExposureLimit>& limits) {
     std::vector<ListedFact> rows;
+    rows.reserve(limits.size());
     for (const physics::ExposureLimit& l : limits) {
       rows.push_back({q(report::say_published_share(l.value, speaker)), limit_words(l),
                       [kept, speaker, l] { return report::limit_grounds(l, *kept, speaker); }});

@@ -9,6 +9,7 @@
 #include <chrono>
 
 #include "core/report/cleaning_words.h"
+#include "core/units/present.h"
 #include "ui/theme/theme.h"
 #include "ui/widgets/form_section.h"
 #include "ui/widgets/ink_label.h"
@@ -97,8 +98,8 @@ void StepCard::add_things(std::size_t number, const cellar::PlanStep& step,
 void StepCard::add_timer(std::size_t number, const cellar::PlanStep& step) {
   start_ = new QPushButton;
   start_->setObjectName(QStringLiteral("timer_%1").arg(number));
-  start_->setText(
-      tr("Start the %1 timer").arg(q(report::say_minutes(*step.contact, context_.speaker()))));
+  start_->setText(tr("Start the %1 timer")
+                      .arg(q(report::say_minutes(present(step.contact), context_.speaker()))));
   left_ = new InkLabel({}, TextRole::strong);
   left_->setObjectName(QStringLiteral("timer_left_%1").arg(number));
   auto* row = new QHBoxLayout;

@@ -56,9 +56,10 @@ void paint_facts(QPainter& painter, const QRectF& area, const std::vector<report
   const double height = area.height() / static_cast<double>(rows);
   const double width = area.width() / static_cast<double>(columns);
   for (std::size_t i = 0; i < facts.size(); ++i) {
+    const std::size_t column = i / rows, row = i % rows;
     paint_fact(painter,
-               QRectF(area.left() + width * static_cast<double>(i / rows),
-                      area.top() + height * static_cast<double>(i % rows), width, height),
+               QRectF(area.left() + width * static_cast<double>(column),
+                      area.top() + height * static_cast<double>(row), width, height),
                facts[i], base);
   }
 }
@@ -71,8 +72,9 @@ void paint_states(QPainter& painter, const QRectF& area, const std::vector<std::
   const double width = area.width() / columns;
   const double box = mm(4);
   for (std::size_t i = 0; i < states.size(); ++i) {
-    const double x = area.left() + width * static_cast<double>(i % columns);
-    const double y = area.top() + height * static_cast<double>(i / columns);
+    const std::size_t column = i % columns, row = i / columns;
+    const double x = area.left() + width * static_cast<double>(column);
+    const double y = area.top() + height * static_cast<double>(row);
     painter.setPen(printed_line(0.8));
     painter.drawRect(QRectF(x, y + (height - box) / 2, box, box));
     painter.setPen(Qt::black);

@@ -55,8 +55,7 @@ std::expected<void, QString> print_pages(const Pages& pages, QPrinter& printer) 
 
 QImage picture_of(const Pages& pages, int page, int width) {
   const double scale = width / pages.size().width();
-  QImage image(width, static_cast<int>(pages.size().height() * scale + 0.5),
-               QImage::Format_ARGB32_Premultiplied);
+  QImage image(width, qRound(pages.size().height() * scale), QImage::Format_ARGB32_Premultiplied);
   image.fill(Qt::white);
   QPainter painter(&image);
   painter.setRenderHints(QPainter::Antialiasing | QPainter::TextAntialiasing);

@@ -161,7 +161,7 @@ void paint_check_box(QPainter& painter, const QStyleOption& option) {
   painter.setPen(QPen(on || some ? theme.accent : edge, 1));
   painter.setBrush(on || some ? theme.accent : theme.surface);
   painter.drawRoundedRect(box, radius::small, radius::small);
-  QPen pen(theme.accent_text, 2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
+  const QPen pen(theme.accent_text, 2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin);
   painter.setPen(pen);
   painter.setBrush(Qt::NoBrush);
   const auto at = [&](double x, double y) {

@@ -22,6 +22,7 @@ std::vector<Widget*> keep_count(QBoxLayout& layout, qsizetype count, Make&& make
   }
   while (layout.count() < count) layout.addWidget(make());
   std::vector<Widget*> all;
+  all.reserve(static_cast<std::size_t>(layout.count()));
   for (int i = 0; i < layout.count(); ++i) {
     all.push_back(static_cast<Widget*>(layout.itemAt(i)->widget()));
   }

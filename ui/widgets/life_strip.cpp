@@ -4,7 +4,9 @@
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QPainterPath>
+#include <QtMath>
 #include <algorithm>
+#include <vector>
 
 #include "ui/theme/theme.h"
 
@@ -14,27 +16,35 @@ namespace {
 
 constexpr qreal strip_height = 22;
 
+// From one end to before the other, so many points apart.
+std::vector<qreal> marks_from(qreal from, qreal to, qreal apart) {
+  const int count = std::max(0, qCeil((to - from) / apart));
+  std::vector<qreal> marks;
+  marks.reserve(static_cast<std::size_t>(count));
+  for (int i = 0; i < count; ++i) marks.push_back(from + i * apart);
+  return marks;
+}
+
 void draw_pattern(QPainter& painter, const QRectF& bar, StripPattern pattern, const QColor& ink) {
   QColor soft = ink;
   soft.setAlphaF(0.75F);
   painter.setPen(QPen(soft, 1.1));
-  const qreal step = 6;
   const qreal rise = bar.height();
   switch (pattern) {
     case StripPattern::diagonal:
-      for (qreal x = bar.left() - rise; x < bar.right(); x += step) {
+      for (const qreal x : marks_from(bar.left() - rise, bar.right(), 6)) {
         painter.drawLine(QPointF(x, bar.bottom()), QPointF(x + rise, bar.top()));
       }
       break;
     case StripPattern::back_diagonal:
-      for (qreal x = bar.left() - rise; x < bar.right(); x += step) {
+      for (const qreal x : marks_from(bar.left() - rise, bar.right(), 6)) {
         painter.drawLine(QPointF(x, bar.top()), QPointF(x + rise, bar.bottom()));
       }
       break;
     case StripPattern::dots:
       painter.setPen(Qt::NoPen);
       painter.setBrush(soft);
-      for (qreal x = bar.left() + 3; x < bar.right() - 1; x += 5) {
+      for (const qreal x : marks_from(bar.left() + 3, bar.right() - 1, 5)) {
         painter.drawEllipse(QPointF(x, bar.center().y()), 1.1, 1.1);
       }
       break;

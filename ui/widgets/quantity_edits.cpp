@@ -28,7 +28,7 @@ struct Ways;  // read, write, unit
   struct Ways<kinds::Kind> {                                                                     \
     using V = kinds::Kind::Value;                                                                \
     static units::Parsed<V> read(const Parser& p, std::string_view t) { return p.reader(t); }    \
-    static std::string write(const Printer& p, V v) { return p.print(v); }                       \
+    static std::string write(const Printer& p, const V& v) { return p.print(v); }                \
     static std::string unit([[maybe_unused]] const units::DisplayUnits& u) { return unit_text; } \
   }
 
@@ -178,21 +178,21 @@ TypedEdit<Kind>::TypedEdit(const Preferences& preferences, QWidget* parent)
 
 template <class Kind>
 void TypedEdit<Kind>::set_value(std::optional<Value> value) {
-  value_ = value;
+  value_ = std::move(value);
   render();
   emit changed();
 }
 
 template <class Kind>
 void TypedEdit<Kind>::set_last(std::optional<Value> last) {
-  last_ = last;
+  last_ = std::move(last);
   refresh_last();
 }
 
 template <class Kind>
 void TypedEdit<Kind>::set_range(std::optional<Value> least, std::optional<Value> greatest) {
-  least_ = least;
-  greatest_ = greatest;
+  least_ = std::move(least);
+  greatest_ = std::move(greatest);
 }
 
 template <class Kind>

@@ -9,6 +9,7 @@
 
 #include "core/cellar/register.h"
 #include "core/report/names.h"
+#include "core/units/present.h"
 #include "ui/dialogs/forms/entry_fields.h"
 #include "ui/dialogs/forms/enum_words.h"
 #include "ui/dialogs/forms/faults_shown.h"
@@ -66,7 +67,7 @@ bool EntryForm::changes_known(const cellar::SuggestedTask& task) const {
 
 cellar::Payload EntryForm::starting_payload(const cellar::SuggestedTask& task) const {
   if (task.prefill) return *task.prefill;
-  cellar::Payload payload = *cellar::make_payload(task.kind);
+  cellar::Payload payload = present(cellar::make_payload(task.kind));
   auto last = task.about ? last_of_kind(context_.cellar.journal(), task.kind, task.about)
                          : std::optional<cellar::Payload>();
   if (!last) last = last_of_kind(context_.cellar.journal(), task.kind, {});

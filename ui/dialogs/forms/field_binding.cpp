@@ -9,6 +9,7 @@
 #include "core/cellar/field_walk.h"
 #include "core/cellar/limits.h"
 #include "core/cellar/presets.h"
+#include "core/units/present.h"
 #include "ui/dialogs/forms/editor_bindings.h"
 #include "ui/dialogs/forms/enum_words.h"
 #include "ui/dialogs/forms/form_words.h"
@@ -164,7 +165,7 @@ std::unique_ptr<TypedBinding<T>> quantity_binding(const EditorFor& as) {
 template <class T, class Picker, class Record, class NewId>
 std::unique_ptr<TypedBinding<T>> pick_or_add(const EditorFor& as, const QString& words,
                                              NewId Record::* id, std::string Record::* name,
-                                             Record fresh = {}) {
+                                             const Record& fresh = {}) {
   auto* picker = new Picker(as.context);
   picker->set_add(words);
   QObject::connect(
@@ -342,7 +343,7 @@ void put_fields(const Payload& from, const Bindings& bindings) {
 }
 
 void clear_unstated(const Payload& payload, const Bindings& bindings) {
-  const Payload untouched = *cellar::make_payload(cellar::kind_of(payload));
+  const Payload untouched = present(cellar::make_payload(cellar::kind_of(payload)));
   const std::vector<const void*> defaults = cellar::fields_of(untouched);
   std::size_t i = 0;
   for_each_field(payload, [&]<class T>(std::string_view, const T& field) {

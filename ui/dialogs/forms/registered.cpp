@@ -18,6 +18,7 @@ RegisteredThing thing(SubjectRef about, const Record& record) {
 
 std::vector<RegisteredThing> registered_things(const CellarStatus& status) {
   std::vector<RegisteredThing> all;
+  all.reserve(status.kegs.size() + status.beers.size() + status.batches.size());
   for (const KegStatus& k : status.kegs) all.push_back(thing(subject(k.record.keg), k.record));
   for (const BeerRecord& b : status.beers) all.push_back(thing(subject(b.beer), b));
   for (const BatchRecord& b : status.batches) all.push_back(thing(subject(b.batch), b));
