@@ -29,7 +29,7 @@ Desk::Desk(Tools tools, QObject* parent)
     : QObject(parent),
       tools_(tools),
       preferences_(tools.settings),
-      theme_(*qApp, preferences_),
+      theme_(preferences_),
       recent_(tools.settings) {
   // A pub's window may stay open for weeks.
   connect(&days_, &QTimer::timeout, this, [this] {

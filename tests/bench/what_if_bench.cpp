@@ -120,7 +120,7 @@ void what_if_dragged_and_redrawn(benchmark::State& state, const char* control) {
   static char name[] = "bench";
   static char* argv[] = {name, nullptr};
   if (qApp == nullptr) new QApplication(argc, argv);
-  ui::dress(*qApp, ui::light_theme());
+  ui::dress(ui::light_theme());
   FakeFacade cellar(twenty_four_lines());
   OwnPreferences own;
   RecordingNavigator navigator;

@@ -79,7 +79,7 @@ void scroll_frame_of_200_kegs(benchmark::State& state) {
   char name[] = "bench";
   char* argv[] = {name, nullptr};
   const QApplication application(argc, argv);
-  ui::dress(*qApp, ui::light_theme());
+  ui::dress(ui::light_theme());
   const QTemporaryDir folder;
   const std::filesystem::path file = folder.filePath("kegs.cellar").toStdString();
   const app::SystemClock clock;

@@ -131,7 +131,7 @@ class EveryScreen : public ::testing::TestWithParam<Look> {
   app::RandomIds ids_;
   QSettings settings_{folder_.filePath(QStringLiteral("settings.ini")), QSettings::IniFormat};
   ui::Preferences preferences_{settings_};
-  ui::ThemeSwitch theme_{*qApp, preferences_};
+  ui::ThemeSwitch theme_{preferences_};
   testing::QueuedPrompts prompts_;
   std::unique_ptr<app::CellarSession> cellar_;
   std::unique_ptr<ui::MainWindow> window_;

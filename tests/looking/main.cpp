@@ -73,7 +73,7 @@ class Studio {
   Studio(QString folder, QSettings& settings, app::CellarSession& cellar, QString cellar_name)
       : folder_(std::move(folder)),
         preferences_(settings),
-        theme_(*qApp, preferences_),
+        theme_(preferences_),
         cellar_(cellar),
         cellar_name_(std::move(cellar_name)) {}
 

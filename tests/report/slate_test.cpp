@@ -12,6 +12,7 @@
 #include "core/report/laws_slate.h"
 #include "core/report/slate/computation.h"
 #include "tests/report/asked.h"
+#include "tests/support/under_sanitizers.h"
 
 namespace ullage::testing::slates {
 namespace {
@@ -141,7 +142,7 @@ TEST_P(EveryComputation, AnswersOrNamesTheFieldForWhateverIsTyped) {
   std::mt19937 random(20261128);
   // Those that follow a keg over time take theirs.
   const bool slow = c.law == &report::laws::carbonation || c.law == &report::laws::learned_rate;
-  const int cases = slow ? 60 : 400;
+  const int cases = (slow ? 60 : 400) / (testing::under_sanitizers ? 4 : 1);
   int answered = 0;
   for (int i = 0; i < cases; ++i) {
     Inputs in;

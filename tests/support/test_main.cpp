@@ -39,6 +39,6 @@ int main(int argc, char** argv) {
   testing::InitGoogleTest(&argc, argv);
   QApplication application(argc, argv);
   QApplication::setApplicationName("ullage-tests");
-  ullage::ui::dress(application, ullage::ui::light_theme());
+  ullage::ui::dress(ullage::ui::light_theme());
   return RUN_ALL_TESTS();
 }

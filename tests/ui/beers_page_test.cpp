@@ -39,7 +39,7 @@ class BeersWindow : public ::testing::Test {
       : settings_(folder_.filePath("settings.ini"), QSettings::IniFormat),
         preferences_(settings_),
         cellar_(told()) {
-    ui::dress(*qApp, ui::light_theme());
+    ui::dress(ui::light_theme());
     cellar_.journal_to_fill() = s_.journal.as_of({});
     preferences_.set_initials("MK");
     page_ = std::make_unique<ui::BeersPage>(context_);
@@ -174,7 +174,7 @@ TEST_F(BeersWindow, RowsLeadToTheirForms) {
 
 TEST_F(BeersWindow, IsReachableReadableAndUnclippedInBothThemes) {
   for (const bool dark : {false, true}) {
-    ui::dress(*qApp, dark ? ui::dark_theme() : ui::light_theme());
+    ui::dress(dark ? ui::dark_theme() : ui::light_theme());
     for (const QSize size : {QSize(960, 800), QSize(820, 560)}) {
       page_->resize(size);
       for (int i = 0; i < 3; ++i) QApplication::processEvents();
@@ -184,7 +184,7 @@ TEST_F(BeersWindow, IsReachableReadableAndUnclippedInBothThemes) {
       EXPECT_THAT(tab_order_faults(*page_), IsEmpty());
     }
   }
-  ui::dress(*qApp, ui::light_theme());
+  ui::dress(ui::light_theme());
 }
 
 }  // namespace

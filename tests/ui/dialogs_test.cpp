@@ -197,7 +197,7 @@ TEST_F(Settings, OneUnitAtATime) {
 }
 
 TEST_F(Settings, ThemeSwitchesTheOpenWindowsAtOnce) {
-  const ThemeSwitch theme(*qApp, own.preferences);
+  const ThemeSwitch theme(own.preferences);
   SettingsDialog dialog(own.preferences);
   dialog.show();
   // Qt hands a new palette on in its own time, not within the call.

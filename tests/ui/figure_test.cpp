@@ -36,7 +36,7 @@ report::Grounds sample_grounds() {
 class FigureTest : public ::testing::TestWithParam<bool> {
  protected:
   void SetUp() override {
-    dress(*qApp, GetParam() ? dark_theme() : light_theme());
+    dress(GetParam() ? dark_theme() : light_theme());
     auto* column = new QVBoxLayout(&window_);
     column->addWidget(new QLineEdit);
     window_.findChild<QLineEdit*>()->setAccessibleName("before");
@@ -47,7 +47,7 @@ class FigureTest : public ::testing::TestWithParam<bool> {
     window_.show();
     ASSERT_TRUE(QTest::qWaitForWindowActive(&window_));
   }
-  void TearDown() override { dress(*qApp, light_theme()); }
+  void TearDown() override { dress(light_theme()); }
   [[nodiscard]] ReasonsPopup* popup() const {
     for (QWidget* top : QApplication::topLevelWidgets()) {
       auto* found = qobject_cast<ReasonsPopup*>(top);

@@ -46,8 +46,8 @@ using testing::FakeFacade;
 
 class Gallery : public ::testing::TestWithParam<bool> {
  protected:
-  void SetUp() override { dress(*qApp, GetParam() ? dark_theme() : light_theme()); }
-  void TearDown() override { dress(*qApp, light_theme()); }
+  void SetUp() override { dress(GetParam() ? dark_theme() : light_theme()); }
+  void TearDown() override { dress(light_theme()); }
 
   void judge(QWidget& window, const QString& name) {
     window.show();

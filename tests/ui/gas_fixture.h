@@ -112,7 +112,7 @@ inline cellar::CellarStatus gas_cellar() {
 
 class GasPages : public ::testing::Test {
  protected:
-  GasPages() : facade_(gas_cellar()) { ui::dress(*qApp, ui::light_theme()); }
+  GasPages() : facade_(gas_cellar()) { ui::dress(ui::light_theme()); }
 
   template <class Page>
   std::unique_ptr<Page> open(QSize size = {1284, 860}) {

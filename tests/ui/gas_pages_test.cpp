@@ -296,7 +296,7 @@ TEST_F(GasPages, WithoutACountryItsLackIsSaid) {
 
 TEST_F(GasPages, AccessibleAndUnclippedInBothThemes) {
   for (const ui::Theme* theme : {&ui::light_theme(), &ui::dark_theme()}) {
-    ui::dress(*qApp, *theme);
+    ui::dress(*theme);
     const auto gas = open<ui::GasPage>({968, 600});
     const auto safety = open<ui::SafetyPage>({968, 600});
     for (QWidget* page : {static_cast<QWidget*>(gas.get()), static_cast<QWidget*>(safety.get())}) {

@@ -26,7 +26,7 @@ namespace {
 
 class HoseForm : public ::testing::Test {
  protected:
-  HoseForm() { ui::dress(*qApp, ui::light_theme()); }
+  HoseForm() { ui::dress(ui::light_theme()); }
 
   SegmentRecord registered(std::int64_t position, double metres,
                            std::optional<PlaceId> place = {}) {
@@ -178,7 +178,7 @@ TEST_F(HoseForm, IsNamedReachedByTabReadableAndWhole) {
   registered(1, 2, scene_.box);
   registered(2, 3);
   for (const ui::Theme* theme : {&ui::dark_theme(), &ui::light_theme()}) {
-    ui::dress(*qApp, *theme);
+    ui::dress(*theme);
     open();
     form_->resize(std::max(form_->minimumSizeHint().width(), 760), 620);
     QTest::qWait(30);

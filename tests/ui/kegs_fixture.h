@@ -29,7 +29,7 @@ class KegsWindow : public ::testing::Test {
       : settings_(folder_.filePath("settings.ini"), QSettings::IniFormat),
         preferences_(settings_),
         cellar_(sample_cellar()) {
-    ui::dress(*qApp, ui::light_theme());
+    ui::dress(ui::light_theme());
     preferences_.set_units(units::DisplayUnits::british());
     preferences_.set_words(report::RegionalWords::british);
     cellar_.show_curve(numbered<cellar::KegId>(1), sample_curve());

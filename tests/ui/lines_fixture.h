@@ -25,7 +25,7 @@ namespace ullage::testing {
 
 class LinesWindow : public ::testing::Test {
  protected:
-  LinesWindow() { ui::dress(*qApp, ui::light_theme()); }
+  LinesWindow() { ui::dress(ui::light_theme()); }
 
   void open(QSize size = {1240, 820}) {
     own_.preferences.set_units(units::DisplayUnits::us());

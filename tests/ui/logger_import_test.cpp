@@ -36,7 +36,7 @@ cellar::CellarStatus with_a_place() {
 
 class LoggerImportDialog : public ::testing::Test {
  protected:
-  LoggerImportDialog() : facade_(with_a_place()) { ui::dress(*qApp, ui::light_theme()); }
+  LoggerImportDialog() : facade_(with_a_place()) { ui::dress(ui::light_theme()); }
 
   QString file(const QByteArray& bytes) {
     const QString path = folder_.filePath(QStringLiteral("probe.csv"));
@@ -232,7 +232,7 @@ TEST_F(LoggerImportDialog, WithoutAPlaceItAsksForOne) {
 
 TEST_F(LoggerImportDialog, AccessibleInBothThemes) {
   for (const ui::Theme* theme : {&ui::light_theme(), &ui::dark_theme()}) {
-    ui::dress(*qApp, *theme);
+    ui::dress(*theme);
     ui::LoggerImport form(context_, numbered<cellar::PlaceId>(1));
     form.read_file(file(german_file));
     form.resize(680, 560);

@@ -33,7 +33,7 @@ class CountedPlot final : public ui::PlotWidget {
 };
 
 TEST(Plot, WithoutRoomIsNotDrawn) {
-  ui::dress(*qApp, ui::light_theme());
+  ui::dress(ui::light_theme());
   plot_messages.clear();
   const QtMessageHandler before = qInstallMessageHandler(keep_message);
   QWidget window;

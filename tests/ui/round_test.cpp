@@ -41,7 +41,7 @@ class RoundWindow : public ::testing::Test {
       : settings_(folder_.filePath("settings.ini"), QSettings::IniFormat),
         preferences_(settings_),
         cellar_(told()) {
-    ui::dress(*qApp, ui::light_theme());
+    ui::dress(ui::light_theme());
     preferences_.set_units(units::DisplayUnits::us());
     cellar_.journal_to_fill() = s_.journal.as_of({});
     open();
@@ -328,14 +328,14 @@ TEST_F(RoundWindow, HasTargetsOfTwentyMillimetresOnThisScreen) {
 TEST_F(RoundWindow, IsReachableReadableAndUnclippedInBothThemes) {
   press(Qt::Key_PageDown);
   for (const bool dark : {false, true}) {
-    ui::dress(*qApp, dark ? ui::dark_theme() : ui::light_theme());
+    ui::dress(dark ? ui::dark_theme() : ui::light_theme());
     for (int i = 0; i < 3; ++i) QApplication::processEvents();
     EXPECT_THAT(unnamed_controls(*round_), IsEmpty());
     EXPECT_THAT(clipped_texts(*round_), IsEmpty());
     EXPECT_THAT(contrast_faults(*round_), IsEmpty());
     EXPECT_THAT(tab_order_faults(*round_), IsEmpty());
   }
-  ui::dress(*qApp, ui::light_theme());
+  ui::dress(ui::light_theme());
 }
 
 }  // namespace

@@ -44,7 +44,7 @@ class SlateWindow : public ::testing::Test {
       : settings_(folder_.filePath("settings.ini"), QSettings::IniFormat),
         preferences_(settings_),
         cellar_(sample_cellar()) {
-    ui::dress(*qApp, ui::light_theme());
+    ui::dress(ui::light_theme());
     preferences_.set_units(units::DisplayUnits::us());
     page_ = std::make_unique<ui::SlatePage>(context_);
     page_->resize(1100, 800);
@@ -289,7 +289,7 @@ TEST_F(SlateWindow, RescuesAndPrimes) {
 
 TEST_F(SlateWindow, EveryComputationIsReadableAndUnclipped) {
   for (const bool dark : {false, true}) {
-    ui::dress(*qApp, dark ? ui::dark_theme() : ui::light_theme());
+    ui::dress(dark ? ui::dark_theme() : ui::light_theme());
     page_->resize(dark ? QSize(860, 560) : QSize(1100, 800));
     for (const report::slate::Computation& c : report::slate::computations()) {
       page_->work_out(std::string(c.key), std::nullopt);
@@ -306,7 +306,7 @@ TEST_F(SlateWindow, EveryComputationIsReadableAndUnclipped) {
       EXPECT_GT(plot->axisRect()->height(), 80) << c.key;
     }
   }
-  ui::dress(*qApp, ui::light_theme());
+  ui::dress(ui::light_theme());
 }
 
 TEST_F(SlateWindow, KeepsWhatWasTypedWhenComingBack) {
@@ -357,7 +357,7 @@ TEST_F(SlateWindow, SaysWhichFiguresAreWhoseInTheReasons) {
 
 TEST_F(SlateWindow, IsReachableReadableAndUnclippedInBothThemes) {
   for (const bool dark : {false, true}) {
-    ui::dress(*qApp, dark ? ui::dark_theme() : ui::light_theme());
+    ui::dress(dark ? ui::dark_theme() : ui::light_theme());
     for (const QSize size : {QSize(1100, 800), QSize(860, 560)}) {
       page_->resize(size);
       for (int i = 0; i < 3; ++i) QApplication::processEvents();
@@ -367,7 +367,7 @@ TEST_F(SlateWindow, IsReachableReadableAndUnclippedInBothThemes) {
       EXPECT_THAT(tab_order_faults(*page_), IsEmpty());
     }
   }
-  ui::dress(*qApp, ui::light_theme());
+  ui::dress(ui::light_theme());
 }
 
 }  // namespace

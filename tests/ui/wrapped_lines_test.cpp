@@ -35,7 +35,7 @@ QRect measured(const QStringList& lines, const QFont& font) {
 
 class WrappedTextTest : public ::testing::TestWithParam<TextRole> {
  protected:
-  void SetUp() override { dress(*qApp, light_theme()); }
+  void SetUp() override { dress(light_theme()); }
   const QFont font_ = font_of(GetParam());
 };
 INSTANTIATE_TEST_SUITE_P(Roles, WrappedTextTest,

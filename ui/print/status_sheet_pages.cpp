@@ -29,6 +29,7 @@ constexpr double reading_row_pt = 18, signatures_pt = 38;
 constexpr int wrapped = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
 constexpr double least_writing_pt = 30;
 constexpr double least_slack_pt = 0.5;  // a word as wide as its column would be broken
+constexpr std::size_t readings_abreast = 3;
 constexpr std::size_t keg_column = 0;
 constexpr std::size_t left_column = 4;
 // Shares of the width, in the order of the sheet's columns; the last is for
@@ -90,6 +91,7 @@ double StatusSheetPages::needed_width(std::size_t column) const {
 // spare, from the blank one first.
 void StatusSheetPages::lay_out_columns() {
   const double whole = std::accumulate(column_shares.begin(), column_shares.end(), 0.0);
+  columns_.reserve(column_shares.size());
   for (const double share : column_shares) columns_.push_back(body_.width() * share / whole);
   std::vector<double> spare;
   for (std::size_t i = 0; i < columns_.size(); ++i)
@@ -159,9 +161,14 @@ double StatusSheetPages::foot_matter_height() const {
     }
     boxes = std::max(boxes, height);
   }
-  const double reading_rows = static_cast<double>((sheet_.readings.size() + 2) / 3);
+  const double reading_rows = rows_of_readings();
   const double readings = sheet_.readings.empty() ? 0 : points(reading_row_pt) * (1 + reading_rows);
   return points(above_boxes_pt) + boxes + points(below_boxes_pt) + readings + points(signatures_pt);
+}
+
+double StatusSheetPages::rows_of_readings() const {
+  const std::size_t rows = (sheet_.readings.size() + readings_abreast - 1) / readings_abreast;
+  return static_cast<double>(rows);
 }
 
 void StatusSheetPages::paint(QPainter& painter, int index) const {
@@ -269,11 +276,12 @@ double StatusSheetPages::paint_readings(QPainter& painter, double y) const {
   painter.drawText(QRectF(body_.left(), y, body_.width(), points(14)), wrapped,
                    QStringLiteral("Temperatures to read today"));
   y += points(reading_row_pt);
-  const double step = (body_.width() + points(reading_gap_pt)) / 3;
+  const double step = (body_.width() + points(reading_gap_pt)) / readings_abreast;
   painter.setFont(printed_font(base_, 9.5, QFont::Normal));
   for (std::size_t i = 0; i < sheet_.readings.size(); ++i) {
-    const double x = body_.left() + step * static_cast<double>(i % 3);
-    const double row_y = y + points(reading_row_pt) * static_cast<double>(i / 3);
+    const std::size_t column = i % readings_abreast, row = i / readings_abreast;
+    const double x = body_.left() + step * static_cast<double>(column);
+    const double row_y = y + points(reading_row_pt) * static_cast<double>(row);
     paint_fitted(painter, QRectF(x, row_y, step - points(72), points(14)),
                  Qt::AlignLeft | Qt::AlignVCenter, q(sheet_.readings[i]), base_,
                  {9.5, 5, QFont::Normal});
@@ -282,7 +290,7 @@ double StatusSheetPages::paint_readings(QPainter& painter, double y) const {
                      QPointF(x + step - points(reading_gap_pt), row_y + points(13)));
     painter.setPen(Qt::black);
   }
-  return y + points(reading_row_pt) * static_cast<double>((sheet_.readings.size() + 2) / 3);
+  return y + points(reading_row_pt) * rows_of_readings();
 }
 
 void StatusSheetPages::paint_signatures(QPainter& painter, double y) const {

@@ -43,6 +43,7 @@ class StatusSheetPages final : public Pages {
   void lay_out_rows();
   void break_pages();
   [[nodiscard]] double foot_matter_height() const;
+  [[nodiscard]] double rows_of_readings() const;
   void paint_heading(QPainter& painter, int page) const;
   double paint_column_names(QPainter& painter, double y) const;
   void paint_row(QPainter& painter, const Row& row, double y) const;

@@ -32,8 +32,9 @@ QRectF TagPages::slot(std::size_t which, bool back) const {
   if (paper_.sheet == TagSheet::single) return {QPointF(0, 0), paper};
   const QSizeF quarter = paper / 2;
   const std::size_t column = back ? 1 - which % 2 : which % 2;
+  const std::size_t row = which / 2;
   return {QPointF(quarter.width() * static_cast<double>(column),
-                  quarter.height() * static_cast<double>(which / 2)),
+                  quarter.height() * static_cast<double>(row)),
           quarter};
 }
 

@@ -21,18 +21,17 @@ void load_typeface() {
   application.setProperty("ullage_typeface", true);
 }
 
-void dress(QApplication& application, const Theme& theme) {
+void dress(const Theme& theme) {
   load_typeface();
-  if (application.style()->objectName() != style_name) application.setStyle(new Style);
-  application.setFont(font_of(TextRole::body));
-  application.setPalette(palette_of(theme));
+  if (QApplication::style()->objectName() != style_name) QApplication::setStyle(new Style);
+  QApplication::setFont(font_of(TextRole::body));
+  QApplication::setPalette(palette_of(theme));
 }
 
-ThemeSwitch::ThemeSwitch(QApplication& application, const Preferences& preferences, QObject* parent)
+ThemeSwitch::ThemeSwitch(const Preferences& preferences, QObject* parent)
     : QObject(parent),
-      application_(application),
       preferences_(preferences),
-      system_is_dark_(theme_of(application.palette()).dark) {
+      system_is_dark_(theme_of(QApplication::palette()).dark) {
   connect(&preferences, &Preferences::theme_changed, this, &ThemeSwitch::apply);
   apply();
 }
@@ -41,7 +40,7 @@ void ThemeSwitch::apply() {
   const ThemeChoice choice = preferences_.theme();
   const bool dark =
       choice == ThemeChoice::dark || (choice == ThemeChoice::system && system_is_dark_);
-  dress(application_, dark ? dark_theme() : light_theme());
+  dress(dark ? dark_theme() : light_theme());
 }
 
 }  // namespace ullage::ui

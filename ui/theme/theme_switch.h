@@ -7,8 +7,6 @@
 
 #include <QObject>
 
-class QApplication;
-
 namespace ullage::ui {
 
 class Preferences;
@@ -17,11 +15,11 @@ struct Theme;
 class ThemeSwitch : public QObject {
   Q_OBJECT
  public:
-  ThemeSwitch(QApplication&, const Preferences&, QObject* parent = nullptr);
+  // The one application must be there.
+  explicit ThemeSwitch(const Preferences&, QObject* parent = nullptr);
 
  private:
   void apply();
-  QApplication& application_;
   const Preferences& preferences_;
   bool system_is_dark_ = false;
 };
@@ -30,8 +28,8 @@ class ThemeSwitch : public QObject {
 // printed. Once is enough, more does no harm.
 void load_typeface();
 
-// Style, typeface and palette of one theme, once; what ThemeSwitch does, for
-// programs and tests that have no preferences.
-void dress(QApplication&, const Theme&);
+// Style, typeface and palette of one theme on the one application, once; what
+// ThemeSwitch does, for programs and tests that have no preferences.
+void dress(const Theme&);
 
 }  // namespace ullage::ui

@@ -78,22 +78,22 @@ NumberPlace place_of_number(qreal mark_x, const QString& value, const CellStyle&
 
 }  // namespace
 
-void draw_number(QPainter& painter, qreal mark_x, qreal baseline, qreal right, const QString& value,
+void draw_number(QPainter& painter, const NumberSpot& spot, const QString& value,
                  const QString& error, const QColor& value_colour, const CellStyle& style) {
-  const NumberPlace place = place_of_number(mark_x, value, style);
+  const NumberPlace place = place_of_number(spot.mark_x, value, style);
   painter.setFont(style.body);
   painter.setPen(value_colour);
-  painter.drawText(QPointF(place.value, baseline), value);
-  draw_elided(painter, place.error, baseline, right - place.error, style.small,
+  painter.drawText(QPointF(place.value, spot.baseline), value);
+  draw_elided(painter, place.error, spot.baseline, spot.right - place.error, style.small,
               style.theme->text_secondary, error);
 }
 
-QRectF number_rect(qreal mark_x, qreal baseline, qreal right, const QString& value,
-                   const QString& error, const CellStyle& style) {
-  const NumberPlace place = place_of_number(mark_x, value, style);
+QRectF number_rect(const NumberSpot& spot, const QString& value, const QString& error,
+                   const CellStyle& style) {
+  const NumberPlace place = place_of_number(spot.mark_x, value, style);
   const QFontMetricsF metrics(style.body);
   const qreal end = place.error + QFontMetricsF(style.small).horizontalAdvance(error);
-  return {place.value, baseline - metrics.ascent(), std::min(end, right) - place.value,
+  return {place.value, spot.baseline - metrics.ascent(), std::min(end, spot.right) - place.value,
           metrics.height()};
 }
 

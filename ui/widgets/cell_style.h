@@ -34,14 +34,18 @@ inline constexpr qreal cell_margin = 8;
 // Draws text from x, elided to width; returns the x where it ended.
 qreal draw_elided(QPainter&, qreal x, qreal baseline, qreal width, const QFont&, const QColor&,
                   const QString&);
-// A number whose decimal mark stands at `mark_x`, so that a column of them lines
-// up whatever their digits; and its error, which always begins at one place.
-void draw_number(QPainter&, qreal mark_x, qreal baseline, qreal right, const QString& value,
-                 const QString& error, const QColor& value_colour, const CellStyle&);
+// Where a number stands on its line: its decimal mark, so that a column of them lines
+// up whatever their digits, and how far it may go.
+struct NumberSpot {
+  qreal mark_x = 0, baseline = 0, right = 0;
+};
+// With its error, which always begins at one place.
+void draw_number(QPainter&, const NumberSpot&, const QString& value, const QString& error,
+                 const QColor& value_colour, const CellStyle&);
 
 // The room that number and error take when drawn so, a line high.
-[[nodiscard]] QRectF number_rect(qreal mark_x, qreal baseline, qreal right, const QString& value,
-                                 const QString& error, const CellStyle&);
+[[nodiscard]] QRectF number_rect(const NumberSpot&, const QString& value, const QString& error,
+                                 const CellStyle&);
 
 // A line's position on whole device pixels, so that thin lines stay sharp.
 [[nodiscard]] qreal on_pixel(const QPainter&, qreal);

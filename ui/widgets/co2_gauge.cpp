@@ -77,7 +77,7 @@ qreal co2_mark(qreal text_left, const CellStyle& style) {
 QRectF co2_number_rect(const QRectF& cell, const Co2View& co2, const CellStyle& style) {
   if (!co2.now) return {};
   const qreal left = co2_text_left(co2_gauge_rect(cell, style), style);
-  return number_rect(co2_mark(left, style), first_baseline(cell, style), cell.right(),
+  return number_rect({co2_mark(left, style), first_baseline(cell, style), cell.right()},
                      co2.amount.value, co2.amount.error, style);
 }
 
@@ -94,7 +94,7 @@ void paint_co2_cell(QPainter& painter, const QRectF& cell, const Co2View& co2, d
     return;
   }
   const bool above = co2.verdict == cellar::Co2Verdict::above;
-  draw_number(painter, co2_mark(text_left, style), first, cell.right(), co2.amount.value,
+  draw_number(painter, {co2_mark(text_left, style), first, cell.right()}, co2.amount.value,
               co2.amount.error, above ? theme.danger_ink : theme.text, style);
 }
 

@@ -59,8 +59,9 @@ qreal level_mark(qreal text_left, const CellStyle& style) {
 
 QRectF level_number_rect(const QRectF& cell, const LevelView& level, const CellStyle& style) {
   if (!level.none.isEmpty()) return {};
-  return number_rect(level_mark(level_text_left(cell, style), style), first_baseline(cell, style),
-                     cell.right(), level.amount.value, level.amount.error, style);
+  return number_rect(
+      {level_mark(level_text_left(cell, style), style), first_baseline(cell, style), cell.right()},
+      level.amount.value, level.amount.error, style);
 }
 
 void paint_level_cell(QPainter& painter, const QRectF& cell, const LevelView& level,
@@ -82,7 +83,7 @@ void paint_level_cell(QPainter& painter, const QRectF& cell, const LevelView& le
                 theme.text_secondary, level.none);
     return;
   }
-  draw_number(painter, level_mark(text_left, style), first, cell.right(), level.amount.value,
+  draw_number(painter, {level_mark(text_left, style), first, cell.right()}, level.amount.value,
               level.amount.error, theme.text, style);
   if (!style.compact) {
     draw_elided(painter, text_left, second_baseline(cell, style), room, style.small,
