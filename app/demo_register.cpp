@@ -21,8 +21,8 @@ constexpr int registered_days_ago = 40;
 constexpr std::int64_t price_minor_per_litre = 700;
 
 DemoPlaces register_places(DemoStory& story, Instant at) {
-  const auto place = [&](const char* name, PlaceKind kind, std::optional<Temperature> set,
-                         std::optional<Volume> air) {
+  const auto place = [&](const char* name, PlaceKind kind, const std::optional<Temperature>& set,
+                         const std::optional<Volume>& air) {
     PlaceRecord p{.place = story.fresh<PlaceId>(), .name = name, .place_kind = kind};
     p.set_temperature = set;
     p.net_air_volume = air;

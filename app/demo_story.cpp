@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "core/units/present.h"
+
 namespace ullage::app {
 
 using namespace std::chrono_literals;
@@ -16,7 +18,7 @@ cellar::Instant DemoStory::ago(int days, int hour, int minute) const {
       date(-days) + std::chrono::hours(hour) + std::chrono::minutes(minute);
   // The hour that spring skips: an hour later is a real time again.
   const std::optional<cellar::Instant> at = calendar_.to_instant(wall);
-  const cellar::Instant told = at ? *at : *calendar_.to_instant(wall + 1h);
+  const cellar::Instant told = at ? *at : present(calendar_.to_instant(wall + 1h));
   return std::min(told, now_ - 5min);
 }
 

@@ -14,6 +14,7 @@
 #include "app/zone_calendar.h"
 #include "core/report/preset_units.h"
 #include "core/store/backups.h"
+#include "core/units/present.h"
 #include "ui/context.h"
 #include "ui/dialogs/first_start.h"
 #include "ui/dialogs/new_cellar.h"
@@ -183,6 +184,7 @@ ui::AppCommands Desk::commands() { return window_commands(*this); }
 
 std::vector<ui::MainWindow*> Desk::windows() const {
   std::vector<ui::MainWindow*> all;
+  all.reserve(open_.size());
   for (const auto& open : open_) all.push_back(open->window.get());
   return all;
 }
@@ -237,16 +239,16 @@ bool Desk::open_or_create(const std::filesystem::path& file) {
   if (std::filesystem::exists(file)) return open(file);
   ui::NewCellar ask;
   if (ask.exec() != QDialog::Accepted || !ask.described()) return false;
-  return create(file, *ask.described());
+  return create(file, present(ask.described()));
 }
 
 bool Desk::ask_new(QWidget* parent) {
   ui::NewCellar ask(parent);
   if (ask.exec() != QDialog::Accepted || !ask.described()) return false;
-  const QString proposed = ui::q(ask.described()->name) + QStringLiteral(".cellar");
+  const QString proposed = ui::q(present(ask.described()).name) + QStringLiteral(".cellar");
   const std::optional<QString> file = tools_.prompts.save_file(
       parent, tr("Where to keep the new cellar"), proposed, tr("Cellar (*.cellar)"));
-  return file && create(ui::s(*file), *ask.described(), parent);
+  return file && create(ui::s(*file), present(ask.described()), parent);
 }
 
 bool Desk::ask_open(QWidget* parent) {

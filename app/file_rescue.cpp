@@ -8,6 +8,7 @@
 #include "app/lost_words.h"
 #include "core/store/backups.h"
 #include "core/store/recover.h"
+#include "core/units/present.h"
 #include "ui/context.h"
 #include "ui/dialogs/backups.h"
 #include "ui/main_window.h"
@@ -96,6 +97,7 @@ bool FileRescue::restore(const std::filesystem::path& file, QWidget* parent) {
     return false;
   }
   std::vector<ui::BackupRow> rows;
+  rows.reserve(backups.size());
   for (const store::Backup& backup : backups) {
     rows.push_back({day_words(backup.day), reason_words(backup.reason),
                     QLocale().formattedDataSize(static_cast<qint64>(backup.size))});
@@ -103,7 +105,7 @@ bool FileRescue::restore(const std::filesystem::path& file, QWidget* parent) {
   ui::BackupsDialog ask(std::move(rows), parent);
   if (ask.exec() != QDialog::Accepted || !ask.chosen()) return false;
   const auto restored =
-      store::restore_from(file, backups[*ask.chosen()].file, desk_.moment().today);
+      store::restore_from(file, backups[present(ask.chosen())].file, desk_.moment().today);
   if (!restored) {
     desk_.tools().prompts.tell(parent, ui::q(store::describe(restored.error())),
                                ui::q(restored.error().detail));

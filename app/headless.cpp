@@ -12,6 +12,7 @@
 #include "core/report/status_sheet.h"
 #include "core/store/check.h"
 #include "core/store/exchange.h"
+#include "core/units/present.h"
 #include "ui/print/sheet_output.h"
 #include "ui/print/status_sheet_pages.h"
 
@@ -50,7 +51,7 @@ int export_cellar(const ExportCellar& asked, Terminal terminal) {
 
 int import_cellar(const ImportCellar& asked, CellarSession::Tools tools, Terminal terminal) {
   const auto count = import_new(asked.file, asked.cellar, tools);
-  if (!count && count.error().file) return file_problem(terminal, *count.error().file);
+  if (!count && count.error().file) return file_problem(terminal, present(count.error().file));
   if (!count) {
     for (const auto& problem : count.error().refused.problems) {
       terminal.err << store::describe(problem) << '\n';

@@ -28,6 +28,7 @@ std::unique_ptr<cellar::Subscription> Listeners::add(Listener listener) {
 
 void Listeners::tell(const cellar::Change& change) const {
   std::vector<int> ids;
+  ids.reserve(listeners_.size());
   for (const auto& [id, listener] : listeners_) ids.push_back(id);
   for (const int id : ids) {
     const auto found = listeners_.find(id);

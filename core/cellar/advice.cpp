@@ -98,7 +98,8 @@ void advise_empty(const Moment& m, AdviceList& out) {
   const auto& set = gas.set;
   if (keg.stage == Stage::dirty && gas.on && set &&
       m.now - present(keg.stage_since) > gas_left_on) {
-    out.push_back(keg_advice(m, Severity::advice, message(MessageKey::adv_gas_on_empty, *set),
+    out.push_back(keg_advice(m, Severity::advice,
+                             message(MessageKey::adv_gas_on_empty, present(set)),
                              message(MessageKey::adv_gas_on_empty_detail), keg_task<GasOff>(id)));
   }
 }

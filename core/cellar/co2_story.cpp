@@ -11,6 +11,7 @@
 #include "core/physics/atmosphere.h"
 #include "core/physics/equilibrium.h"
 #include "core/physics/rate_posterior.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -127,7 +128,8 @@ class Co2Story {
   }
 
   void gather() {
-    for (const WarmthStep& w : keg_.warmth->steps) step(w.at, physics::PlaceChanged{w.place});
+    for (const WarmthStep& w : present(keg_.warmth).steps)
+      step(w.at, physics::PlaceChanged{w.place});
     for (std::size_t i = 0; i < first_; ++i) {
       if (const auto* t = get_if<Tapped>(&entries_[i]->payload)) line_ = t->line;
       if (const auto* f = get_if<Found>(&entries_[i]->payload)) line_ = f->line;
@@ -214,7 +216,7 @@ class Co2Story {
 
   // Past the last step, and a minute more.
   [[nodiscard]] units::Duration left_until_the_end() const {
-    units::Duration left = keg_.co2.time_of(*until_);
+    units::Duration left = keg_.co2.time_of(present(until_));
     if (!history_.steps.empty()) left = left - history_.steps.back().at;
     return std::max(left, units::seconds(0)) + units::minutes(1);
   }
@@ -292,7 +294,8 @@ void find_cold_since(KegTimeline& keg) {
       keg.cold_since.reset();
     } else if (!keg.cold_since) {
       const bool from_the_first = &w == &keg.warmth->steps.front();
-      keg.cold_since = from_the_first ? keg.filling->at : std::max(w.at, keg.filling->at);
+      keg.cold_since =
+          from_the_first ? present(keg.filling).at : std::max(w.at, present(keg.filling).at);
     }
   }
 }

@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "core/cellar/register.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -198,7 +199,8 @@ std::optional<AppliedRule> line_cleaning_rule(LineId line, const CellarStatus& c
   for (AppliedRule& rule : applied_rules(cellar, {})) {
     if (rule.work != WorkKind::caustic || rule.about != subject(line)) continue;
     if (!rule.interval_days || *rule.interval_days <= 0) continue;
-    if (!strictest || *rule.interval_days < *strictest->interval_days) strictest = std::move(rule);
+    if (!strictest || *rule.interval_days < present(strictest->interval_days))
+      strictest = std::move(rule);
   }
   return strictest;
 }

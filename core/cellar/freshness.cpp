@@ -6,6 +6,7 @@
 #include <limits>
 
 #include "core/cellar/keg_timeline.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 namespace {
@@ -151,8 +152,8 @@ FreshClock fresh_clock(const KegStatus& keg, const std::optional<TappedPast>& pa
   FreshClock clock;
   clock.storage = storage_at(keg.beer_temperature ? std::optional(keg.beer_temperature->value())
                                                   : std::nullopt);
-  clock.since = keg.contents->since;
-  clock.best_by = keg.contents->best_by;
+  clock.since = present(keg.contents).since;
+  clock.best_by = present(keg.contents).best_by;
   if (!past) return clock;
   clock.tapped = true;
   clock.since = past->since;

@@ -255,6 +255,7 @@ void find_loss(GasAccount& out, Mass limit) {
     return;
   }
   std::vector<physics::LedgerPoint> points;
+  points.reserve(out.weighings.size());
   const Instant from = out.weighings.front().at;
   for (const AccountWeighing& w : out.weighings)
     points.push_back({between(from, w.at), w.gas, w.expected});

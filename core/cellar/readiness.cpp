@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "core/cellar/suggest.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -58,7 +59,8 @@ void give_reasons(Moment& m) {
   if (co2.now && keg.range) {
     reasons.push_back(message(MessageKey::reason_co2, *co2.now, keg.range->low, keg.range->high));
     if (keg.range->from_style) {
-      reasons.push_back(message(MessageKey::reason_range_of_style, keg.contents->beer.style));
+      reasons.push_back(
+          message(MessageKey::reason_range_of_style, present(keg.contents).beer.style));
     }
   } else if (co2.cant_tell) {
     reasons.push_back(*co2.cant_tell);
@@ -73,8 +75,8 @@ void give_reasons(Moment& m) {
         message(MessageKey::reason_overshoots, keg.range->high, co2.overshoots->likely));
   }
   if (m.cooled) {
-    reasons.push_back(message(MessageKey::reason_cooling, *m.status.beer_temperature,
-                              keg.warmth->place_now().value()));
+    reasons.push_back(message(MessageKey::reason_cooling, present(m.status.beer_temperature),
+                              present(keg.warmth).place_now().value()));
   }
   const bool unprepared = std::any_of(keg.faults.begin(), keg.faults.end(), [](const Advice& a) {
     return a.headline.key == MessageKey::bad_filled_uncleaned ||
@@ -108,7 +110,9 @@ void below_range(Moment& m) {
   } else if (!m.status.gas.on) {
     blocked(m, message(MessageKey::blocked_no_gas), set_gas);
   } else {
-    blocked(m, message(MessageKey::blocked_too_low, *co2.settles_at, m.keg.range->low), set_gas);
+    blocked(m,
+            message(MessageKey::blocked_too_low, present(co2.settles_at), present(m.keg.range).low),
+            set_gas);
   }
 }
 

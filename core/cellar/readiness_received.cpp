@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/cellar/readiness.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -12,8 +13,8 @@ constexpr double came_in_cold = 3.0;            // K above its place: only has t
 
 // How long it has to stand, from the temperature it came with.
 Window rest_in_cold(const Moment& m) {
-  const Instant from = *m.keg.cold_since;
-  const auto& arrival = m.keg.filling->arrival;
+  const Instant from = present(m.keg.cold_since);
+  const auto& arrival = present(m.keg.filling).arrival;
   Window w{from + shortest_rest, from + usual_rest, from + longest_rest};
   if (!arrival || !m.keg.warmth) return w;
   const double place = units::in_celsius(m.keg.warmth->place_now().value());
@@ -26,12 +27,12 @@ Window rest_in_cold(const Moment& m) {
   if (!cold) return w;
   w.earliest = std::max(w.earliest, cold->earliest);
   w.likely = std::max(w.earliest, cold->likely);
-  w.latest = std::max({w.likely, *cold->latest, from + usual_rest});
+  w.latest = std::max({w.likely, present(cold->latest), from + usual_rest});
   return w;
 }
 
 void reasons_of_delivery(Moment& m, bool rested) {
-  const Filling& filling = *m.keg.filling;
+  const Filling& filling = present(m.keg.filling);
   std::vector<Message>& reasons = m.status.readiness.reasons;
   if (m.keg.cold_since) {
     reasons.push_back(message(MessageKey::reason_in_cold, m.since(*m.keg.cold_since)));
@@ -61,9 +62,9 @@ void stop(Moment& m, Message why, Message to_do) {
 
 void judge_received(Moment& m) {
   Readiness& r = m.status.readiness;
-  const auto best_by = m.keg.contents ? m.keg.contents->best_by : m.keg.filling->best_by;
+  const auto best_by = m.keg.contents ? m.keg.contents->best_by : present(m.keg.filling).best_by;
   bool rested = false;
-  if (m.keg.filling->seal_intact == false) {
+  if (present(m.keg.filling).seal_intact == false) {
     stop(m, message(MessageKey::blocked_seal), message(MessageKey::next_decide));
   } else if (best_by && *best_by < m.today()) {
     stop(m, message(MessageKey::blocked_past_best_by, *best_by), message(MessageKey::next_decide));

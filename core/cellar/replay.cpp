@@ -13,6 +13,7 @@
 #include "core/cellar/keg_moment.h"
 #include "core/cellar/pour_advice.h"
 #include "core/cellar/pour_setting.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -213,8 +214,8 @@ void Replay::Memory::tell_pours(CellarStatus& out) {
       line.no_pour = message(MessageKey::pour_no_keg);
       continue;
     }
-    tell_pour(line, *keg, this->line(line.record.line), timeline(*line.keg), out.now, lookup,
-              place_of);
+    tell_pour(line, *keg, this->line(line.record.line), timeline(present(line.keg)), out.now,
+              lookup, place_of);
   }
   advise_shared_regulators(out);
 }
@@ -258,6 +259,7 @@ void Replay::Memory::keep_accounts(CellarStatus& out, const std::vector<BottleId
                                    std::vector<Advice>& others) {
   Lookup lookup(journal);
   std::vector<RegulatorId> regulators;
+  regulators.reserve(out.regulators.size());
   for (const RegulatorRecord& r : out.regulators) regulators.push_back(r.regulator);
   for (const GasSupply& supply : gas_supplies(ids, regulators, lookup)) {
     const GasSlot& kept = account(supply, out);

@@ -11,6 +11,7 @@
 #include "core/cellar/gas_account.h"
 #include "core/physics/atmosphere.h"
 #include "core/physics/room_errors.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -70,8 +71,9 @@ void tell_leak(PlaceSafety& out, const CellarStatus& cellar, const physics::Room
     if (!of_a_gram) continue;
     any = true;
     const double a_kilogram = of_a_gram->count() * 1e3;
-    share += a_kilogram * account->loss->per_day.value().value();
-    const double off = a_kilogram * account->loss->per_day.half_width();
+    const MassEstimate& per_day = present(account->loss).per_day;
+    share += a_kilogram * per_day.value().value();
+    const double off = a_kilogram * per_day.half_width();
     loss_squared += off * off;
     out.leak_called_one = out.leak_called_one || account->alarm;
   }

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/cellar/round.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 namespace {
@@ -167,9 +168,10 @@ std::vector<Draft> round_drafts(const RoundStation& station,
   for (std::size_t i = 0; i < station.questions.size() && i < read.size(); ++i) {
     if (!read[i]) continue;
     const RoundQuestion& q = station.questions[i];
-    auto payload = q.ask == RoundAsk::pour_time
-                       ? pour_payload(station, q, get<units::Duration>(*read[i]), when, cellar)
-                       : payload_of(station, q, *read[i], cellar);
+    auto payload =
+        q.ask == RoundAsk::pour_time
+            ? pour_payload(station, q, get<units::Duration>(present(read[i])), when, cellar)
+            : payload_of(station, q, *read[i], cellar);
     if (payload) drafts.push_back({std::move(*payload), when, {}, {}});
   }
   if (!remark.empty()) drafts.push_back({note_about(station.about), when, remark, {}});

@@ -8,6 +8,7 @@
 #include "core/cellar/field_walk.h"
 #include "core/cellar/limits.h"
 #include "core/units/magnitude.h"
+#include "core/units/present.h"
 
 namespace ullage::cellar {
 
@@ -123,7 +124,7 @@ void ActCheck::check_header() {
 }
 
 void ActCheck::check_replaced() {
-  const Entry* replaced = journal_.find(*draft().replaces);
+  const Entry* replaced = journal_.find(present(draft().replaces));
   const auto about_journal = [](const Payload& p) {
     return holds_alternative<Struck>(p) || holds_alternative<Restored>(p);
   };

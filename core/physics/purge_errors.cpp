@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "core/physics/gas_use.h"
+#include "core/units/present.h"
 
 namespace ullage::physics {
 
@@ -43,7 +44,7 @@ struct PurgeRun {
       if (!after) return after;
       left = *after;
     }
-    return *left;
+    return present(left);
   }
 };
 

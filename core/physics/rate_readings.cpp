@@ -110,6 +110,7 @@ InSpread RateReadings::in_spread(const Misfit& m) const {
 
 std::vector<double> InSpread::wanted() const {
   std::vector<double> out;
+  out.reserve(columns.size());
   for (const std::vector<double>& column : columns)
     out.push_back(std::inner_product(column.begin(), column.end(), misfit.begin(), 0.0));
   return out;

@@ -159,6 +159,7 @@ struct OutcomeRuns {
   [[nodiscard]] auto taken(Take&& take) const {
     using R = std::decay_t<decltype(take(centre))>;
     std::vector<Contribution> out;
+    out.reserve(sides.size());
     for (const Sides& s : sides)
       out.push_back({s.source, (to_magnitude(take(s.up)) - to_magnitude(take(s.down))) / 2.0});
     return Estimate<R>(take(centre), std::move(out));

@@ -11,6 +11,7 @@
 
 #include "core/cellar/pour_state.h"
 #include "core/report/slate/prefiller.h"
+#include "core/units/present.h"
 
 namespace ullage::report::slate {
 namespace {
@@ -209,9 +210,10 @@ void add_shared(const KegSubject& s, std::vector<Offer>& offers) {
       continue;
     }
     const KegStatus& k = *kegs[i];
-    p.put(key("low"), Value(*k.co2.target_low), InputOrigin::typed)
-        .put(key("high"), Value(*k.co2.target_high), InputOrigin::typed)
-        .put(key("temperature"), Value(k.beer_temperature->value()), InputOrigin::worked_out);
+    p.put(key("low"), Value(present(k.co2.target_low)), InputOrigin::typed)
+        .put(key("high"), Value(present(k.co2.target_high)), InputOrigin::typed)
+        .put(key("temperature"), Value(present(k.beer_temperature).value()),
+             InputOrigin::worked_out);
     if (k.co2.now) p.put_known(key("now"), Value(k.co2.now->value()), InputOrigin::worked_out);
   }
   offers.push_back(p.offer("One regulator for what hangs on it"));
