@@ -6,6 +6,9 @@
 #include <fmt/format.h>
 #include <sys/mman.h>
 
+#include <memory>
+#include <tuple>
+
 #include "core/store/field_binding.h"
 #include "core/store/store_impl.h"
 
@@ -19,12 +22,11 @@ using cellar::Entry;
 // journal takes as long as half of reading it. Asks for large pages in the room that
 // waits there; advice only, so it does not matter when there are none.
 void expect_to_fill(std::vector<Entry>& room) {
-  constexpr std::uintptr_t large_page = 2U << 20U;
-  const auto begin = reinterpret_cast<std::uintptr_t>(room.data());
-  const std::uintptr_t first = (begin + large_page - 1) / large_page * large_page;
-  const std::uintptr_t last = (begin + room.capacity() * sizeof(Entry)) / large_page * large_page;
-  if (first >= last) return;
-  std::ignore = ::madvise(reinterpret_cast<void*>(first), last - first, MADV_HUGEPAGE);
+  constexpr std::size_t large_page = 2U << 20U;
+  void* at = room.data();
+  std::size_t left = room.capacity() * sizeof(Entry);
+  if (std::align(large_page, large_page, at, left) == nullptr) return;
+  std::ignore = ::madvise(at, left / large_page * large_page, MADV_HUGEPAGE);
 }
 
 class JournalReader {

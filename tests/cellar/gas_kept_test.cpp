@@ -39,9 +39,15 @@ struct BusyGas : GasCellar {
   void live(double from, double until) {
     std::vector<std::pair<double, std::function<void(Instant)>>> plan;
     for (std::size_t i = 0; i < all.size(); ++i) {
-      for (double at = from + flat(0, 6); at < until; at += 15 + flat(0, 10)) round(i, at, plan);
+      double at = from + flat(0, 6);
+      while (at < until) {
+        round(i, at, plan);
+        at += 15 + flat(0, 10);
+      }
     }
-    for (double at = from; at < until; at += 7) {
+    const int weeks = static_cast<int>(std::ceil((until - from) / 7));
+    for (int week = 0; week < weeks; ++week) {
+      const double at = from + 7 * week;
       plan.emplace_back(at, [this](Instant t) { weigh(t, gas -= 0.12); });
       plan.emplace_back(at + flat(0, 7), [this](Instant t) {
         log(t, TemperatureRead{box, units::celsius(flat(3, 6)), {}, TemperatureOf::liquid});

@@ -177,7 +177,7 @@ TEST_F(Delivered, AKegThatCameInWarmRestsOneToThreeDays) {
   const double likely = days_until(present(status.readiness.when).likely, day(1));
   EXPECT_GE(likely, 1.0);
   EXPECT_LE(likely, 3.0);
-  EXPECT_GE(days_until(present(status.readiness.when->latest), day(1)), 2.0);
+  EXPECT_GE(days_until(present(present(status.readiness.when).latest), day(1)), 2.0);
 }
 
 TEST_F(Delivered, DateSealAndWarmthBlockIt) {
@@ -205,7 +205,7 @@ TEST_F(Delivered, AKegFoundWithADeliveredBatchIsJudgedLikeADeliveredOne) {
   s.log(day(5), found);
   KegStatus status = s.status(k, day(5, 1));
   EXPECT_EQ(status.readiness.kind, ReadinessKind::ready_now);
-  EXPECT_TRUE(status.contents->found);
+  EXPECT_TRUE(present(status.contents).found);
   EXPECT_FALSE(status.co2.now);
   EXPECT_EQ(s.status(k, day(41)).readiness.headline.key, MessageKey::blocked_past_best_by);
   // One of our own is judged by its CO2, of which nothing is known.

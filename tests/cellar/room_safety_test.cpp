@@ -5,6 +5,7 @@
 
 #include <cmath>
 
+#include "core/units/present.h"
 #include "tests/cellar/gas_cellar.h"
 
 namespace ullage::testing {
@@ -32,11 +33,11 @@ TEST(RoomSafety, BottlesOfAPlaceAreSummed) {
   auto safety = room_safety(scene.cellar(day(0)), scene.journal);
   ASSERT_EQ(safety.size(), 1u);
   ASSERT_TRUE(safety[0].outcome);
-  EXPECT_NEAR(safety[0].outcome->co2.count() * 100, 6.2, 0.05);
-  const double one = safety[0].outcome->co2.count();
+  EXPECT_NEAR(present(safety[0].outcome).co2.count() * 100, 6.2, 0.05);
+  const double one = present(safety[0].outcome).co2.count();
   scene.gas_bottle("Bottle 2");
   safety = room_safety(scene.cellar(day(0)), scene.journal);
-  EXPECT_NEAR(safety[0].outcome->co2.count(), 2 * one, 1e-9);
+  EXPECT_NEAR(present(safety[0].outcome).co2.count(), 2 * one, 1e-9);
   EXPECT_FALSE(safety[0].holds_nitrogen);
   scene.gas_bottle("Mixed", 0.3);
   safety = room_safety(scene.cellar(day(0)), scene.journal);
@@ -114,12 +115,12 @@ TEST(RoomSafety, SharesCarryTheErrorOfWhatTheyRestOn) {
   describe_room(scene, 20);
   const PlaceSafety place = room_safety(scene.cellar(day(0)), scene.journal).front();
   ASSERT_TRUE(place.co2 && place.oxygen && place.co2_flowing && place.room_for_three_percent);
-  const double share = place.co2->value().count();
-  EXPECT_DOUBLE_EQ(share, place.outcome->co2.count());
-  EXPECT_NEAR(place.co2->half_width() / share,
+  const double share = present(place.co2).value().count();
+  EXPECT_DOUBLE_EQ(share, present(place.outcome).co2.count());
+  EXPECT_NEAR(present(place.co2).half_width() / share,
               std::hypot(std::hypot(0.10, 0.05, 2 / 293.15), 2000 / 101325.0), 0.003);
-  EXPECT_NEAR(place.oxygen->half_width(), 0.20946 * place.co2->half_width(), 1e-6);
-  const VolumeEstimate& wanted = *place.room_for_three_percent;
+  EXPECT_NEAR(present(place.oxygen).half_width(), 0.20946 * present(place.co2).half_width(), 1e-6);
+  const VolumeEstimate& wanted = present(place.room_for_three_percent);
   EXPECT_NEAR(wanted.half_width() / wanted.value().value(),
               std::hypot(0.05, 2 / 293.15, 2000 / 101325.0), 0.002);
 }
@@ -155,7 +156,8 @@ TEST(RoomSafety, ALossBelowTheAlarmStillCounts) {
   ASSERT_FALSE(scene.account(day(22)).alarm);
   ASSERT_TRUE(place.leak_settles_at);
   EXPECT_FALSE(place.leak_called_one);
-  EXPECT_GT(place.leak_settles_at->high().count(), place.leak_settles_at->value().count());
+  EXPECT_GT(present(place.leak_settles_at).high().count(),
+            present(place.leak_settles_at).value().count());
 }
 
 }  // namespace

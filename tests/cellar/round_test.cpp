@@ -12,6 +12,7 @@
 #include "core/cellar/presets.h"
 #include "core/cellar/register.h"
 #include "core/cellar/validate.h"
+#include "core/units/present.h"
 #include "tests/cellar/scenario.h"
 
 namespace ullage::testing {
@@ -28,6 +29,7 @@ class RoundTest : public ::testing::Test {
   }
   [[nodiscard]] static std::vector<std::string> names(const std::vector<RoundStation>& all) {
     std::vector<std::string> out;
+    out.reserve(all.size());
     for (const RoundStation& st : all) out.push_back(st.name);
     return out;
   }
@@ -95,10 +97,10 @@ TEST_F(RoundTest, AsksAtMostThreeThingsWithTheirLastValues) {
     EXPECT_LE(st.questions.size(), 3U);
     if (st.name != "K01") continue;
     EXPECT_EQ(st.questions[0].ask, RoundAsk::gas_pressure);
-    EXPECT_EQ(get<GaugePressure>(*st.questions[0].last), units::gauge_psi(12));
+    EXPECT_EQ(get<GaugePressure>(present(st.questions[0].last)), units::gauge_psi(12));
     EXPECT_EQ(st.questions[0].last_at, day(0, 1));
     EXPECT_EQ(st.questions[1].ask, RoundAsk::share_left);
-    EXPECT_EQ(get<units::Fraction>(*st.questions[1].last), units::fraction(0.9));
+    EXPECT_EQ(get<units::Fraction>(present(st.questions[1].last)), units::fraction(0.9));
   }
 }
 
@@ -163,7 +165,8 @@ TEST_F(RoundTest, AKegsWeightIsAskedForWithinWhatItCanWeigh) {
   ASSERT_TRUE(q->begins);
   const double begins = units::in_kilograms(get<Mass>(*q->begins));
   EXPECT_NEAR(begins,
-              units::in_kilograms(*keg.record.tare) + units::in_litres(keg.level.left->value()),
+              units::in_kilograms(present(keg.record.tare)) +
+                  units::in_litres(present(keg.level.left).value()),
               0.01);
   const Register reg(s.journal);
   const auto logged = [&](Mass m) {
@@ -224,7 +227,7 @@ TEST_F(RoundTest, RemembersWhatEachStationIsReadOn) {
   EXPECT_THAT(cold.instruments, SizeIs(2)) << "no dial reads a temperature";
   EXPECT_EQ(at("Cellar").questions.at(0).instrument, probe.instrument);
   // Bias 2 and repeatability 0.5 of a fridge display, as the design has them: root of 4.25.
-  const auto read = get<units::Estimate<Temperature>>(*cold.last_read);
+  const auto read = get<units::Estimate<Temperature>>(present(cold.last_read));
   EXPECT_NEAR(read.half_width(), std::sqrt(2 * 2 + 0.5 * 0.5), 1e-9);
   RoundStation here = at("Cold box");
   auto drafts = round_drafts(here, {RoundValue(units::celsius(4))}, day(2), s.cellar(day(2)));
@@ -259,7 +262,7 @@ TEST_F(RoundTest, EveryTapIsAStationAndAsksForTheGlass) {
   ASSERT_THAT(drafts, SizeIs(2));
   const auto& pour = get<TimedPour>(drafts[0].payload);
   EXPECT_EQ(pour.line, line);
-  EXPECT_EQ(pour.volume, *tap.questions[0].glass);
+  EXPECT_EQ(pour.volume, present(tap.questions[0].glass));
   EXPECT_EQ(pour.duration, units::seconds(9));
   EXPECT_EQ(pour.pressure, units::gauge_psi(12)) << "as it stood on its keg";
   EXPECT_EQ(get<Noted>(drafts[1].payload).line, line);

@@ -17,6 +17,7 @@
 #include "core/physics/rescue.h"
 #include "core/physics/room_air.h"
 #include "core/physics/run_out.h"
+#include "core/units/present.h"
 #include "tests/physics/keg_cases.h"
 
 namespace ullage::physics {
@@ -70,11 +71,11 @@ RC_GTEST_PROP(LevelProperty, LowerReadingLowerLevel, ()) {
   RC_ASSERT(high.has_value() && low.has_value());
   RC_PRE(high->conflicts().empty() && low->conflicts().empty());
   RC_ASSERT(low->at(days(4)).value() < high->at(days(4)).value());
-  RC_ASSERT(low->draw_a_day()->value() > high->draw_a_day()->value());
+  RC_ASSERT(present(low->draw_a_day()).value() > present(high->draw_a_day()).value());
 }
 
 RC_GTEST_PROP(LevelProperty, ShutKegKeepsItsBeer, ()) {
-  LevelHistory h{litres(50), litres_about(answer_in(5, 49), 1, "fill"), {}};
+  const LevelHistory h{litres(50), litres_about(answer_in(5, 49), 1, "fill"), {}};
   const auto f = LevelFilter::make(h);
   RC_ASSERT(f.has_value());
   const auto later = f->at(days(answer_in(0, 400)));
@@ -122,7 +123,7 @@ RC_GTEST_PROP(RunOutProperty, InOrderAndMoreBeerLastsLonger, ()) {
 // Twice the bar and twice the keg is the same question. The unit of beer plays no
 // part: no constant of litres hides in it.
 RC_GTEST_PROP(RunOutProperty, TwiceTheBarAndTwiceTheKeg, ()) {
-  RunOutQuestion q = any_question(1);
+  const RunOutQuestion q = any_question(1);
   const double by = answer_in(0.2, 4);
   RunOutQuestion big = q;
   const auto times = [by](const Estimate<Volume>& e) {

@@ -16,6 +16,7 @@
 
 #include "core/physics/error.h"
 #include "core/units/estimate.h"
+#include "core/units/present.h"
 
 namespace ullage::physics::cases {
 
@@ -37,16 +38,17 @@ inline void expect_refusals(const std::vector<BadRow>& rows) {
   constexpr double inf = std::numeric_limits<double>::infinity();
   for (const BadRow& row : rows) {
     const Refusal good = row.ask(row.good);
-    EXPECT_FALSE(good) << row.what << " = " << row.good << ": " << describe(*good);
+    EXPECT_FALSE(good) << row.what << " = " << row.good << ": " << describe(present(good));
     std::vector<double> values = row.bad;
     values.insert(values.end(), {std::numeric_limits<double>::quiet_NaN(), inf, -inf});
     for (const double v : values) {
       const Refusal refused = row.ask(v);
       ASSERT_TRUE(refused) << row.what << " = " << v << " was answered";
-      EXPECT_FALSE(refused->value >= refused->low && refused->value <= refused->high)
-          << row.what << " = " << v << ": " << describe(*refused);
-      EXPECT_TRUE(std::isfinite(refused->low)) << row.what << " = " << v;
-      EXPECT_FALSE(describe(*refused).empty());
+      EXPECT_FALSE(present(refused).value >= present(refused).low &&
+                   present(refused).value <= present(refused).high)
+          << row.what << " = " << v << ": " << describe(present(refused));
+      EXPECT_TRUE(std::isfinite(present(refused).low)) << row.what << " = " << v;
+      EXPECT_FALSE(describe(present(refused)).empty());
     }
   }
 }

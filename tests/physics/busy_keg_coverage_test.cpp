@@ -231,7 +231,7 @@ INSTANTIATE_TEST_SUITE_P(AllKinds, BusyKegs,
 TEST(BusyKegTruth, StridesAgreeWithTheIntegrator) {
   std::mt19937 random(20260499);
   for (int kind = 0; kind < 6; ++kind) {
-    BusyKeg keg(static_cast<BusyKind>(kind), random);
+    const BusyKeg keg(static_cast<BusyKind>(kind), random);
     EXPECT_NEAR(keg.co2_at(2.6), keg.co2_at(2.6, true), 0.002)
         << busy_name(static_cast<BusyKind>(kind));
   }

@@ -14,6 +14,7 @@
 #include "core/physics/gas_use.h"
 #include "core/physics/room_air.h"
 #include "core/physics/room_leak.h"
+#include "core/units/present.h"
 
 namespace ullage::physics {
 namespace {
@@ -230,8 +231,8 @@ RC_GTEST_PROP(Ledger, DaysLeftAreOrderedAndFall, ()) {
   };
   const DaysLeft a = at(loss), b = at(loss + 0.02);
   RC_ASSERT(a.earliest && a.likely && a.latest && b.likely);
-  RC_ASSERT(*a.earliest <= *a.likely && *a.likely <= *a.latest);
-  RC_ASSERT(*b.likely < *a.likely);
+  RC_ASSERT(present(a.earliest) <= present(a.likely) && present(a.likely) <= present(a.latest));
+  RC_ASSERT(present(b.likely) < present(a.likely));
 }
 
 TEST(Ledger, NothingUsedNeverEmpties) {
@@ -292,7 +293,7 @@ RC_GTEST_PROP(RoomAir, LeakRisesToWhatItSettlesAt, ()) {
   const Rate n = per_second(gas_case(0.05, 10) / 3600);
   const double settled = steady_release(leak, room, n)->count();
   double before = 0;
-  for (double h : {0.5, 2.0, 10.0, 100.0}) {
+  for (const double h : {0.5, 2.0, 10.0, 100.0}) {
     const double now = steady_release(leak, room, n, hours(h))->count();
     RC_ASSERT(now >= before);
     RC_ASSERT(now <= settled * (1 + 1e-9));
@@ -350,10 +351,10 @@ RC_GTEST_PROP(RoomAir, WhenAndWithHowMuchAirAreTheInverse, ()) {
 
 TEST(GasRefusal, Ranges) {
   const double nan = std::nan("");
-  for (double c : {nan, -80.0, 31.5}) EXPECT_FALSE(co2_saturation(celsius(c)));
-  for (double f : {nan, 0.2, 1.2}) EXPECT_FALSE(liquid_full_temperature(fraction(f)));
+  for (const double c : {nan, -80.0, 31.5}) EXPECT_FALSE(co2_saturation(celsius(c)));
+  for (const double f : {nan, 0.2, 1.2}) EXPECT_FALSE(liquid_full_temperature(fraction(f)));
   const std::array gas{EscapingGas{kilograms(2)}};
-  for (double v : {nan, 0.0, -1.0, 1e7})
+  for (const double v : {nan, 0.0, -1.0, 1e7})
     EXPECT_FALSE(if_all_escapes(gas, {cubic_metres(v), celsius(15), sea_level()}));
   EXPECT_EQ(
       steady_release({kilograms(1)}, {cubic_metres(20), celsius(15), sea_level()}, per_second(0))

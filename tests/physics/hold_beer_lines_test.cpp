@@ -66,7 +66,7 @@ TEST(HoldBeerLines, TheBandLeavesOutWhatReadingsShare) {
   const auto rest = equilibrium_co2({gauge_psi(13), sea_level()}, celsius(4));
   const auto width_with = [&](double bias) {
     const cases::DialErrors dial{psi(bias), psi(0.01)};
-    HoldTest test = litre_above({hold_reading(0, 13, 4, dial), hold_reading(2, 13, 4, dial)});
+    const HoldTest test = litre_above({hold_reading(0, 13, 4, dial), hold_reading(2, 13, 4, dial)});
     const auto lines = hold_beer_lines(test, fresh_beer(rest->count(), 0.001), 3);
     return lines ? in_psi((*lines)[0].high) - in_psi((*lines)[0].low) : std::nan("");
   };

@@ -13,6 +13,7 @@
 #include "core/physics/co2_gas.h"
 #include "core/physics/equilibrium.h"
 #include "core/physics/hold_beer.h"
+#include "core/units/present.h"
 #include "tests/physics/hold_cases.h"
 #include "tests/physics/sampled.h"
 
@@ -71,7 +72,7 @@ std::optional<double> lost_a_day(const Held& held, Case& c) {
   for (std::size_t i = 1; i < count; ++i) {
     const double from = holds(seen[i - 1]), to = holds(seen[i]);
     const double step = (seen[i].days - seen[i - 1].days) / steps_a_stretch;
-    for (double n = 0; n < steps_a_stretch; ++n) {  // the midpoint rule
+    for (int n = 0; n < steps_a_stretch; ++n) {  // the midpoint rule
       const double at_middle = from + (to - from) * (n + 0.5) / steps_a_stretch;
       const double middle = co2 + 0.5 * step * (at_middle - co2) / tau;
       co2 += step * (at_middle - middle) / tau;
@@ -104,7 +105,7 @@ void expect_as_drawn(const Held& h) {
   const Told t = told_and_drawn(h, 2);
   // A leak is surely seen at 1.84 half-widths.
   const double stated_width =
-      in_grams(*t.outcome.smallest_visible_per_day) * 2 * 1.959964 / (1.959964 + 1.644854);
+      in_grams(present(t.outcome.smallest_visible_per_day)) * 2 * 1.959964 / (1.959964 + 1.644854);
   EXPECT_NEAR(stated_width, t.width(), 0.10 * t.width());
   EXPECT_NEAR(in_grams(t.outcome.leak_per_day.value()), t.drawn.median, 0.06 * t.width());
   EXPECT_NEAR(1e3 * 2 * t.outcome.leak_per_day.half_width(), t.width(), 0.12 * t.width());
@@ -141,7 +142,7 @@ TEST(HoldWithBeerSampling, FreshBeerThatDrinks) {
   const Told t = told_and_drawn(h, 2);
   EXPECT_EQ(t.outcome.verdict, HoldVerdict::cant_tell);
   const double stated_width =
-      in_grams(*t.outcome.smallest_visible_per_day) * 2 * 1.959964 / (1.959964 + 1.644854);
+      in_grams(present(t.outcome.smallest_visible_per_day)) * 2 * 1.959964 / (1.959964 + 1.644854);
   // The rate bends it: a fast keg took up little more than a usual one.
   EXPECT_NEAR(stated_width, t.width(), 0.12 * t.width());
 }

@@ -32,7 +32,7 @@ BeerInside beer_of(double litres_of_beer, double volumes, double error) {
 
 // Fresh beer under 30 psi, gas off: it falls because the beer drinks it.
 TEST(HoldWithBeer, BeerThatDrinksIsNoLeak) {
-  for (double read : {25.0, 15.0, 5.0}) {
+  for (const double read : {25.0, 15.0, 5.0}) {
     const auto out = judge_hold_with_beer(
         full_keg({hold_reading(0, 30, 4), hold_reading(24, read, 4)}), beer_of(18.6, 0.9, 0.2));
     ASSERT_TRUE(out);

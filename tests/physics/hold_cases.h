@@ -17,8 +17,8 @@ struct DialErrors {
   units::PressureDifference repeatability = units::psi(0.5);
 };
 
-inline HoldReading hold_reading(double hours, double psi, double celsius, DialErrors dial = {},
-                                const std::string& name = "dial") {
+inline HoldReading hold_reading(double hours, double psi, double celsius,
+                                const DialErrors& dial = {}, const std::string& name = "dial") {
   const std::string key = std::to_string(hours);
   return {units::hours(hours),
           units::Estimate<units::GaugePressure>(units::gauge_psi(psi))

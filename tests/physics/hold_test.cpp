@@ -9,6 +9,7 @@
 #include <cmath>
 #include <limits>
 
+#include "core/units/present.h"
 #include "tests/physics/hold_cases.h"
 #include "tests/physics/keg_cases.h"
 
@@ -26,7 +27,7 @@ const DialErrors digital{psi(0.3), psi(0.05)};
 
 // 44.7 psia x 16/293 = 2.44 psi by the ideal law, a little more for a real gas.
 TEST(HoldTest, CoolingAloneIsNotALeak) {
-  for (double read : {27.2, 27.5, 28.0}) {
+  for (const double read : {27.2, 27.5, 28.0}) {
     const auto out = judge_hold(held_keg({hold_reading(0, 30, 20), hold_reading(24, read, 4)}));
     ASSERT_TRUE(out);
     EXPECT_NEAR(30 - in_psi(out->expected), 2.5, 0.1);
@@ -60,7 +61,7 @@ TEST(HoldTest, GramsOfAPsi) {
   // of what the drive changed: 1 psi of 45 or of (44.7^2 - 14.7^2).
   for (const LawFit& f : out->laws) {
     ASSERT_TRUE(f.at_test.likely);
-    EXPECT_NEAR(*f.at_test.likely / out->leak_per_day.value(),
+    EXPECT_NEAR(present(f.at_test.likely) / out->leak_per_day.value(),
                 f.law == LeakLaw::viscous ? 1 + 44.2 / 1783 : 1 + 0.5 / 44.7, 0.004);
   }
 }
@@ -74,15 +75,18 @@ TEST(HoldTest, ServingPressureByBothLaws) {
   const auto out = judge_hold(test);
   ASSERT_TRUE(out);
   EXPECT_EQ(out->verdict, HoldVerdict::leaks);
-  const double viscous = *out->laws[0].at_service.likely / *out->laws[0].at_test.likely;
-  const double orifice = *out->laws[1].at_service.likely / *out->laws[1].at_test.likely;
+  const double viscous =
+      present(out->laws[0].at_service.likely) / present(out->laws[0].at_test.likely);
+  const double orifice =
+      present(out->laws[1].at_service.likely) / present(out->laws[1].at_test.likely);
   EXPECT_NEAR(viscous, 0.279, 0.001);
   EXPECT_NEAR(orifice, 0.597, 0.001);
   ASSERT_TRUE(out->bottle.soonest && out->bottle.likely);
-  const double middle =
-      (in_grams(*out->laws[0].at_service.likely) + in_grams(*out->laws[1].at_service.likely)) / 2;
-  EXPECT_NEAR(in_days(*out->bottle.likely), 2268 / middle, 0.5);
-  EXPECT_LT(*out->bottle.soonest, *out->bottle.likely);
+  const double middle = (in_grams(present(out->laws[0].at_service.likely)) +
+                         in_grams(present(out->laws[1].at_service.likely))) /
+                        2;
+  EXPECT_NEAR(in_days(present(out->bottle.likely)), 2268 / middle, 0.5);
+  EXPECT_LT(present(out->bottle.soonest), present(out->bottle.likely));
 }
 
 TEST(HoldTest, SaysWhenItCannotTellYetAndWhenItCould) {
@@ -135,7 +139,7 @@ TEST(HoldTest, APressureThatRoseIsNoTightKeg) {
 }
 
 TEST(HoldTest, AnEmptiedKegLeaksAtLeast) {
-  for (double left : {0.0, 0.2}) {
+  for (const double left : {0.0, 0.2}) {
     const auto out = judge_hold(held_keg({hold_reading(0, 30, 20), hold_reading(24, left, 20)}));
     ASSERT_TRUE(out);
     EXPECT_EQ(out->verdict, HoldVerdict::leaks) << left;
@@ -155,7 +159,8 @@ TEST(HoldTest, NothingToLose) {
 }
 
 TEST(HoldTest, AReadingAfterSettlingIsWorthMore) {
-  HoldTest fresh = held_keg({hold_reading(0, 30, 20, digital), hold_reading(24, 30, 20, digital)});
+  const HoldTest fresh =
+      held_keg({hold_reading(0, 30, 20, digital), hold_reading(24, 30, 20, digital)});
   HoldTest settled = fresh;
   settled.closed_at = hours(-1);
   EXPECT_LT(judge_hold(settled)->leak_per_day.half_width(),
@@ -167,11 +172,11 @@ TEST(HoldTest, BadReadingsAreRefused) {
     const auto out = judge_hold(held_keg({hold_reading(0, 30, 20), second}));
     return out ? std::optional<Subject>() : std::optional(out.error().subject);
   };
-  for (double bad : {hold_nan, hold_inf, 500.0, -20.0})
+  for (const double bad : {hold_nan, hold_inf, 500.0, -20.0})
     EXPECT_EQ(subject_of(hold_reading(24, bad, 20)), Subject::gauge_pressure) << bad;
-  for (double bad : {hold_nan, -hold_inf, 90.0, -60.0})
+  for (const double bad : {hold_nan, -hold_inf, 90.0, -60.0})
     EXPECT_EQ(subject_of(hold_reading(24, 30, bad)), Subject::temperature) << bad;
-  for (double bad : {hold_nan, hold_inf, -2.0, 0.0})
+  for (const double bad : {hold_nan, hold_inf, -2.0, 0.0})
     EXPECT_EQ(subject_of(hold_reading(bad, 30, 20)), Subject::step_time) << bad;
   EXPECT_EQ(subject_of(hold_reading(24 * 500, 30, 20)), Subject::duration);
   HoldReading broken = hold_reading(24, 30, 20);
@@ -245,7 +250,7 @@ RC_GTEST_PROP(HoldProperty, OutcomesAreWhole, ()) {
     RC_ASSERT(std::isfinite(in_grams(f.at_service.low)));
     if (f.at_test.likely) RC_ASSERT(*f.at_test.likely > f.at_test.low);
     if (f.at_test.likely && f.at_test.high) RC_ASSERT(*f.at_test.likely < *f.at_test.high);
-    if (out->verdict == HoldVerdict::holds) RC_ASSERT(in_grams(*f.at_test.high) < 2);
+    if (out->verdict == HoldVerdict::holds) RC_ASSERT(in_grams(present(f.at_test.high)) < 2);
     if (out->verdict == HoldVerdict::leaks) RC_ASSERT(in_grams(f.at_test.low) > 0);
   }
   if (out->read_again_at) RC_ASSERT(in_seconds(*out->read_again_at) >= 1800);
@@ -264,7 +269,7 @@ RC_GTEST_PROP(HoldProperty, LowerReadingLargerLeak, ()) {
       judge_hold(held_keg({hold_reading(0, p, t), hold_reading(hours_apart, p - fall - more, t)}));
   RC_ASSERT(a && b);
   RC_ASSERT(a->leak_per_day.value() < b->leak_per_day.value());
-  RC_ASSERT(*a->laws[0].at_test.likely < *b->laws[0].at_test.likely);
+  RC_ASSERT(present(a->laws[0].at_test.likely) < present(b->laws[0].at_test.likely));
 }
 
 }  // namespace

@@ -90,9 +90,10 @@ TEST(AgainstIntegrator, WarmingPastEquilibriumShutsTheValve) {
 }
 
 TEST(AgainstIntegrator, MixedGasLeavesNitrogenBehind) {
-  CarbonationHistory h = cases::soda_keg(4, {{hours(0), GasOn{exactly(30), mole_fraction(0.3)}},
-                                             {hours(50), BeerDrawn{litres(6)}},
-                                             {hours(100), GasOn{exactly(25), mole_fraction(0.6)}}});
+  const CarbonationHistory h =
+      cases::soda_keg(4, {{hours(0), GasOn{exactly(30), mole_fraction(0.3)}},
+                          {hours(50), BeerDrawn{litres(6)}},
+                          {hours(100), GasOn{exactly(25), mole_fraction(0.6)}}});
   expect_agreement(h, 9);
 }
 

@@ -13,6 +13,7 @@
 #include "core/physics/gas_blend.h"
 #include "core/physics/gas_use.h"
 #include "core/physics/keg_cooling.h"
+#include "core/units/present.h"
 #include "tests/physics/keg_cases.h"
 #include "tests/physics/property_draws.h"
 
@@ -214,9 +215,9 @@ RC_GTEST_PROP(DropProperty, HigherTargetComesLaterAndVentingTakes, ()) {
   const auto later = drop_plan(model, volumes_of_co2(target.count() + 0.2), serving, hours(0));
   RC_ASSERT(plan && later);
   RC_ASSERT(plan->drop.likely && later->drop.likely);
-  RC_ASSERT(*plan->drop.likely < *later->drop.likely);
-  RC_ASSERT(!plan->drop.earliest || *plan->drop.earliest <= *plan->drop.likely);
-  RC_ASSERT(!plan->drop.latest || *plan->drop.latest >= *plan->drop.likely);
+  RC_ASSERT(present(plan->drop.likely) < present(later->drop.likely));
+  RC_ASSERT(!plan->drop.earliest || present(plan->drop.earliest) <= present(plan->drop.likely));
+  RC_ASSERT(!plan->drop.latest || present(plan->drop.latest) >= present(plan->drop.likely));
   RC_ASSERT(plan->vent_by >= pascals(0));
   RC_ASSERT(plan->if_not_vented.count() >= plan->settles_at.value().count() - 1e-6);
 }

@@ -9,6 +9,7 @@
 #include <cmath>
 #include <random>
 
+#include "core/units/present.h"
 #include "tests/physics/keg_cases.h"
 
 namespace ullage::physics {
@@ -99,7 +100,7 @@ TEST(LevelFilter, AgreesWithBruteForce) {
   const double spread = std::sqrt(second / weights - mean * mean) / level_sd;
   EXPECT_NEAR(in_l(f.at(days(6))), mean, 0.15);
   EXPECT_NEAR(half_l(f.at(days(6))), spread, 0.2);
-  EXPECT_NEAR(in_litres(f.draw_a_day()->value()), slow / weights, 0.25);
+  EXPECT_NEAR(in_litres(present(f.draw_a_day()).value()), slow / weights, 0.25);
 }
 
 TEST(LevelFilter, CountedGlassesComeOff) {
@@ -114,7 +115,7 @@ TEST(LevelFilter, CountedGlassesComeOff) {
   EXPECT_NEAR(in_l(f.at(days(4))), 11.0, 0.01);
   // One bias for all glasses: four tenths each for fill and foam, not two.
   EXPECT_NEAR(half_l(f.at(days(4))), std::sqrt(0.16 + 0.16 + 0.16), 0.03);
-  EXPECT_NEAR(in_litres(f.draw_a_day()->value()), 2.0, 0.1);
+  EXPECT_NEAR(in_litres(present(f.draw_a_day()).value()), 2.0, 0.1);
 }
 
 TEST(LevelFilter, LossIsNotDraw) {
@@ -156,7 +157,7 @@ TEST(LevelFilter, LaterAgreementEndsAConflict) {
 }
 
 TEST(LevelFilter, RefusesWhatCannotBe) {
-  const auto refused = [](LevelHistory h) {
+  const auto refused = [](const LevelHistory& h) {
     const auto f = LevelFilter::make(h);
     EXPECT_FALSE(f);
     return f ? Subject::temperature : f.error().subject;

@@ -15,6 +15,7 @@
 #include "core/physics/level.h"
 #include "core/physics/line_balance.h"
 #include "core/physics/line_volume.h"
+#include "core/units/present.h"
 #include "tests/physics/property_draws.h"
 
 namespace ullage::physics {
@@ -76,12 +77,13 @@ RC_GTEST_PROP(RestrictionProperty, NarrowerTakesMoreAndImpliedBoreAnswersTheTabl
   const double stock = *rc::gen::element(3.0 / 16, 1.0 / 4, 5.0 / 16, 3.0 / 8, 1.0 / 2);
   const auto figure = handbook_restriction(material, inches(stock));
   RC_PRE(figure.has_value());
-  RC_ASSERT(figure->least <= figure->usual && figure->usual <= figure->most);
-  const auto compared = compare_restriction(*figure, beer);
+  RC_ASSERT(present(figure).least <= present(figure).usual &&
+            present(figure).usual <= present(figure).most);
+  const auto compared = compare_restriction(present(figure), beer);
   RC_ASSERT(compared.has_value());
-  const Length implied = compared->implied_bore.count() * figure->bore;
+  const Length implied = compared->implied_bore.count() * present(figure).bore;
   RC_ASSERT(close_to(in_psi_per_foot(*friction_restriction(implied, beer)),
-                     in_psi_per_foot(figure->usual), 1e-3));
+                     in_psi_per_foot(present(figure).usual), 1e-3));
   // Less friction than the table: the hose acts narrower than it is called.
   RC_ASSERT((compared->explained.count() < 1) == (compared->implied_bore.count() < 1));
 }
@@ -155,7 +157,7 @@ Weighing random_weighing(double beer_litres) {
 }
 
 RC_GTEST_PROP(WeightProperty, KilogramsMoreAreLitresMore, ()) {
-  Weighing w = random_weighing(work_in(5, 45));
+  const Weighing w = random_weighing(work_in(5, 45));
   const auto left = [](const Weighing& of) {
     return in_litres(beer_from_weight(of).value().value());
   };

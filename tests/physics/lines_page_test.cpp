@@ -10,6 +10,7 @@
 #include "core/physics/line_balance.h"
 #include "core/physics/line_calibration.h"
 #include "core/physics/shared_regulator.h"
+#include "core/units/present.h"
 
 namespace ullage::physics {
 namespace {
@@ -49,7 +50,8 @@ TEST(LinesPage, Pour) {
 
 TEST(LinesPage, HandbookBeside) {
   const auto c =
-      compare_restriction(*handbook_restriction(HoseMaterial::vinyl, inches(0.1875)), cold_beer())
+      compare_restriction(present(handbook_restriction(HoseMaterial::vinyl, inches(0.1875))),
+                          cold_beer())
           .value();
   EXPECT_NEAR(in_psi_per_foot(c.friction), 1.77, 0.006);
   EXPECT_NEAR(c.explained.count() * 100, 59, 0.6);
@@ -69,7 +71,7 @@ TEST(LinesPage, Calibration) {
   const BoreRange bores = range_of_bores(f);
   EXPECT_NEAR(bores.likely.count(), 0.950, 0.0006);
   EXPECT_NEAR(bores.low.count(), 0.912, 0.0006);
-  EXPECT_NEAR(bores.high.value().count(), 0.999, 0.0006);
+  EXPECT_NEAR(present(bores.high).count(), 0.999, 0.0006);
   const auto same = pour_flow(example_parts(),
                               {f, pour.pressure, pour.temperature, specific_gravity(1.010), thick})
                         .value();
@@ -87,7 +89,7 @@ TEST(LinesPage, BreakOut) {
   const auto j =
       break_out_pouring(line, gauge_psi(12), volumes_of_co2(2.3), celsius(4), sea_level()).value();
   EXPECT_NEAR(in_seconds(j.whole), 0.905, 0.006);
-  EXPECT_NEAR(in_metres(*j.supersaturated_from), 0.46, 0.006);
+  EXPECT_NEAR(in_metres(present(j.supersaturated_from)), 0.46, 0.006);
   EXPECT_NEAR(j.places.back().at_end.count(), 1.66, 0.006);
   const auto standing = Estimate<Temperature>(celsius(15));
   const auto rest = break_out_at_rest(line, Estimate<GaugePressure>(gauge_psi(12)),

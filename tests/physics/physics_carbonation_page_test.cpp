@@ -9,6 +9,7 @@
 #include "core/physics/level_filter.h"
 #include "core/physics/rate_posterior.h"
 #include "core/physics/run_out.h"
+#include "core/units/present.h"
 #include "tests/physics/keg_cases.h"
 
 namespace ullage::physics {
@@ -26,8 +27,8 @@ TEST(CarbonationPage, OneReading) {
   h.readings.push_back(
       {days(2), Estimate<Co2Volumes>(volumes_of_co2(2.10)).with({"meter: reading 1"}, 0.08)});
   const auto after = CarbonationModel::make(h, cases::rates()).value();
-  const RateBand& prior = after.learned()->prior;
-  const RateBand& rate = after.learned()->posterior;
+  const RateBand& prior = present(after.learned()).prior;
+  const RateBand& rate = present(after.learned()).posterior;
   EXPECT_NEAR(in_days(prior.median), 3.9, 0.06);
   EXPECT_NEAR(in_days(rate.low), 1.4, 0.06);
   EXPECT_NEAR(in_days(rate.median), 1.8, 0.06);
@@ -50,7 +51,7 @@ TEST(CarbonationPage, SecondOpinion) {
       equilibrium_answer({gauge_psi(25), sea_level()}, celsius(1), Equation::polynomial).value();
   EXPECT_EQ(a.by, Equation::fitted_chart);
   EXPECT_NEAR(a.co2.count(), 4.15, 0.006);
-  EXPECT_NEAR(a.second->count(), 4.21, 0.006);
+  EXPECT_NEAR(present(a.second).count(), 4.21, 0.006);
 }
 
 TEST(CarbonationPage, Drift) {

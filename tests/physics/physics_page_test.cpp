@@ -7,6 +7,7 @@
 #include "core/physics/gravity.h"
 #include "core/physics/keg_cooling.h"
 #include "core/physics/purge.h"
+#include "core/units/present.h"
 #include "tests/physics/hold_cases.h"
 #include "tests/physics/keg_cases.h"
 
@@ -33,7 +34,7 @@ TEST(PhysicsPage, Equilibrium) {
 
 TEST(PhysicsPage, Cooling) {
   const auto tau = cooling_time_constant(litres(58.7), {"cooling"}).value();
-  const auto w = time_to_temperature(celsius(9.5), celsius(2), celsius(3), tau).value().value();
+  const auto w = present(time_to_temperature(celsius(9.5), celsius(2), celsius(3), tau).value());
   EXPECT_NEAR(in_hours(w.earliest), 15, 0.6);
   EXPECT_NEAR(in_hours(w.likely), 26, 0.6);
   EXPECT_NEAR(in_hours(w.latest), 48, 0.6);
@@ -58,7 +59,7 @@ TEST(PhysicsPage, Purge) {
 TEST(PhysicsPage, Alcohol) {
   const auto f = fermented(specific_gravity(1.050), specific_gravity(1.010)).value();
   EXPECT_NEAR(f.abv.count(), 5.32, 0.006);
-  EXPECT_NEAR(f.abv_by_factor->count(), 5.20, 0.006);
+  EXPECT_NEAR(present(f.abv_by_factor).count(), 5.20, 0.006);
   EXPECT_NEAR(f.real_extract.count(), 4.34, 0.006);
 }
 

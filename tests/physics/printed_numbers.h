@@ -22,7 +22,7 @@ namespace ullage::physics::cases {
 // As they stand on the page, spaces between thousands taken out. Empty, and the test
 // fails, where the page no longer says this.
 inline std::vector<std::string> printed(const std::string& page, const std::string& sentence) {
-  std::ifstream file(std::string(ULLAGE_SOURCE_DIR "/docs/") + page);
+  const std::ifstream file(std::string(ULLAGE_SOURCE_DIR "/docs/") + page);
   std::stringstream all;
   all << file.rdbuf();
   const std::string text = all.str();

@@ -211,8 +211,9 @@ PurgeAct any_purge() {
 }
 
 RC_GTEST_PROP(PurgeInOrderProperty, NoActButAPushLetsOxygenIn, ()) {
-  std::vector<PurgeAct> acts;
   const int count = *rc::gen::inRange(1, 8);
+  std::vector<PurgeAct> acts;
+  acts.reserve(static_cast<std::size_t>(count));
   for (int i = 0; i < count; ++i) acts.push_back(any_purge());
   const auto all = purge_in_order(empty_keg(), acts);
   RC_ASSERT(all.has_value());

@@ -11,6 +11,7 @@
 #include <random>
 
 #include "core/physics/equilibrium.h"
+#include "core/units/present.h"
 #include "tests/physics/keg_cases.h"
 
 namespace ullage::physics {
@@ -147,7 +148,7 @@ Tally simulate(int kegs, int readings, std::uint32_t seed) {
     tally.inside += truth >= point->low.count() && truth <= point->high.count() ? 1 : 0;
     tally.width += point->high.count() - point->low.count();
     if (model->learned()) {
-      const RatePosterior& rate = *model->learned();
+      const RatePosterior& rate = present(model->learned());
       tally.conflicts += rate.fits ? 0 : 1;
       const double tau = d.keg.tau_days;
       tally.rate_inside +=
@@ -279,8 +280,10 @@ TEST(RatePosterior, WhatComesAfterTheLastReadingTeachesNothing) {
   h.steps.push_back({days(7), Rocked{minutes(5)}});
   const auto after = CarbonationModel::make(h, cases::rates());
   ASSERT_TRUE(before && after);
-  EXPECT_NEAR(after->learned()->posterior.median / before->learned()->posterior.median, 1, 1e-9);
-  EXPECT_NEAR(after->learned()->agreement, before->learned()->agreement, 1e-9);
+  EXPECT_NEAR(
+      present(after->learned()).posterior.median / present(before->learned()).posterior.median, 1,
+      1e-9);
+  EXPECT_NEAR(present(after->learned()).agreement, present(before->learned()).agreement, 1e-9);
   EXPECT_NEAR(after->co2_at(days(5))->half_width(), before->co2_at(days(5))->half_width(), 1e-6);
   const auto rocked = after->co2_at(days(7.1));
   ASSERT_TRUE(rocked);

@@ -22,6 +22,7 @@
 #include "core/physics/carbonation_solver.h"
 #include "core/physics/co2_gas.h"
 #include "core/physics/equilibrium.h"
+#include "core/units/present.h"
 #include "tests/physics/keg_cases.h"
 
 namespace ullage::physics::cases {
@@ -74,7 +75,7 @@ struct ReferenceKeg {
   }
   // Moles in the headspace at the set pressure.
   [[nodiscard]] double full(const ReferenceState& x) const {
-    return *set_pa * headspace / (gas_constant * x[3] + virial(x) * *set_pa);
+    return present(set_pa) * headspace / (gas_constant * x[3] + virial(x) * present(set_pa));
   }
   void operator()(const ReferenceState& x, ReferenceState& rate, double t) const {
     const double p_co2 = pressure(x) * x[1] / (x[1] + x[2]);

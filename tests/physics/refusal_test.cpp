@@ -33,21 +33,21 @@ void expect_refused(const Result<T>& result, Subject subject, const char* what) 
 }
 
 TEST(Refusal, Atmosphere) {
-  for (double m : {nan, inf, -inf, 9000.0, -900.0})
+  for (const double m : {nan, inf, -inf, 9000.0, -900.0})
     expect_refused(ambient_pressure(metres(m)), Subject::altitude, "altitude");
 }
 
 TEST(Refusal, Equilibrium) {
   const auto gas = [](double psi) { return GasAbove{gauge_psi(psi), sea_level()}; };
-  for (double c : {nan, inf, 90.0, -20.0})
+  for (const double c : {nan, inf, 90.0, -20.0})
     expect_refused(equilibrium_co2(gas(12), celsius(c)), Subject::temperature, "temperature");
-  for (double p : {nan, inf, 500.0, -20.0})
+  for (const double p : {nan, inf, 500.0, -20.0})
     expect_refused(equilibrium_co2(gas(p), celsius(3)), Subject::gauge_pressure, "pressure");
   expect_refused(equilibrium_co2(gas(70), celsius(25)), Subject::co2_above_water, "water");
-  for (double v : {nan, inf, 0.0, -1.0, 30.0})
+  for (const double v : {nan, inf, 0.0, -1.0, 30.0})
     expect_refused(equilibrium_gauge(volumes_of_co2(v), celsius(3), sea_level()), Subject::co2,
                    "volumes");
-  for (double y : {nan, 0.0, -0.3, 1.2})
+  for (const double y : {nan, 0.0, -0.3, 1.2})
     expect_refused(equilibrium_gauge(volumes_of_co2(2), celsius(3), sea_level(), mole_fraction(y)),
                    Subject::co2_fraction, "share");
   expect_refused(equilibrium_gauge(volumes_of_co2(2), celsius(3), pascals_absolute(0)),
@@ -73,15 +73,15 @@ void expect_history_refused(const CarbonationHistory& h, Subject subject, const 
 
 TEST(Refusal, CarbonationSteps) {
   const auto with = [](What what) { return soda_keg(3, {{hours(1), std::move(what)}}); };
-  for (double psi : {nan, inf, 500.0, -5.0})
+  for (const double psi : {nan, inf, 500.0, -5.0})
     expect_history_refused(with(GasOn{exactly(psi)}), Subject::gauge_pressure, "gas");
-  for (double y : {nan, 0.0, 1.5})
+  for (const double y : {nan, 0.0, 1.5})
     expect_history_refused(with(GasOn{exactly(10), mole_fraction(y)}), Subject::co2_fraction,
                            "share");
-  for (double c : {nan, 90.0, -30.0})
+  for (const double c : {nan, 90.0, -30.0})
     expect_history_refused(with(PlaceChanged{cases::thermometer(c)}), Subject::temperature,
                            "place");
-  for (double l : {nan, -1.0, 19.0, inf})
+  for (const double l : {nan, -1.0, 19.0, inf})
     expect_history_refused(with(BeerDrawn{litres(l)}), Subject::beer_volume, "drawn");
   expect_history_refused(with(Rocked{hours(nan)}), Subject::duration, "rocked");
   expect_history_refused(with(Co2Read{Estimate<Co2Volumes>(volumes_of_co2(9))}), Subject::co2,
@@ -108,7 +108,8 @@ TEST(Refusal, CarbonationHistory) {
 
 TEST(Refusal, CarbonationQuestions) {
   const auto m = CarbonationModel::make(soda_keg(3, {}), cases::rates(), days(10)).value();
-  for (double d : {nan, -1.0, 11.0, inf}) expect_refused(m.at(days(d)), Subject::duration, "time");
+  for (const double d : {nan, -1.0, 11.0, inf})
+    expect_refused(m.at(days(d)), Subject::duration, "time");
   expect_refused(m.curve(days(0), days(5), 1), Subject::cycles, "one point");
   EXPECT_TRUE(m.curve(days(0), days(10), 200));
 }
@@ -132,8 +133,9 @@ TEST(Refusal, Gravity) {
     return fermented(specific_gravity(og), specific_gravity(fg));
   };
   expect_refused(ask(1.010, 1.050), Subject::final_gravity, "final above original");
-  for (double og : {nan, 0.0, 1.5, inf}) expect_refused(ask(og, 1.01), Subject::gravity, "OG");
-  for (double fg : {nan, 0.0, 0.9}) expect_refused(ask(1.05, fg), Subject::gravity, "FG");
+  for (const double og : {nan, 0.0, 1.5, inf})
+    expect_refused(ask(og, 1.01), Subject::gravity, "OG");
+  for (const double fg : {nan, 0.0, 0.9}) expect_refused(ask(1.05, fg), Subject::gravity, "FG");
 }
 
 TEST(Refusal, CoolingLineAndLevel) {

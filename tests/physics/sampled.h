@@ -49,7 +49,7 @@ class Case {
 };
 
 struct Middle {
-  double low, median, high;
+  double low = 0, median = 0, high = 0;
 };
 
 // The middle 95 % of `cases` answers; one that has none is greater than all.

@@ -22,6 +22,7 @@
 #include "core/physics/line_calibration.h"
 #include "core/physics/priming.h"
 #include "core/physics/rescue.h"
+#include "core/units/present.h"
 #include "tests/physics/keg_cases.h"
 #include "tests/physics/sampled.h"
 
@@ -99,8 +100,9 @@ TEST(Sampling, WhenCarbonationReachesItsTarget) {
     if (rest <= 2.2) return std::nullopt;
     return in_seconds(c.of(rates.resting)) * std::log((rest - start) / (rest - 2.2));
   });
-  expect_middle({in_seconds(*w.earliest), in_seconds(*w.likely), in_seconds(*w.latest)}, sampled,
-                0.12);
+  expect_middle({in_seconds(present(w.earliest)), in_seconds(present(w.likely)),
+                 in_seconds(present(w.latest))},
+                sampled, 0.12);
 }
 
 TEST(Sampling, DriftAtAServingPressure) {
@@ -204,7 +206,7 @@ TEST(Sampling, PourAndItsCalibration) {
   const BoreRange bores = range_of_bores(*resists);
   ASSERT_TRUE(bores.high);
   expect_middle(
-      {bores.low.count(), bores.likely.count(), bores.high->count()},
+      {bores.low.count(), bores.likely.count(), present(bores.high).count()},
       middle_of(4000,
                 [&](Case& c) -> std::optional<double> {
                   const auto one = calibrate_bore(

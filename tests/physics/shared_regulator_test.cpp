@@ -38,7 +38,7 @@ TEST(SharedRegulator, LikeBeersShareOnePressure) {
   // The middle of what 2.4 and 2.6 volumes need at 4 C: 10.8 and 13.0 psi.
   EXPECT_GT(in_psi(best->pressure), 10.6);
   EXPECT_LT(in_psi(best->pressure), 13.2);
-  for (Co2Volumes v : best->settles) {
+  for (const Co2Volumes v : best->settles) {
     EXPECT_GE(v.count(), 2.4);
     EXPECT_LE(v.count(), 2.6);
   }
@@ -73,14 +73,14 @@ TEST(SharedRegulator, GroupsSuitTheirKegs) {
     RC_ASSERT(groups.has_value());
     std::vector<int> seen(kegs.size(), 0);
     for (const RegulatorGroup& g : *groups) {
-      for (std::size_t i : g.kegs) {
+      for (const std::size_t i : g.kegs) {
         ++seen[i];
         const auto span = suiting_pressures(kegs[i]);
         RC_ASSERT(in_pascals(g.pressure) >= in_pascals(span->low) - 1e-6);
         RC_ASSERT(in_pascals(g.pressure) <= in_pascals(span->high) + 1e-6);
       }
     }
-    for (int n : seen) RC_ASSERT(n == 1);
+    for (const int n : seen) RC_ASSERT(n == 1);
     const auto best = best_shared_pressure(kegs);
     RC_ASSERT(best->suits_all == (groups->size() == 1));
   }));

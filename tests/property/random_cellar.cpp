@@ -218,7 +218,7 @@ Entry random_entry(std::uint32_t number, const RandomThings& things) {
   e.header.act.uuid = e.header.id.uuid;
   e.header.by = "AB";
   e.payload = random_payload(things, dice);
-  e.header.happened_at = minute(10 + static_cast<int>(dice.below(60 * 24 * 60)));
+  e.header.happened_at = minute(10 + static_cast<int>(dice.below(std::size_t{60} * 24 * 60)));
   e.header.recorded_at = e.header.happened_at;
   if (holds_alternative<Noted>(e.payload)) e.header.note = "seen";
   return e;

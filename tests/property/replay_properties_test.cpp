@@ -74,9 +74,9 @@ void append_all(std::vector<Entry>& to, const std::vector<Entry>& more) {
 // story as it was recorded, so that the order of recording can tell.
 std::vector<Entry> at_few_moments(std::vector<Entry> entries) {
   constexpr std::size_t moments = 6;
-  for (std::size_t i = 0; i < entries.size(); ++i) {
-    const std::size_t at = entries[i].header.id.uuid.bytes[5] % moments;
-    entries[i].header.happened_at = minute(10 + static_cast<int>(at) * 7 * 24 * 60);
+  for (Entry& entry : entries) {
+    const std::size_t at = entry.header.id.uuid.bytes[5] % moments;
+    entry.header.happened_at = minute(10 + static_cast<int>(at) * 7 * 24 * 60);
   }
   return entries;
 }
@@ -97,7 +97,7 @@ std::vector<Entry> shuffled_together(const std::vector<Entry>& a, const std::vec
 // Entries about two halves of a cellar that share no subject, place, regulator, line,
 // batch or instrument may be recorded in any order between them.
 RC_GTEST_PROP(Replay, entries_that_share_nothing_commute,
-              (Numbers left, Numbers right, const std::vector<bool>& from_left)) {
+              (const Numbers& left, const Numbers& right, const std::vector<bool>& from_left)) {
   const RandomThings a = random_things(1);
   const RandomThings b = random_things(2);
   std::vector<Entry> start = registering(a, 1);
@@ -109,6 +109,7 @@ RC_GTEST_PROP(Replay, entries_that_share_nothing_commute,
   append_all(left_first, of_b);
   const std::string expected = told(journal_of(left_first));
   std::vector<bool> in_turn;
+  in_turn.reserve(of_a.size() + of_b.size());
   for (std::size_t i = 0; i < of_a.size() + of_b.size(); ++i) in_turn.push_back(i % 2 == 0);
   for (const std::vector<bool>& order : {std::vector<bool>(), in_turn, from_left}) {
     std::vector<Entry> other = start;
@@ -144,7 +145,8 @@ Entry strike_of(const Entry& target, std::uint8_t mark) {
   return e;
 }
 
-RC_GTEST_PROP(Replay, a_struck_entry_never_happened, (Numbers numbers, Numbers wrong)) {
+RC_GTEST_PROP(Replay, a_struck_entry_never_happened,
+              (const Numbers& numbers, const Numbers& wrong)) {
   const RandomThings things = random_things(1);
   std::vector<Entry> without = registering(things, 1);
   std::vector<Entry> with = without;
@@ -165,7 +167,8 @@ RC_GTEST_PROP(Replay, a_struck_entry_never_happened, (Numbers numbers, Numbers w
 }
 
 // What a replay remembers between questions changes no answer.
-RC_GTEST_PROP(Replay, asked_after_each_entry_it_tells_what_a_fresh_one_tells, (Numbers numbers)) {
+RC_GTEST_PROP(Replay, asked_after_each_entry_it_tells_what_a_fresh_one_tells,
+              (const Numbers& numbers)) {
   const RandomThings things = random_things(1);
   Journal journal = journal_of(registering(things, 1));
   const Replay kept(journal, calendar);
@@ -184,7 +187,7 @@ RC_GTEST_PROP(Replay, asked_after_each_entry_it_tells_what_a_fresh_one_tells, (N
 }
 
 RC_GTEST_PROP(Replay, an_excerpt_tells_of_a_keg_what_the_whole_journal_tells,
-              (Numbers numbers, Numbers typed)) {
+              (const Numbers& numbers, const Numbers& typed)) {
   const RandomThings a = random_things(1);
   const RandomThings b = random_things(2);
   std::vector<Entry> entries = registering(a, 1);
@@ -207,7 +210,7 @@ RC_GTEST_PROP(Replay, an_excerpt_tells_of_a_keg_what_the_whole_journal_tells,
   }
 }
 
-RC_GTEST_PROP(Replay, as_recorded_by_then_is_the_journal_of_then, (Numbers numbers)) {
+RC_GTEST_PROP(Replay, as_recorded_by_then_is_the_journal_of_then, (const Numbers& numbers)) {
   const RandomThings things = random_things(1);
   std::vector<Entry> entries = registering(things, 1);
   const std::vector<Entry> more = entries_of(numbers, things);

@@ -176,7 +176,7 @@ TEST(RoomExamples, HalfAKilogram) {
 // 6.35 kg by both forms, computed elsewhere with 1.8393 kg/m3; printed to 0.01 %.
 TEST(RoomExamples, BothForms) {
   for (const Row& row : table("co2_room_examples.csv")) {
-    if (row.text("case").rfind("6.35 kg", 0) != 0) continue;
+    if (!row.text("case").starts_with("6.35 kg")) continue;
     const std::array gas{EscapingGas{kilograms(6.35)}};
     const auto out = if_all_escapes(gas, room_of(row.number("room_m3"), 20));
     ASSERT_TRUE(out);

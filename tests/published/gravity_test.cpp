@@ -71,7 +71,7 @@ TEST(DutyFactors, EachRowOfTheTable) {
 // Two published ways disagree by this much over usual beers, which is why an ABV
 // is never shown surer than that.
 TEST(AlcoholWays, DisagreeByUnderAQuarterPercentInUsualBeers) {
-  for (double og : {1.036, 1.044, 1.052, 1.060}) {
+  for (const double og : {1.036, 1.044, 1.052, 1.060}) {
     const auto f = fermented(specific_gravity(og), specific_gravity(1.010));
     ASSERT_TRUE(f);
     ASSERT_TRUE(f->abv_by_factor);

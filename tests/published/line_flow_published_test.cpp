@@ -16,6 +16,7 @@
 #include "core/physics/handbook_restriction.h"
 #include "core/physics/line_balance.h"
 #include "core/physics/pipe_friction.h"
+#include "core/units/present.h"
 #include "tests/published/csv.h"
 
 namespace ullage::published {
@@ -174,11 +175,11 @@ TEST(TubingTable, FiguresArePrinted) {
     ASSERT_TRUE(f) << size;
     const double printed = row.number("restriction_psi_per_ft");
     if (row.text("source").find("tubing table") != std::string::npos) {
-      EXPECT_NEAR(in_psi_per_foot(f->usual), printed, 1e-9) << row.text("material") << size;
+      EXPECT_NEAR(in_psi_per_foot(present(f).usual), printed, 1e-9) << row.text("material") << size;
       ++handbook;
     } else {
-      EXPECT_GE(printed, in_psi_per_foot(f->least) - 1e-9) << row.text("material") << size;
-      EXPECT_LE(printed, in_psi_per_foot(f->most) + 1e-9) << row.text("material") << size;
+      EXPECT_GE(printed, in_psi_per_foot(present(f).least) - 1e-9) << row.text("material") << size;
+      EXPECT_LE(printed, in_psi_per_foot(present(f).most) + 1e-9) << row.text("material") << size;
       ++others;
     }
   }
@@ -227,7 +228,7 @@ TEST(TubingTable, FrictionExplainsAboutHalfOfVinyl) {
   const FlowingBeer beer = beer_of_the_table();
   for (const double inch : {3.0 / 16, 1.0 / 4, 5.0 / 16, 3.0 / 8}) {
     const auto figure = handbook_restriction(HoseMaterial::vinyl, inches(inch));
-    const auto c = compare_restriction(*figure, beer);
+    const auto c = compare_restriction(present(figure), beer);
     ASSERT_TRUE(c);
     const Velocity v = mean_velocity(nominal_pour(), inches(inch));
     const Reynolds re = reynolds_number(beer.density, v, inches(inch), beer.viscosity);

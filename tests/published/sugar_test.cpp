@@ -8,6 +8,7 @@
 
 #include "core/physics/atmosphere.h"
 #include "core/physics/priming.h"
+#include "core/units/present.h"
 #include "tests/published/csv.h"
 
 namespace ullage::published {
@@ -26,9 +27,10 @@ double yield_row(const std::string& substrate) {
 
 // Computed from molar masses; four digits.
 TEST(SugarYields, Stoichiometry) {
-  EXPECT_NEAR(stoichiometric_yield(Sugar::glucose)->count(), yield_row("glucose anhydrous"), 6e-5);
-  EXPECT_NEAR(stoichiometric_yield(Sugar::sucrose)->count(), yield_row("sucrose"), 6e-5);
-  EXPECT_NEAR(stoichiometric_yield(Sugar::glucose_monohydrate)->count(),
+  EXPECT_NEAR(present(stoichiometric_yield(Sugar::glucose)).count(), yield_row("glucose anhydrous"),
+              6e-5);
+  EXPECT_NEAR(present(stoichiometric_yield(Sugar::sucrose)).count(), yield_row("sucrose"), 6e-5);
+  EXPECT_NEAR(present(stoichiometric_yield(Sugar::glucose_monohydrate)).count(),
               yield_row("glucose monohydrate"), 6e-5);
   EXPECT_FALSE(stoichiometric_yield(Sugar::dry_malt_extract));
 }
