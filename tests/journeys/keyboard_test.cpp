@@ -8,6 +8,7 @@
 #include <QTableView>
 
 #include "core/store/exchange.h"
+#include "core/units/present.h"
 #include "tests/journeys/desk_journey.h"
 #include "ui/models/log_table.h"
 #include "ui/pages/log_page.h"
@@ -83,8 +84,8 @@ class Keyboard : public DeskJourney {
       log_it();
     });
     ASSERT_TRUE(keg("K03").contents);
-    EXPECT_EQ(keg("K03").contents->beer.name, "Tern Bitter");
-    EXPECT_NEAR(units::in_psi(*keg("K03").gas.set), 12, 0.01);
+    EXPECT_EQ(present(keg("K03").contents).beer.name, "Tern Bitter");
+    EXPECT_NEAR(units::in_psi(present(keg("K03").gas.set)), 12, 0.01);
   }
   void put_k03_on_line_1() {
     task("line", "form_line_record", [this] {
@@ -153,11 +154,11 @@ TEST_F(Keyboard, ATaskOfAKegThroughThePalette) {
     typist_.fill("when", "1 h ago");
     log_it();
   });
-  EXPECT_NEAR(units::in_psi(*keg("K04").gas.set), 11.603, 0.001);  // 0.8 bar, NIST SP 811
+  EXPECT_NEAR(units::in_psi(present(keg("K04").gas.set)), 11.603, 0.001);  // 0.8 bar, NIST SP 811
   typist_.chord("Ctrl+Z");
   EXPECT_NE(units::in_psi(keg("K04").gas.set.value_or(units::gauge_psi(0))), 11.603);
   typist_.chord("Ctrl+Shift+Z");
-  EXPECT_NEAR(units::in_psi(*keg("K04").gas.set), 11.603, 0.001);
+  EXPECT_NEAR(units::in_psi(present(keg("K04").gas.set)), 11.603, 0.001);
 }
 
 TEST_F(Keyboard, NonsenseIsRefusedAtItsFieldAndCanBePutRight) {
@@ -170,7 +171,7 @@ TEST_F(Keyboard, NonsenseIsRefusedAtItsFieldAndCanBePutRight) {
     typist_.keys("12 psi");
     typist_.key(Qt::Key_Return);
   });
-  EXPECT_NEAR(units::in_psi(*keg("K04").gas.set), 12, 0.001);
+  EXPECT_NEAR(units::in_psi(present(keg("K04").gas.set)), 12, 0.001);
 }
 
 TEST_F(Keyboard, ALineIsLockedAndOnlyAPassedCheckReleasesIt) {
@@ -184,7 +185,7 @@ TEST_F(Keyboard, ALineIsLockedAndOnlyAPassedCheckReleasesIt) {
   typist_.chord("Ctrl+D");
   typist_.finish();
   ASSERT_TRUE(line("Line 1").lock);
-  EXPECT_EQ(line("Line 1").lock->by, "JB");
+  EXPECT_EQ(present(line("Line 1").lock).by, "JB");
 
   // From the page of the lines, where it stands.
   typist_.chord("Ctrl+2");

@@ -147,7 +147,8 @@ TEST_F(FoamyLine, FromAdviceToWhatIfToChangeToTimedPour) {
   const cellar::LineStatus after = line();
   EXPECT_EQ(after.pour->setting.timed_pours, 1);
   const double glass = units::in_litres(after.pour->setting.glass);
-  EXPECT_NEAR(units::in_seconds(after.pour->outlook.glass_time->likely), 11 * glass / 0.5, 0.1);
+  EXPECT_NEAR(units::in_seconds(present(after.pour->outlook.glass_time).likely), 11 * glass / 0.5,
+              0.1);
 }
 
 }  // namespace

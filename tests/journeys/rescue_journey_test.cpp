@@ -11,6 +11,7 @@
 #include <QTimer>
 #include <memory>
 
+#include "core/units/present.h"
 #include "tests/journeys/demo_journey.h"
 #include "ui/dialogs/forms/entry_form.h"
 #include "ui/pages/keg_panel_card.h"
@@ -35,9 +36,9 @@ class RescueJourney : public DemoJourney {
     keg_ = empty->record.keg;
     cellar::Found found{.keg = keg_};
     found.contents = cellar::FoundContents::beer;
-    found.batch = other->contents->batch;
+    found.batch = present(other->contents).batch;
     found.volume = empty->record.nominal * 0.5;
-    const cellar::PlaceStatus* place = status->find(empty->place->place);
+    const cellar::PlaceStatus* place = status->find(present(empty->place).place);
     ASSERT_TRUE(place != nullptr && place->temperature);
     found.temperature = place->temperature;  // so that nothing warms or cools meanwhile
     found.co2 = units::to_concentration(units::volumes_of_co2(3.9));

@@ -99,7 +99,8 @@ TEST(KegDriftFromJournal, AMonthHangsOnTheGasNotOnTheRate) {
       {units::DisplayUnits::us(), {}}, &s.calendar, report::RegionalWords::us, day(3)};
   const auto c = report::drift_card({status, *status.find(keg), speaker}, ahead);
   ASSERT_TRUE(c);
-  EXPECT_THAT(status.find(keg)->co2.now->largest()->source.name, HasSubstr("carbonation rate"));
+  EXPECT_THAT(present(status.find(keg)->co2.now).largest()->source.name,
+              HasSubstr("carbonation rate"));
   EXPECT_THAT(present(c).figures[2].name, StartsWith("In 30 days"));
   EXPECT_THAT(present(c).figures[2].grounds.narrow.at(0), Not(HasSubstr("carbonation rate")));
 }

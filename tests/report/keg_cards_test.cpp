@@ -212,7 +212,7 @@ TEST_F(KegCards, SugarNearTheTradesRule) {
   EXPECT_NEAR(residual, 0.86, 0.06);  // the printed tables' 20 °C
   const CardFigure& table = figure(present(card), "Table sugar");
   ASSERT_TRUE(table.act);
-  const double grams = units::in_grams(get<Primed>(present(table.act->task.prefill)).mass);
+  const double grams = units::in_grams(get<Primed>(present(present(table.act).task.prefill)).mass);
   const double by_rule = 4 * 18.9 * (2.5 - residual);
   EXPECT_GT(grams, 0.97 * by_rule);
   EXPECT_LT(grams, 1.16 * by_rule);
@@ -220,8 +220,8 @@ TEST_F(KegCards, SugarNearTheTradesRule) {
   // Dextrose with its water gives less than table sugar, so it takes more: by the
   // molar masses, 4 x 44/342.3 over 2 x 44/198.2, 1.158.
   const CardFigure& wet = figure(present(card), "Dextrose with");
-  EXPECT_NEAR(units::in_grams(get<Primed>(present(wet.act->task.prefill)).mass) / grams, 1.158,
-              0.01);
+  EXPECT_NEAR(units::in_grams(get<Primed>(present(present(wet.act).task.prefill)).mass) / grams,
+              1.158, 0.01);
 }
 
 TEST_F(KegCards, SugarSaysWhatAPrimedKegComesTo) {
@@ -230,7 +230,8 @@ TEST_F(KegCards, SugarSaysWhatAPrimedKegComesTo) {
   s_.fill(keg, s_.batch("Amber", 2.4, 2.6, 20), day(0), 18.9, 18);
   const auto before = sugar(keg, day(0, 1));
   ASSERT_TRUE(before);
-  s_.log(day(0, 2), get<Primed>(present(figure(present(before), "Table sugar").act->task.prefill)));
+  s_.log(day(0, 2),
+         get<Primed>(present(present(figure(present(before), "Table sugar").act).task.prefill)));
   const auto after = sugar(keg, day(1));
   ASSERT_TRUE(after);
   EXPECT_THAT(figure(present(after), "CO₂ once it has fermented").value, StartsWith("2.5"));

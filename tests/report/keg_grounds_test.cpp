@@ -39,6 +39,7 @@ class KegReasons : public ::testing::Test {
   }
   static std::vector<std::string> from(const Grounds& g) {
     std::vector<std::string> lines;
+    lines.reserve(g.inputs.size());
     for (const report::GroundsInput& input : g.inputs) lines.push_back(line_of(input));
     return lines;
   }

@@ -77,7 +77,7 @@ TEST_F(KegImport, TellsTheKindByASizeThatOneKindHas) {
 }
 
 TEST_F(KegImport, ReadsBackWhatWasExported) {
-  Book book;
+  const Book book;
   const CellarStatus told = Replay(book.journal(), book.s.calendar).status(Book::now());
   const std::string csv = report::csv_of(report::keg_list(told, book.speaker(), ""));
   const auto file = report::read_csv(csv);

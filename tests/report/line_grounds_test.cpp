@@ -30,6 +30,7 @@ Speaker speaker_at(const Scenario& scene, Instant now) {
 }
 std::vector<std::string> inputs_of(const Grounds& g) {
   std::vector<std::string> lines;
+  lines.reserve(g.inputs.size());
   for (const auto& input : g.inputs) lines.push_back(report::line_of(input));
   return lines;
 }

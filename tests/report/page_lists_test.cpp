@@ -119,6 +119,7 @@ TEST_F(PageLists, NoNameBreaksTheCsvOrRunsInASpreadsheet) {
   EXPECT_EQ(fact_of(read_back(report::rule_list(now, speaker, "")), 0, "source"), defused);
   const auto batches = read_back(report::batch_list(journal, now, speaker, ""));
   std::vector<std::string> names;
+  names.reserve(batches.lines.size());
   for (std::size_t i = 0; i < batches.lines.size(); ++i)
     names.push_back(fact_of(batches, i, "batch"));
   EXPECT_THAT(names, Contains(defused));

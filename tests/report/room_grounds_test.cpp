@@ -83,7 +83,7 @@ TEST(RoomReasons, OfAPublishedFigureAreItsSourceAndCertainty) {
 }
 
 TEST(RoomReasons, WithoutAVolumeThereAreNone) {
-  GasCellar scene;
+  const GasCellar scene;
   const auto place = room_safety(scene.cellar(day(0)), scene.journal).front();
   EXPECT_TRUE(report::room_co2_grounds(place, report::Speaker{}).empty());
   EXPECT_TRUE(report::room_oxygen_grounds(place, report::Speaker{}).empty());

@@ -59,7 +59,7 @@ TEST_F(SlateOnTap, RunsOutByWhatWasDrawnSinceItWasPutOn) {
   EXPECT_THAT(present(o).to_fill_in, IsEmpty());
   const auto left = present(o).inputs.get<units::Volume>("left");
   EXPECT_EQ(left, present(keg().level.left).value());
-  EXPECT_EQ(o->inputs.held("left")->origin, InputOrigin::worked_out);
+  EXPECT_EQ(present(o).inputs.held("left")->origin, InputOrigin::worked_out);
   EXPECT_NEAR(units::in_litres(present(o).inputs.get<units::Volume>("drawn")),
               18.6 - units::in_litres(left), 0.01);
   EXPECT_NEAR(units::in_days(present(o).inputs.get<units::Duration>("over")), 3 + 1 / 24.0, 0.01);
@@ -83,7 +83,7 @@ TEST_F(SlateOnTap, GlassesGoFromWhatIsInItAndAreLogged) {
   const auto task = act(present(o));
   ASSERT_TRUE(task);
   EXPECT_EQ(present(task).kind, "level_reading");
-  const auto& poured = get<LevelReading>(present(task->prefill));
+  const auto& poured = get<LevelReading>(present(present(task).prefill));
   EXPECT_EQ(poured.method, LevelMethod::glasses);
   EXPECT_EQ(poured.glasses, 8);
   EXPECT_EQ(poured.glass_volume, units::one_glass(us_words.units));
@@ -111,7 +111,7 @@ TEST_F(SlateOnTap, ItsLineIsFilledInAndItsActsAreOpened) {
   const auto length = act(present(offer("line_length")));
   ASSERT_TRUE(length);
   EXPECT_EQ(present(length).kind, "line_record");
-  const auto& changed = get<LineRecord>(present(length->prefill));
+  const auto& changed = get<LineRecord>(present(present(length).prefill));
   EXPECT_EQ(changed.name, "Line 1");
   EXPECT_NE(changed.length, units::feet(6));
   const auto pressure = act(present(offer("line_pressure")));
@@ -124,8 +124,8 @@ TEST_F(SlateOnTap, ItsLineIsFilledInAndItsActsAreOpened) {
   const auto pour = act(present(timed));
   ASSERT_TRUE(pour);
   EXPECT_EQ(present(pour).kind, "timed_pour");
-  EXPECT_EQ(get<TimedPour>(present(pour->prefill)).duration, units::seconds(8));
-  EXPECT_EQ(get<TimedPour>(present(pour->prefill)).line, scene_.line);
+  EXPECT_EQ(get<TimedPour>(present(present(pour).prefill)).duration, units::seconds(8));
+  EXPECT_EQ(get<TimedPour>(present(present(pour).prefill)).line, scene_.line);
   EXPECT_FALSE(act(present(offer("pour")))) << "it only tells something";
 }
 

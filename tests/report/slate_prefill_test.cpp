@@ -221,7 +221,7 @@ TEST_F(SlatePrefill, APressureLeadsToSettingIt) {
   const auto task = slate::leads_to(*c, present(serving).inputs, *out, keg_);
   ASSERT_TRUE(task);
   EXPECT_EQ(present(task).kind, "gas_set");
-  const auto& gas = get<cellar::GasSet>(present(task->prefill));
+  const auto& gas = get<cellar::GasSet>(present(present(task).prefill));
   EXPECT_EQ(gas.purpose, cellar::GasPurpose::serving);
   // What is filled in is what was answered, to a tenth of a psi.
   EXPECT_NEAR(units::in_psi(gas.pressure),
@@ -238,7 +238,7 @@ TEST_F(SlatePrefill, APurgeLeadsToLoggingIt) {
   ASSERT_TRUE(out);
   const auto task = slate::leads_to(*c, in, *out, keg_);
   ASSERT_TRUE(task);
-  const auto& purge = get<cellar::Purged>(present(task->prefill));
+  const auto& purge = get<cellar::Purged>(present(present(task).prefill));
   EXPECT_EQ(purge.cycles, 7);
   EXPECT_EQ(purge.pressure, units::gauge_psi(25));
   EXPECT_EQ(purge.method, cellar::PurgeMethod::cycles);

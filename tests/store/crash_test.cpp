@@ -82,7 +82,7 @@ TEST_F(CrashTest, AKilledWriterLosesNothingPromisedAndLeavesNoHalfAct) {
     if (k % kills_a_file == 0) made(name).close();
     const std::int64_t before = opened(name).last_sequence().value();
 
-    Writer writer(file(name), static_cast<std::uint64_t>(k) + 1);
+    const Writer writer(file(name), static_cast<std::uint64_t>(k) + 1);
     // Some while opening, most while writing.
     if (k % 7 != 0) writer.wait_for_a_promise();
     std::this_thread::sleep_for(std::chrono::microseconds(up_to(12'000)));

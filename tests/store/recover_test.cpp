@@ -10,6 +10,7 @@
 
 #include "core/store/check.h"
 #include "core/store/connection.h"
+#include "core/units/present.h"
 #include "tests/store/store_fixture.h"
 
 namespace ullage::testing {
@@ -66,7 +67,7 @@ class RecoverTest : public StoreTest {
           EXPECT_EQ(lost[sequence]->kind, cellar::kind_of(entry.payload)) << sequence;
         }
         if (lost[sequence]->header) {
-          EXPECT_EQ(lost[sequence]->header->id, entry.header.id);
+          EXPECT_EQ(present(lost[sequence]->header).id, entry.header.id);
         }
       } else {
         EXPECT_TRUE(report.end_uncertain) << sequence << " is neither saved nor named as lost";

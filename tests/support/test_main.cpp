@@ -37,7 +37,7 @@ int main(int argc, char** argv) {
   QStandardPaths::setTestModeEnabled(true);
   QLocale::setDefault(QLocale::c());
   testing::InitGoogleTest(&argc, argv);
-  QApplication application(argc, argv);
+  const QApplication application(argc, argv);
   QApplication::setApplicationName("ullage-tests");
   ullage::ui::dress(ullage::ui::light_theme());
   return RUN_ALL_TESTS();

@@ -17,6 +17,7 @@
 
 #include "core/cellar/limits.h"
 #include "core/cellar/presets.h"
+#include "core/units/present.h"
 #include "tests/support/fake_facade.h"
 #include "tests/support/fake_surroundings.h"
 #include "tests/support/own_preferences.h"
@@ -179,7 +180,7 @@ TEST_F(EntryForms, TextsAreAsLongAsWhatMayBeLogged) {
     const std::string_view kind = spec->kind;
     const auto blank = cellar::make_payload(kind);
     ASSERT_TRUE(blank) << kind;
-    EntryFields fields(context, *blank);
+    const EntryFields fields(context, present(blank));
     for (auto* edit : fields.findChildren<TextEdit*>()) {
       const std::string column = s(edit->objectName());
       if (column.empty()) continue;  // part of a field, not one

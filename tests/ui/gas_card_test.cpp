@@ -8,6 +8,7 @@
 #include <QPushButton>
 
 #include "core/cellar/presets.h"
+#include "core/units/present.h"
 #include "tests/support/accessibility.h"
 #include "tests/ui/gas_fixture.h"
 #include "ui/pages/gas_page.h"
@@ -62,7 +63,8 @@ TEST_F(GasCards, EveryBottleOfAManifoldHasItsFactsAndItsForms) {
   std::vector<std::optional<cellar::BottleId>> weighed;
   for (QPushButton* b : page->findChildren<QPushButton*>(QStringLiteral("supply_bottle_weighed"))) {
     QTest::mouseClick(b, Qt::LeftButton);
-    weighed.push_back(get<cellar::BottleWeighed>(*navigator_.tasks.back().prefill).bottle);
+    weighed.emplace_back(
+        get<cellar::BottleWeighed>(present(navigator_.tasks.back().prefill)).bottle);
   }
   ASSERT_EQ(weighed.size(), 2u);
   EXPECT_EQ(weighed[0], numbered<cellar::BottleId>(1));

@@ -11,6 +11,7 @@
 #include <QTest>
 #include <memory>
 
+#include "core/units/present.h"
 #include "tests/support/accessibility.h"
 #include "tests/ui/gas_fixture.h"
 #include "ui/charts/gas_chart.h"
@@ -50,7 +51,7 @@ TEST_F(GasPages, ButtonsOpenTheFormsAboutTheBottle) {
   click("change_bottle");
   ASSERT_EQ(navigator_.tasks.size(), 3u);
   EXPECT_EQ(navigator_.tasks[0].kind, "bottle_weighed");
-  EXPECT_EQ(get<cellar::BottleWeighed>(*navigator_.tasks[0].prefill).bottle,
+  EXPECT_EQ(get<cellar::BottleWeighed>(present(navigator_.tasks[0].prefill)).bottle,
             numbered<cellar::BottleId>(1));
   EXPECT_EQ(navigator_.tasks[2].kind, "bottle_changed");
   auto* suspects = page->findChild<QWidget*>(QStringLiteral("suspects"));
@@ -323,7 +324,7 @@ TEST_F(GasPages, BottleChangeIsOneActWithTagAndLeakTest) {
   const cellar::Act& act = facade_.logged().front();
   ASSERT_EQ(act.drafts.size(), 2u);
   const auto& changed = get<cellar::BottleChanged>(act.drafts[0].payload);
-  EXPECT_NEAR(changed.co2_on_tag->count(), 0.6, 1e-9);
+  EXPECT_NEAR(present(changed.co2_on_tag).count(), 0.6, 1e-9);
   EXPECT_TRUE(changed.washer_renewed);
   const auto& tested = get<cellar::LeakTested>(act.drafts[1].payload);
   EXPECT_EQ(tested.regulator, numbered<cellar::RegulatorId>(1));

@@ -12,6 +12,7 @@
 #include <QTest>
 #include <memory>
 
+#include "core/units/present.h"
 #include "tests/cellar/pour_scene.h"
 #include "tests/support/accessibility.h"
 #include "tests/support/fake_facade.h"
@@ -100,8 +101,8 @@ TEST_F(HoseForm, TheFirstPieceIsTheLinesOwnHoseAndTheNextOneOfTheSameBore) {
   EXPECT_TRUE(pieces()->pieces().empty());
   QTest::mouseClick(pieces()->findChild<QPushButton*>("add_piece"), Qt::LeftButton);
   ASSERT_EQ(pieces()->pieces().size(), 1U);
-  EXPECT_EQ(pieces()->pieces()[0].length, *scene_.record.length);
-  EXPECT_EQ(pieces()->pieces()[0].bore, *scene_.record.bore);
+  EXPECT_EQ(pieces()->pieces()[0].length, present(scene_.record.length));
+  EXPECT_EQ(pieces()->pieces()[0].bore, present(scene_.record.bore));
   QTest::mouseClick(pieces()->findChild<QPushButton*>("add_piece"), Qt::LeftButton);
   type("Length of piece 2", "1.5 m");
   type("Rise of piece 2", "0.5 m");
@@ -113,8 +114,8 @@ TEST_F(HoseForm, TheFirstPieceIsTheLinesOwnHoseAndTheNextOneOfTheSameBore) {
   EXPECT_EQ(out[0].position, 1);
   EXPECT_EQ(out[1].position, 2);
   EXPECT_NEAR(units::in_metres(out[1].length), 1.5, 1e-9);
-  EXPECT_NEAR(units::in_metres(*out[1].rise), 0.5, 1e-9);
-  EXPECT_EQ(out[1].bore, *scene_.record.bore);
+  EXPECT_NEAR(units::in_metres(present(out[1].rise)), 0.5, 1e-9);
+  EXPECT_EQ(out[1].bore, present(scene_.record.bore));
   EXPECT_NE(out[0].segment, out[1].segment);
 }
 

@@ -5,6 +5,7 @@
 #include <QComboBox>
 #include <QPushButton>
 
+#include "core/units/present.h"
 #include "tests/ui/kegs_fixture.h"
 #include "ui/charts/answer_chart.h"
 #include "ui/pages/keg_panel_card.h"
@@ -65,7 +66,7 @@ TEST_F(KegCardsPanel, RescueShowsVentsAndOpensTheVentForm) {
   ASSERT_FALSE(navigator_.tasks.empty());
   EXPECT_EQ(navigator_.tasks.back().kind, "vented");
   ASSERT_TRUE(navigator_.tasks.back().prefill);
-  const auto& vent = get<cellar::Vented>(*navigator_.tasks.back().prefill);
+  const auto& vent = get<cellar::Vented>(present(navigator_.tasks.back().prefill));
   EXPECT_TRUE(vent.to_pressure.has_value());
 }
 

@@ -94,6 +94,7 @@ void StatusSheetPages::lay_out_columns() {
   columns_.reserve(column_shares.size());
   for (const double share : column_shares) columns_.push_back(body_.width() * share / whole);
   std::vector<double> spare;
+  spare.reserve(columns_.size());
   for (std::size_t i = 0; i < columns_.size(); ++i)
     spare.push_back(columns_.at(i) - needed_width(i));
   for (std::size_t i = 0; i + 1 < columns_.size(); ++i) {
