@@ -169,8 +169,9 @@ TEST(GasPlanned, KegsStillToFillAreAddedAndWriteNothing) {
   EXPECT_NEAR(in_g(present(few).in_all), in_g(present(few).for_them) + in_g(a.planned), 1e-6);
   EXPECT_GT(present(present(few).enough).count(), 0.95);
   const double days = in_g(present(few).in_all) / in_g(present(a.use_per_day));
-  EXPECT_NEAR(units::in_days(present(present(few->work_for).likely)), days, 0.05 * days);
-  EXPECT_LT(present(present(few->work_for).earliest), present(present(few->work_for).likely));
+  EXPECT_NEAR(units::in_days(present(present(present(few).work_for).likely)), days, 0.05 * days);
+  EXPECT_LT(present(present(present(few).work_for).earliest),
+            present(present(present(few).work_for).likely));
   const auto many = gas_for({25, units::litres(19)}, a);
   EXPECT_LT(present(present(many).enough).count(), 0.05);
   EXPECT_EQ(scene.journal.entries().size(), entries);
