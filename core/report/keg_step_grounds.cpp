@@ -49,8 +49,10 @@ Grounds step_grounds(const KegSubject& s, const cellar::PreparationStep& step) {
   add_input(g, size_input(s));
   add_input(g, air_input(s));
   g.inputs.push_back({"How well gas and air mix", InputOrigin::assumed, {}});
+  g.inputs.push_back({"The dial and how warm the keg stood", InputOrigin::assumed, {}});
   g.notes.emplace_back(
-      "Likely, and at most if they mix badly. The beer’s own oxygen comes on top.");
+      "Likely, and at most if they mix badly and the dial, the warmth and the weather err as far "
+      "as they may. The beer’s own oxygen comes on top.");
   g.narrow = {remedy_for({purge_cause(*step.result)})};
   return g;
 }

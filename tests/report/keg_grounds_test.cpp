@@ -184,6 +184,7 @@ TEST_F(KegReasons, APurgeTellsWhatItsOxygenStandsOn) {
   EXPECT_THAT(g.answer, HasSubstr("ppm"));
   EXPECT_EQ(g.section, report::laws::purging.section);
   EXPECT_THAT(from(g), Contains("How it was purged: typed in, 23 h ago"));
+  EXPECT_THAT(from(g), Contains(HasSubstr("The dial and how warm the keg stood")));
   EXPECT_THAT(g.narrow, Contains(HasSubstr("oxygen")));
 }
 

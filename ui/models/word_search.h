@@ -20,7 +20,6 @@ class WordSearch {
   [[nodiscard]] bool empty() const { return words_.isEmpty(); }
   [[nodiscard]] bool finds(const QString& text) const { return finds_folded(folded(text)); }
   [[nodiscard]] bool finds_folded(const QString& folded_text) const;
-  friend bool operator==(const WordSearch&, const WordSearch&) = default;
 
  private:
   QStringList words_;

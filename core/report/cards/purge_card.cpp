@@ -241,16 +241,9 @@ struct PurgeWriter {
     }
   }
 
-  // Of these purges, in their order; those whose amount was not logged are passed over.
-  [[nodiscard]] std::optional<PurgeEstimate> left_by(
-      std::span<const cellar::Entry* const> logged) const {
-    const auto told = known.by(cellar::purge_acts(logged));
-    return told ? std::optional(*told) : std::nullopt;
-  }
-
   // What the logged purges came to; whether that is enough.
   bool tell_logged() {
-    const auto told = left_by(purges);
+    const auto told = cellar::left_by_purges(known, purges);
     if (!told) return false;
     done = told->outcome;
     const cellar::Entry& last = *purges.back();
@@ -265,7 +258,7 @@ struct PurgeWriter {
     const auto act = cellar::purge_act(get<cellar::Purged>(last.payload));
     const auto* cycles = act ? get_if<physics::PressureCycles>(&*act) : nullptr;
     if (cycles != nullptr) {
-      const auto before = left_by(std::span(purges).first(purges.size() - 1));
+      const auto before = cellar::left_by_purges(known, std::span(purges).first(purges.size() - 1));
       draw(*cycles, before ? std::optional(before->outcome) : std::nullopt);
     }
     tell_outcome(*told);
